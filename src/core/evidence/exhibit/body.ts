@@ -1,0 +1,18 @@
+import { z } from 'zod';
+import { base, tries } from '../exhibit-base.ts';
+import { id, quantity, words } from '../typed.ts';
+import { value } from '../value.ts';
+
+/** Plug, mass, seam, drop, sounds and smells with their minute. */
+export const body = z.strictObject({
+  ...base,
+  kind: z.literal('body'),
+  plug: value(words),
+  mass: value(quantity('mass')).optional(),
+  size: value(z.tuple([quantity('length'), quantity('length'), quantity('length')])).optional(),
+  pin: z.strictObject({ diameter: value(quantity('length')).optional(), length: value(quantity('length')).optional(), sleeved: value(z.boolean()).optional() }).optional(),
+  centreOfMass: value(quantity('length')).optional(),
+  seamOpens: value(z.boolean()).optional(),
+  drops: tries.optional(),
+  senses: z.array(z.strictObject({ id, kind: z.enum(['sound', 'smell']), minute: quantity('time'), text: words })).optional(),
+});

@@ -1,0 +1,20 @@
+import { z } from 'zod';
+import { base } from '../exhibit-base.ts';
+import { id, quantity } from '../typed.ts';
+import { value } from '../value.ts';
+
+/** Temperatures at named places under one set of conditions. */
+export const spots = z.strictObject({
+  ...base,
+  kind: z.literal('spots'),
+  rows: z.array(
+    z.strictObject({
+      id,
+      place: id,
+      value: value(quantity('temperature')),
+      by: z.enum(['contact', 'infrared']),
+      cameraEmissivity: quantity('ratio').optional(),
+      reflected: value(quantity('temperature')).optional(),
+    }),
+  ),
+});

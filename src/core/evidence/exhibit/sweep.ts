@@ -1,0 +1,18 @@
+import { z } from 'zod';
+import { base } from '../exhibit-base.ts';
+import { table } from '../table.ts';
+import { id, quantity, words } from '../typed.ts';
+import { value } from '../value.ts';
+
+/** Output voltage over output current, perhaps with input power: columns by role outputCurrent, outputVoltage, inputPower. */
+export const sweep = z.strictObject({
+  ...base,
+  kind: z.literal('sweep'),
+  port: id,
+  level: id.optional(),
+  order: z.enum(['up', 'down']),
+  dwell: quantity('time').optional(),
+  sense: z.enum(['socket', 'cableEnd']),
+  table,
+  ends: value(words).optional(),
+});

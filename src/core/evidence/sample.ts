@@ -1,0 +1,78 @@
+import { z } from 'zod';
+import { id, quantity, words } from './typed.ts';
+import { value } from './value.ts';
+
+/** One socket or lead; `levels` holds negotiated voltages beside the first. */
+export const port = z.strictObject({
+  id,
+  name: words.optional(),
+  kind: value(z.enum(['usbA', 'usbC', 'microB', 'barrel', 'bare', 'other'])),
+  captive: value(z.strictObject({ length: quantity('length'), wire: words.optional() })).optional(),
+  levels: z.array(
+    z.strictObject({
+      id,
+      voltage: quantity('voltage'),
+      printed: value(quantity('current')).optional(),
+      from: z.enum(['label', 'listing', 'box']).optional(),
+      range: z.strictObject({ from: quantity('voltage'), to: quantity('voltage') }).optional(),
+    }),
+  ),
+  sharesWith: z.array(id).optional(),
+});
+export type Port = z.infer<typeof port>;
+
+export const side = z.enum(['mains', 'output', 'earth', 'touchable', 'floating']);
+export type Side = z.infer<typeof side>;
+
+/** Nets, core, heat sinks, pins, enclosure: distances, barrier, nets and simulation terminals all name these. */
+export const conductor = z.strictObject({ id, name: words, side: value(side), alias: z.array(words).optional() });
+export type Conductor = z.infer<typeof conductor>;
+
+export const PART_KINDS = [
+  'resistor', 'fusibleResistor', 'fuse', 'ntc', 'varistor', 'ceramicCapacitor', 'filmCapacitor', 'electrolyticCapacitor', 'capacitor', 'inductor',
+  'commonModeChoke', 'diode', 'bridgeRectifier', 'zener', 'led', 'bipolarTransistor', 'mosfet', 'transformer', 'controller', 'shuntReference',
+  'optocoupler', 'negotiationChip', 'connector', 'jumper', 'heatSink', 'load', 'other',
+] as const;
+export const partKind = z.enum(PART_KINDS);
+export type PartKind = z.infer<typeof partKind>;
+
+export const part = z.strictObject({
+  id,
+  ref: words,
+  kind: value(partKind),
+  asTyped: words.optional(),
+  package: value(words).optional(),
+  marking: value(words).optional(),
+  value: value(words).optional(),
+  measured: value(words).optional(),
+  rating: z
+    .strictObject({
+      voltage: value(quantity('voltage')).optional(),
+      current: value(quantity('current')).optional(),
+      power: value(quantity('power')).optional(),
+      temperature: value(quantity('temperature')).optional(),
+      ripple: value(quantity('current')).optional(),
+      life: value(quantity('time')).optional(),
+      meltingI2t: value(quantity('meltingIntegral')).optional(),
+      tolerance: value(quantity('ratio')).optional(),
+    })
+    .optional(),
+  safetyClass: value(z.enum(['X1', 'X2', 'X3', 'Y1', 'Y2', 'Y3', 'Y4'])).optional(),
+  identity: value(z.enum(['established', 'claimed'])).optional(),
+  pins: z.array(z.strictObject({ pin: words, net: value(id) })).optional(),
+  law: value(z.looseObject({ law: words })).optional(),
+  photo: id.optional(),
+});
+export type Part = z.infer<typeof part>;
+
+/** Somewhere a temperature was read. */
+export const place = z.strictObject({
+  id,
+  name: words,
+  part: id.optional(),
+  outside: z.boolean().optional(),
+  material: value(z.enum(['plastic', 'metal', 'glass', 'wood'])).optional(),
+  emissivity: value(quantity('ratio')).optional(),
+  windingClass: value(z.enum(['A', 'E', 'B', 'F', 'H'])).optional(),
+});
+export type Place = z.infer<typeof place>;

@@ -1,0 +1,206 @@
+import { z } from 'zod';
+import { GRADES } from '../source/grade.ts';
+
+/**
+ * The Assessment: the one documented result. Screens, command line and reports only draw it. Numbers are SI (kelvin too) with twelve
+ * significant digits; lists are sorted; sentences are not in here, words live in `present/words`.
+ */
+export const ASSESSMENT_FORMAT = 'mainsworthy-assessment/1';
+
+export const grade = z.enum(GRADES);
+export const HAZARDS = ['shock', 'fire', 'burn', 'harm', 'delivery', 'endurance', 'interference', 'labelling'] as const;
+export const hazard = z.enum(HAZARDS);
+export type Hazard = z.infer<typeof hazard>;
+/** Worst first. */
+export const CONSEQUENCES = ['lethal', 'injurious', 'damaging', 'disappointing', 'informative'] as const;
+export const consequence = z.enum(CONSEQUENCES);
+export type Consequence = z.infer<typeof consequence>;
+export const outcome = z.enum(['pass', 'fail', 'inconclusive', 'notAssessed', 'notApplicable']);
+export type Outcome = z.infer<typeof outcome>;
+export const rung = z.enum(['bridgedOrAbsent', 'belowBasic', 'basicNotReinforced', 'undecided', 'reinforcedMet', 'basicMet']);
+export type Rung = z.infer<typeof rung>;
+export const FAILURES = ['Dangerous', 'Unsafe', 'Harmful to devices', 'Below its claims', 'Nothing found wrong', 'No verdict yet'] as const;
+export const failure = z.enum(FAILURES);
+export type Failure = z.infer<typeof failure>;
+export const coverage = z.enum(['examined', 'partly examined', 'not examined']);
+export type Coverage = z.infer<typeof coverage>;
+export const REASONS = [
+  'met', 'notMet', 'withinUncertainty', 'uncertaintyUnknown', 'oneSided', 'branchesDisagree', 'outOfRange', 'unknownValue', 'notLooked', 'cannotNow',
+  'notComparable', 'refusedEvidence', 'contradicted', 'limitUnknown', 'notImplemented', 'doesNotApply', 'struck',
+] as const;
+export const reason = z.enum(REASONS);
+export type Reason = z.infer<typeof reason>;
+
+/** SI. `side` makes a one-sided value: the true value lies below or above `value`; u is then null. u null = unknown, never zero. */
+export const amount = z.strictObject({ value: z.number(), unit: z.string(), u: z.number().nullable(), side: z.enum(['below', 'above', 'anywhere']).optional() });
+export type Amount = z.infer<typeof amount>;
+/** A quantity, or what was found in one word: a class, a kind, "absent". */
+export const measured = z.union([amount, z.strictObject({ word: z.string() })]);
+export type Measured = z.infer<typeof measured>;
+
+export const sourceRecord = z.strictObject({
+  publication: z.string(),
+  edition: z.string(),
+  place: z.string(),
+  grade,
+  checked: z.string(),
+  alsoBy: z.array(z.string()).optional(),
+  disagrees: z.array(z.string()).optional(),
+});
+
+export const limit = z.strictObject({
+  kind: z.enum(['atMost', 'atLeast', 'within', 'oneOf']),
+  /** Key for the words: which limit this is ("fail", "comfort", "basic", "es1"). */
+  name: z.string(),
+  at: amount.optional(),
+  to: amount.optional(),
+  words: z.array(z.string()).optional(),
+  source: sourceRecord,
+  grade,
+  step: z.string().optional(),
+});
+export type Limit = z.infer<typeof limit>;
+
+export const finding = z.strictObject({
+  /** check@subject, stable over runs and versions. */
+  id: z.string(),
+  check: z.string(),
+  subject: z.string().nullable(),
+  /** The subject in the case's own names, for a reader. */
+  about: z.string().nullable(),
+  hazard,
+  /** Of this finding: a rung or a level can lower or raise the check's. */
+  consequence,
+  rung: rung.optional(),
+  outcome,
+  reason,
+  state: z.enum(['tested', 'labelLoad', 'worstSustained', 'shorted']).optional(),
+  measured: measured.nullable(),
+  limit: limit.nullable(),
+  /** Comparison editions or standards: shown, not deciding. */
+  others: z.array(limit),
+  /** Ratio for every kind: 1 at the limit, above 1 beyond it; null = no ratio or infinite. */
+  margin: z.number().nullable(),
+  /** Ratio at the ends of the 95 % interval, lower first. */
+  marginBand: z.tuple([z.number(), z.number()]).nullable(),
+  /** Of conformity, 0 to 1. */
+  probability: z.number().nullable(),
+  /** False: fails against a memory-grade limit by less than 1.3, so it cannot set the headline. */
+  headline: z.boolean(),
+  show: z.enum(['percent', 'hours', 'minutes', 'milliamperes', 'millimetres']).optional(),
+  step: z.string().nullable(),
+  /** Fields of the case that decide it. */
+  fields: z.array(z.string()),
+  /** Remarks: a key for the words with what to put into them. */
+  notes: z.array(z.strictObject({ key: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])) })),
+});
+export type Finding = z.infer<typeof finding>;
+
+export const cell = z.strictObject({ check: z.string(), state: z.enum(['settled', 'inconclusive', 'notAssessed', 'notApplicable']) });
+export type Cell = z.infer<typeof cell>;
+
+export const verdict = z.strictObject({
+  failure,
+  /** The worse word it would carry if memory-grade limits hold; never hidden. */
+  doubtful: failure.nullable(),
+  coverage: z.strictObject({ shock: coverage, fire: coverage }),
+  cells: z.strictObject({ shock: z.array(cell), fire: z.array(cell) }),
+  missing: z.array(z.strictObject({ check: z.string(), reason })),
+  decidedBy: z.array(z.string()),
+  doubtfulBy: z.array(z.string()),
+  /** Lower words that apply too, worst first, with the findings that carry them. */
+  also: z.array(z.strictObject({ failure, by: z.array(z.string()) })),
+  /** Weakest grade of the limits that decide. */
+  grade: grade.nullable(),
+});
+export type Verdict = z.infer<typeof verdict>;
+
+export const step = z.strictObject({
+  id: z.string(),
+  kind: z.enum(['reading', 'typed', 'constant', 'lookUp', 'formula', 'choice', 'reduce']),
+  name: z.string(),
+  symbol: z.string().nullable(),
+  value: z.number().nullable(),
+  word: z.string().optional(),
+  unit: z.string().nullable(),
+  u: z.number().nullable(),
+  side: z.enum(['below', 'above', 'anywhere']).optional(),
+  show: z.enum(['percent', 'hours', 'minutes', 'milliamperes', 'millimetres']).optional(),
+  formula: z.string().nullable(),
+  uses: z.array(z.strictObject({ step: z.string(), symbol: z.string(), sensitivity: z.number().nullable() })),
+  /** Uncertainty budget: what contributes, in the step's own unit; sorted, largest first. */
+  budget: z.array(z.strictObject({ leaf: z.string(), means: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])), u: z.number().nullable(), share: z.number().nullable() })),
+  source: sourceRecord.nullable(),
+  field: z.string().optional(),
+  notes: z.array(z.strictObject({ key: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])) })),
+});
+export type Step = z.infer<typeof step>;
+
+export const nextMeasurement = z.strictObject({
+  id: z.string(),
+  /** Key for the words: what to measure. */
+  measure: z.string(),
+  about: z.array(z.string()),
+  settles: z.array(z.string()),
+  /** The word if all of it comes out well, and the worst it could come out. */
+  best: failure,
+  worst: failure,
+  hazard: z.array(z.string()),
+  stop: z.array(z.strictObject({ of: z.string(), at: amount, step: z.string().nullable() })),
+  /** The point of no return before which it must be done. */
+  before: z.enum(['opening', 'desoldering', 'unwinding']).nullable(),
+});
+export type Next = z.infer<typeof nextMeasurement>;
+
+/** A load sweep as judged, ready to be drawn: voltages at the place the claim is about. */
+export const curve = z.strictObject({
+  exhibit: z.string(),
+  port: z.string(),
+  level: z.string(),
+  mains: z.number().nullable(),
+  frequency: z.number().nullable(),
+  order: z.enum(['up', 'down']),
+  sense: z.enum(['socket', 'cableEnd']),
+  /** Current, voltage, half of the 95 % interval of the voltage, input power. */
+  points: z.array(z.strictObject({ i: z.number(), v: z.number(), U: z.number().nullable(), pin: z.number().nullable() })),
+  window: z.tuple([z.number(), z.number()]).nullable(),
+  claim: z.number().nullable(),
+  held: z.string().nullable(),
+  ends: z.string().nullable(),
+});
+export type Curve = z.infer<typeof curve>;
+
+export const assessment = z.strictObject({
+  format: z.literal(ASSESSMENT_FORMAT),
+  tool: z.string(),
+  rules: z.strictObject({ version: z.string(), sha256: z.string() }),
+  case: z.strictObject({ id: z.string(), product: z.string(), name: z.string(), sample: z.string(), sha256: z.string(), invented: z.boolean() }),
+  setting: z.record(z.string(), z.strictObject({ value: z.string(), from: z.enum(['case', 'default']), source: sourceRecord.nullable() })),
+  verdict,
+  /** In order of hazard, check, subject. */
+  findings: z.array(finding),
+  /** Each after the steps it uses. */
+  steps: z.array(step),
+  /** The formulas that the steps used. */
+  formulas: z.record(
+    z.string(),
+    z.strictObject({
+      tex: z.string(),
+      text: z.string(),
+      validity: z.string(),
+      symbol: z.string(),
+      means: z.string(),
+      inputs: z.array(z.strictObject({ symbol: z.string(), means: z.string() })),
+    }),
+  ),
+  curves: z.array(curve),
+  next: z.array(nextMeasurement),
+  lastChance: z.array(z.strictObject({ before: z.enum(['opening', 'desoldering', 'unwinding']), measure: z.array(z.string()) })),
+  claims: z.array(z.strictObject({ claim: z.string(), claimed: amount, measured: amount, share: z.number(), probability: z.number().nullable(), finding: z.string() })),
+  /** Exhibits that are kept but that no check of this version reads. */
+  unjudged: z.array(z.strictObject({ exhibit: z.string(), kind: z.string() })),
+  stale: z.array(z.strictObject({ computed: z.string(), recipe: z.string() })),
+  laboratory: z.array(z.string()),
+  warnings: z.array(z.strictObject({ key: z.string(), at: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])) })),
+});
+export type Assessment = z.infer<typeof assessment>;

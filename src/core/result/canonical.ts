@@ -1,0 +1,38 @@
+/**
+ * The same bytes for the same value: members sorted by UTF-16 code units and numbers as ECMAScript prints them (RFC 8785), after
+ * rounding to twelve significant digits and normalising text to NFC.
+ */
+const SIGNIFICANT_DIGITS = 12; // beyond it, exp and log differ between engines
+
+export function roundNumber(value: number): number {
+  if (!Number.isFinite(value)) throw new Error(`${value} cannot be written down`);
+  return Number.isInteger(value) && Math.abs(value) < Number.MAX_SAFE_INTEGER ? value + 0 || 0 : Number(value.toPrecision(SIGNIFICANT_DIGITS));
+}
+
+/** A copy with every number rounded and every text in NFC, members sorted; undefined members are dropped. */
+export function toCanonical(value: unknown): unknown {
+  if (typeof value === 'number') return roundNumber(value);
+  if (typeof value === 'string') return value.normalize('NFC');
+  if (value === null || typeof value === 'boolean') return value;
+  if (Array.isArray(value)) return value.map(toCanonical);
+  if (typeof value === 'object') {
+    const entries = Object.entries(value as Record<string, unknown>).filter(([, member]) => member !== undefined);
+    entries.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+    return Object.fromEntries(entries.map(([key, member]) => [key.normalize('NFC'), toCanonical(member)]));
+  }
+  throw new Error(`a ${typeof value} cannot be written down`);
+}
+
+/** RFC 8785 text; what hashes are taken over. */
+export function canonicalText(value: unknown): string {
+  return JSON.stringify(sortedMembers(toCanonical(value)));
+}
+
+/** Object.fromEntries puts integer-like keys first; JSON.stringify follows. RFC 8785 wants code-unit order, so write such objects by hand. */
+function sortedMembers(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sortedMembers);
+  if (typeof value !== 'object' || value === null) return value;
+  const keys = Object.keys(value);
+  if (keys.some((key) => /^\d+$/.test(key))) throw new Error('an object member is named like a list index; such names are not used');
+  return Object.fromEntries(Object.entries(value).map(([key, member]) => [key, sortedMembers(member)]));
+}
