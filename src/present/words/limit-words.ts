@@ -1,0 +1,46 @@
+import type { Limit } from '../../core/result/assessment.ts';
+import { amountText, type Show } from './amount-text.ts';
+import { sentenceFor, type Templates } from './fill-template.ts';
+
+/** Which limit it is. "fail" is the line that decides and needs no name of its own. */
+export const LIMIT_NAMES: Templates = {
+  fail: '',
+  basic: 'basic',
+  reinforced: 'reinforced',
+  supplementary: 'supplementary',
+  functional: 'functional',
+  comfort: 'comfort line',
+  comparison: 'for comparison',
+  es1: 'first touch limit',
+  es2: 'second touch limit',
+  claim: 'claim',
+  window: 'voltage window',
+  rating: 'rating of the part',
+  rule: 'rule',
+};
+
+/** "at most 0.5 mA", "4.75 V to 5.25 V", "one of: Y1, two Y2". */
+export function limitText(limit: Limit, show?: Show): string {
+  const at = limit.at === undefined ? '' : amountText(limit.at, show);
+  switch (limit.kind) {
+    case 'atMost':
+      return at === '' ? wordList(limit) : `at most ${at}`;
+    case 'atLeast':
+      return at === '' ? wordList(limit) : `at least ${at}`;
+    case 'within':
+      return limit.to === undefined ? at : `${at} to ${amountText(limit.to, show)}`;
+    case 'oneOf':
+      return wordList(limit);
+  }
+}
+
+/** The limit with its name, where the name says something. */
+export function namedLimitText(limit: Limit, show?: Show): string {
+  const name = sentenceFor(LIMIT_NAMES, limit.name);
+  return name === '' ? limitText(limit, show) : `${limitText(limit, show)}, ${name}`;
+}
+
+function wordList(limit: Limit): string {
+  const words = limit.words ?? [];
+  return words.length > 1 ? `one of: ${words.join(', ')}` : words.join('');
+}

@@ -1,0 +1,63 @@
+import type { Next } from '../../core/result/assessment.ts';
+import { sentenceFor, type TemplateArgs, type Templates } from './fill-template.ts';
+
+/** What to measure next, as an instruction. Keys come from the room that proposes it; `{about}` is what it is about. */
+export const MEASUREMENTS: Templates = {
+  label: 'Copy the label as printed, with every rating and mark',
+  coldResistance: 'Measure the resistance between the plug pins, before power',
+  coldInsulation: 'Measure the insulation resistance from the joined pins to the output, before power',
+  coldCapacitance: 'Measure the capacitance from the joined pins to the output, before power',
+  touchCurrent: 'Measure the touch current through the standard network, both plug ways, on a direct supply',
+  outputToEarth: 'Measure the output to earth, both plug ways, before anything earthed touches it',
+  plugDischarge: 'Measure the pins after unplugging, one and two seconds after',
+  idleVoltage: 'Measure the output without load',
+  sweep: 'Take a load sweep up to the claim and beyond, with input power',
+  ripple: 'Measure the ripple at full load with the stated bandwidth',
+  short: 'Short the output and watch temperature and input power until they settle',
+  soak: 'Log the hottest places at the label load until they settle',
+  spotTemperature: 'Read the outside at the label load, with ambient and minutes',
+  distance: 'Measure the shortest ways over the surface and through air between mains and output, with a scale in the picture',
+  fuse: 'Find what interrupts a fault at the input: its kind, marking and place',
+  parts: 'Read the markings of the parts that cross the barrier',
+  stack: 'Unwind the transformer outside in, counting turns and layers of insulation',
+  workingVoltage: 'Capture the working voltage between the windings with a differential probe',
+  circuit: 'Trace the circuit from the board',
+  capture: 'Capture the switch voltage with its operating point',
+};
+
+export const MEASUREMENT_HAZARDS: Templates = {
+  liveMains: 'live mains',
+  chargedCapacitor: 'charged bulk capacitor',
+  mains: 'live mains',
+  bulk: 'charged bulk capacitor',
+  hot: 'hot surfaces',
+  heat: 'hot surfaces',
+  shortCircuit: 'short-circuit current',
+  unattended: 'stay with the unit while it runs',
+  testVoltage: 'test voltage at the pins',
+  earthedInstrument: 'an earthed instrument can bridge the barrier',
+  none: 'none beyond the bench itself',
+};
+
+export const STOPS: Templates = {
+  enclosureTemperature: 'outside',
+  windingTemperature: 'winding',
+  inputPower: 'input power',
+  outputVoltage: 'output voltage',
+  current: 'current',
+  time: 'time',
+  touchCurrent: 'touch current',
+  temperature: 'temperature',
+};
+
+export const BEFORE_WORDS: Readonly<Record<NonNullable<Next['before']>, string>> = {
+  opening: 'before opening',
+  desoldering: 'before desoldering',
+  unwinding: 'before unwinding',
+};
+
+export function measurementText(key: string, about: readonly string[] = []): string {
+  const args: TemplateArgs = about.length === 0 ? {} : { about: about.join(', ') };
+  const sentence = sentenceFor(MEASUREMENTS, key);
+  return about.length === 0 || sentence.includes('{about}') ? sentenceFor(MEASUREMENTS, key, args) : `${sentence}: ${about.join(', ')}`;
+}
