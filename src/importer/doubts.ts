@@ -21,7 +21,8 @@ export class Doubts {
       this.open.push(doubt);
       return null;
     }
-    if (doubt.answers.includes(answer) || accepts?.(answer) === true) return answer;
+    const isListed = doubt.answers.includes(answer) && !answer.includes('<');
+    if (isListed || accepts?.(answer) === true) return answer;
     this.refusal ??= refuse('settled-answer', answer, `one of: ${doubt.answers.join(', ')}`, { place: doubt.code });
     return null;
   }

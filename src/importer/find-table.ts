@@ -104,7 +104,12 @@ export function isDataRow(kinds: readonly CellKind[], width: number, valuePositi
   return values > words;
 }
 
-function findFirstData(rows: RowReader, width: number, valuePositions: readonly number[], isSkipped: (line: number) => boolean): number | null {
+function findFirstData(
+  rows: RowReader,
+  width: number,
+  valuePositions: readonly number[],
+  isSkipped: (line: number) => boolean,
+): number | null {
   const buffer: string[] = [];
   let shorter: number | null = null;
   for (let line = 0; line < rows.count; line++) {
@@ -129,7 +134,7 @@ interface Header {
   readonly unitLine: number | null;
 }
 
-function findHeader(rows: RowReader, firstData: number, width: number, isSkipped: (line: number) => boolean): Header {
+export function findHeader(rows: RowReader, firstData: number, width: number, isSkipped: (line: number) => boolean): Header {
   let unitLine: number | null = null;
   const names: number[] = [];
   let lower: string[] | null = null;
@@ -177,7 +182,11 @@ function hasNamesAbove(rows: RowReader, line: number, filled: number, isSkipped:
     const count = rows.read(above, cells);
     const named = cells.slice(0, count).filter((cell) => cell !== '');
     if (named.length === 0) continue;
-    return named.length >= Math.min(filled, 2) && named.every((cell) => toCellKind(cell) === 'text' || findUnit(cell) !== null) && !isUnitRow(named);
+    return (
+      named.length >= Math.min(filled, 2) &&
+      named.every((cell) => toCellKind(cell) === 'text' || findUnit(cell) !== null) &&
+      !isUnitRow(named)
+    );
   }
   return false;
 }
@@ -188,11 +197,11 @@ function isNameRow(row: readonly string[], width: number): boolean {
   let numbers = 0;
   for (const [i, cell] of row.entries()) {
     const kind = toCellKind(cell);
-    if (kind === 'text' || kind === 'half-day') words++;
+    if (kind === 'text' || kind === 'half-day' || kind === 'mark') words++;
+    else if (kind === 'quantity' && i > 0)
+      words++; // "5V" names a rail
     else if (kind === 'number' && i > 0) numbers++;
-    else if (kind === 'quantity' || kind === 'clock') return false;
-    else if (kind === 'number') return false;
-    else if (kind === 'mark') words++;
+    else if (kind !== 'blank') return false;
   }
   if (numbers > 0) return row[0] !== '' && words + numbers === width && width > 2 && words > numbers;
   return words >= Math.min(2, width) && words * 2 >= Math.min(width, row.length);

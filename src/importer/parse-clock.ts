@@ -23,8 +23,46 @@ export const DAY_FIRST = 2;
 export const MONTH_FIRST = 4;
 
 /** Half-day words in the languages exports are set to. */
-const MORNING = new Set(['am', 'a.m.', 'a. m.', 'vorm.', 'vm', 'vm.', '上午', '午前', '오전', 'fm', 'dop.', 'de.', 'de', 'π.μ.', 'πμ', 'ص', 'öö', 'ap.']);
-const AFTERNOON = new Set(['pm', 'p.m.', 'p. m.', 'nachm.', 'nm', 'nm.', '下午', '午後', '오후', 'em', 'odp.', 'du.', 'du', 'μ.μ.', 'μμ', 'م', 'ös', 'ip.']);
+const MORNING = new Set([
+  'am',
+  'a.m.',
+  'a. m.',
+  'vorm.',
+  'vm',
+  'vm.',
+  '上午',
+  '午前',
+  '오전',
+  'fm',
+  'dop.',
+  'de.',
+  'de',
+  'π.μ.',
+  'πμ',
+  'ص',
+  'öö',
+  'ap.',
+]);
+const AFTERNOON = new Set([
+  'pm',
+  'p.m.',
+  'p. m.',
+  'nachm.',
+  'nm',
+  'nm.',
+  '下午',
+  '午後',
+  '오후',
+  'em',
+  'odp.',
+  'du.',
+  'du',
+  'μ.μ.',
+  'μμ',
+  'م',
+  'ös',
+  'ip.',
+]);
 
 export function findHalfDay(text: string): 'am' | 'pm' | null {
   const word = text.toLowerCase();
@@ -42,7 +80,8 @@ const NAMED_YEAR_FIRST = /^(\d{4})-([A-Za-z]{3})-(\d{1,2})(?=$|[T ,])/;
 const TIME = /^(\d{1,4}):(\d{1,2})(?::(\d{1,2})(?:([.,:])(\d{1,9}))?)?(?=$|[^\d:.,])/;
 const OFFSET = /^ ?(?:Z|UTC|GMT|(?:UTC|GMT)?([+-])(\d{2}):?(\d{2}))$/;
 const DAYS_AND_TIME = /^(\d+) ?d(?:ays?)?[ ,]+(\d{1,2}):(\d{2}):(\d{2})(?:[.,](\d{1,9}))?$/i;
-const SPELLED = /^(?:(\d+) ?d(?:ays?)? ?)?(?:(\d+) ?h(?:rs?|ours?)? ?)?(?:(\d+) ?m(?:in(?:utes?)?)? ?)?(\d+)(?:[.,](\d{1,9}))? ?s(?:ec(?:onds?)?)?$/i;
+const SPELLED =
+  /^(?:(\d+) ?d(?:ays?)? ?)?(?:(\d+) ?h(?:rs?|ours?)? ?)?(?:(\d+) ?m(?:in(?:utes?)?)? ?)?(\d+)(?:[.,](\d{1,9}))? ?s(?:ec(?:onds?)?)?$/i;
 
 const LONGEST_CLOCK = 48; // characters
 const HOURS_PER_HALF = 12;

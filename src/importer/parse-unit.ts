@@ -1,6 +1,22 @@
 /** Units as instruments write them, from symbol or word to one usual symbol. What is not listed is not known and gets asked about. */
 
-export type Dimension = 'voltage' | 'current' | 'power' | 'resistance' | 'frequency' | 'time' | 'temperature' | 'charge' | 'energy' | 'capacitance' | 'inductance' | 'ratio' | 'level' | 'angle' | 'rate' | 'number';
+export type Dimension =
+  | 'voltage'
+  | 'current'
+  | 'power'
+  | 'resistance'
+  | 'frequency'
+  | 'time'
+  | 'temperature'
+  | 'charge'
+  | 'energy'
+  | 'capacitance'
+  | 'inductance'
+  | 'ratio'
+  | 'level'
+  | 'angle'
+  | 'rate'
+  | 'number';
 
 export interface Unit {
   /** The usual symbol: V, mA, °C, µs. */
@@ -41,7 +57,13 @@ const BASES: readonly Base[] = [
   { symbol: 'W', dimension: 'power', words: ['watt', 'watts'], prefixes: 'nµmk' },
   { symbol: 'VA', dimension: 'power', words: ['voltampere', 'voltamperes', 'volt-ampere', 'volt-amperes'], prefixes: 'mk' },
   { symbol: 'var', dimension: 'power', words: ['vars'], otherSymbols: ['VAr', 'VAR', 'Var'], prefixes: 'mk' },
-  { symbol: 'Ω', dimension: 'resistance', words: ['ohm', 'ohms'], otherSymbols: ['\u2126', 'Ohm', 'ohm', 'Ohms', 'ohms'], prefixes: 'µmkMG' },
+  {
+    symbol: 'Ω',
+    dimension: 'resistance',
+    words: ['ohm', 'ohms'],
+    otherSymbols: ['\u2126', 'Ohm', 'ohm', 'Ohms', 'ohms'],
+    prefixes: 'µmkMG',
+  },
   { symbol: 'Hz', dimension: 'frequency', words: ['hertz', 'hz'], prefixes: 'mkMG' },
   { symbol: 's', dimension: 'time', words: ['second', 'seconds', 'sec', 'secs'], otherSymbols: ['sec'], prefixes: 'pnµm' },
   { symbol: 'F', dimension: 'capacitance', words: ['farad', 'farads'], prefixes: 'pnµm' },
@@ -49,12 +71,22 @@ const BASES: readonly Base[] = [
   { symbol: 'J', dimension: 'energy', words: ['joule', 'joules'], prefixes: 'µmk' },
   { symbol: 'Wh', dimension: 'energy', words: ['watt-hour', 'watt-hours', 'watthour', 'watthours'], prefixes: 'µmk' },
   { symbol: 'Ah', dimension: 'charge', words: ['ampere-hour', 'ampere-hours', 'amp-hour', 'amp-hours'], prefixes: 'µmk' },
-  { symbol: 'Sa/s', dimension: 'rate', words: ['samples per second'], otherSymbols: ['S/s', 'samples/s', 'Sample/s', 'Samples/s', 'sample/s'], prefixes: 'kMG' },
+  {
+    symbol: 'Sa/s',
+    dimension: 'rate',
+    words: ['samples per second'],
+    otherSymbols: ['S/s', 'samples/s', 'Sample/s', 'Samples/s', 'sample/s'],
+    prefixes: 'kMG',
+  },
 ];
 
 /** Units without prefixes: spellings (small letters matter not) to symbol. */
 const PLAIN: readonly (readonly [symbol: string, dimension: Dimension, spellings: readonly string[]])[] = [
-  ['°C', 'temperature', ['°c', 'ºc', '℃', '° c', 'degc', 'deg c', 'deg. c', 'deg_c', 'celsius', 'degree celsius', 'degrees celsius', 'degrees c']],
+  [
+    '°C',
+    'temperature',
+    ['°c', 'ºc', '℃', '° c', 'degc', 'deg c', 'deg. c', 'deg_c', 'celsius', 'degree celsius', 'degrees celsius', 'degrees c'],
+  ],
   ['°F', 'temperature', ['°f', 'ºf', '℉', '° f', 'degf', 'deg f', 'deg. f', 'fahrenheit', 'degrees fahrenheit']],
   ['K', 'temperature', ['kelvin', 'kelvins']],
   ['min', 'time', ['min', 'mins', 'minute', 'minutes']],
@@ -119,7 +151,28 @@ export function findUnit(text: string): Unit | null {
 
 /** Every symbol an answer may name, the usual ones of a bench first. */
 export const UNIT_SYMBOLS: readonly string[] = [
-  ...new Set(['V', 'mV', 'A', 'mA', 'µA', 'W', 'VA', 'var', 'Hz', 's', 'ms', 'µs', '°C', '°F', 'K', 'Ω', '%', '1', ...[...BY_SYMBOL.values()].map((u) => u.symbol), ...[...BY_WORD.values()].map((u) => u.symbol)]),
+  ...new Set([
+    'V',
+    'mV',
+    'A',
+    'mA',
+    'µA',
+    'W',
+    'VA',
+    'var',
+    'Hz',
+    's',
+    'ms',
+    'µs',
+    '°C',
+    '°F',
+    'K',
+    'Ω',
+    '%',
+    '1',
+    ...[...BY_SYMBOL.values()].map((u) => u.symbol),
+    ...[...BY_WORD.values()].map((u) => u.symbol),
+  ]),
 ];
 
 const MINUTE_S = 60;

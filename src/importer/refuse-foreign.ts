@@ -69,7 +69,8 @@ export function refuseBinary(text: string): Refusal | null {
   for (let i = 0; i < end; i++) {
     const code = text.charCodeAt(i);
     if (code > SPACE) visible++;
-    if ((code < SPACE && (code < TAB || code > CARRIAGE_RETURN) && code !== SUBSTITUTE) || code === DELETE || code === REPLACEMENT) controls++;
+    if ((code < SPACE && (code < TAB || code > CARRIAGE_RETURN) && code !== SUBSTITUTE) || code === DELETE || code === REPLACEMENT)
+      controls++;
   }
   if (controls > Math.max(CONTROLS_ALLOWED, end * CONTROL_SHARE)) return refuse('binary', 'binary data', EXPECTED);
   if (visible === 0 && end === text.length) return refuse('empty', '', `${EXPECTED}; the file holds only blanks`);

@@ -1,0 +1,58 @@
+import { isNumberLike } from './cell-kind.ts';
+import type { Table } from './find-table.ts';
+import { joinPairs, type RowReader } from './row-reader.ts';
+
+/**
+ * Whether the comma that separates the cells may be the decimal mark as well: not one number shows a mark of its own, and the rows
+ * have more cells than there are names, or there are no names and the whole numbers come in pairs.
+ */
+export function isCommaInConflict(rows: RowReader, table: Table, names: number): boolean {
+  if (table.width < 2) return false;
+  const cells: string[] = [];
+  let isPaired = true;
+  let isWider = false;
+  let data = 0;
+  for (let line = table.firstData; line < rows.count; line++) {
+    let count = rows.read(line, cells);
+    while (count > 0 && cells[count - 1] === '') count--;
+    if (count === 0) continue;
+    for (let i = 0; i < count; i++) {
+      const cell = cells[i]!;
+      if ((cell.includes('.') || cell.includes(',')) && isNumberLike(cell)) return false;
+    }
+    data++;
+    if (count > names) isWider = true;
+    if (isPaired && joinPairs(cells, count) === null) isPaired = false;
+  }
+  if (data === 0) return false;
+  return names === 0 ? isPaired : isWider;
+}
+
+/** Rows whose cells were cut at decimal commas, joined again. Rows that are no pairs stay as they are. */
+export function joinDecimalCommas(rows: RowReader): RowReader {
+  return {
+    count: rows.count,
+    read(line, out) {
+      const count = rows.read(line, out);
+      let filled = count;
+      while (filled > 0 && out[filled - 1] === '') filled--;
+      const joined = joinPairs(out, filled);
+      if (joined === null) return count;
+      for (const [i, cell] of joined.entries()) out[i] = cell;
+      return joined.length;
+    },
+  };
+}
+
+/** The first line whose cells cannot be joined into as many numbers as the others have; null when all can. */
+export function findUnjoinable(rows: RowReader, firstData: number, width: number): number | null {
+  const cells: string[] = [];
+  for (let line = firstData; line < rows.count; line++) {
+    let count = rows.read(line, cells);
+    while (count > 0 && cells[count - 1] === '') count--;
+    if (count === 0 || !isNumberLike(cells[0]!)) continue;
+    const joined = joinPairs(cells, count);
+    if (joined === null || joined.length !== width) return line;
+  }
+  return null;
+}

@@ -1,0 +1,25 @@
+import type { InstrumentFile } from './instrument-file.ts';
+import { findUnit, toSeconds } from './parse-unit.ts';
+
+/** The time of every row in seconds by the file's time base, NaN where it has none; null when the file has no time base. */
+export function toTimes(file: Pick<InstrumentFile, 'timeBase' | 'columns' | 'rows'>): Float64Array | null {
+  const base = file.timeBase;
+  if (base === null) return null;
+  const times = new Float64Array(file.rows);
+  if (base.kind === 'steps') {
+    const sequence = base.sequence === null ? null : file.columns[base.sequence]!.values;
+    for (let row = 0; row < file.rows; row++) {
+      const nth = sequence === null ? row : sequence[row]! - sequence[0]!;
+      times[row] = base.startS + nth * base.stepS;
+    }
+    return times;
+  }
+  const column = file.columns[base.column]!;
+  const unit = column.unit === null ? null : findUnit(column.unit);
+  const dates = base.dateColumn === null ? null : file.columns[base.dateColumn]!.values;
+  for (let row = 0; row < file.rows; row++) {
+    const value = column.values[row]!;
+    times[row] = (unit === null ? Number.NaN : toSeconds(value, unit)) + (dates === null ? 0 : dates[row]!);
+  }
+  return times;
+}
