@@ -18,6 +18,11 @@ export function html(fixed: TemplateStringsArray, ...pieces: readonly Piece[]): 
   return { markup };
 }
 
+/** Our own style sheet or a finished figure goes in as it is. Never for text of a case. */
+export function verbatim(ownText: string): Markup {
+  return { markup: ownText };
+}
+
 /** Several pieces with nothing between them, or with a fixed separator. */
 export function joined(pieces: readonly Piece[], between: Piece = ''): Markup {
   return { markup: pieces.map(toText).join(toText(between)) };

@@ -1,0 +1,66 @@
+import type { Assessment, Step } from '../../core/result/assessment.ts';
+import { amountText } from '../words/amount-text.ts';
+import { getCheckWords } from '../words/check-words.ts';
+import { sentenceFor } from '../words/fill-template.ts';
+import { STEP_NAMES } from '../words/leaf-words.ts';
+
+/** What a step is called: what its formula means, its check's title, or the name it carries. */
+export function stepName(step: Step, assessment: Assessment): string {
+  const formula = step.formula === null ? undefined : assessment.formulas[step.formula];
+  if (formula !== undefined) return formula.means;
+  const check = getCheckWords(step.name);
+  return check.question === '' ? sentenceFor(STEP_NAMES, step.name) : check.title;
+}
+
+/** The result: a quantity, a word, or that there is none. */
+export function stepResult(step: Step): string {
+  if (step.value === null || step.unit === null) return step.word ?? 'no value';
+  const { value, unit, u, side, show } = step;
+  const text = amountText({ value, unit, u, ...(side === undefined ? {} : { side }) }, show);
+  return step.word === undefined ? text : `${text}, ${step.word}`;
+}
+
+/** What is known about the doubt of a step, beside its result. */
+export function stepDoubt(step: Step): string {
+  if (step.value === null) return '';
+  if (step.side !== undefined) return 'a bound only';
+  if (step.u === null) return 'uncertainty not known';
+  return step.u === 0 ? 'taken as exact' : '';
+}
+
+const DIGITS_IN_A_FORMULA = 5; // enough to follow the arithmetic by hand
+/** Kelvin stay kelvin where they are multiplied and divided: a formula does not work in degrees Celsius. */
+const AS_CALCULATED: Readonly<Record<string, string>> = { K: 'K' };
+
+function numberInFormula(step: Step): string {
+  if (step.value === null || step.unit === null) return step.word ?? '?';
+  const calculated = AS_CALCULATED[step.unit];
+  if (calculated !== undefined) return `${Number(step.value.toPrecision(DIGITS_IN_A_FORMULA))}\u00a0${calculated}`;
+  return amountText({ value: step.value, unit: step.unit, u: null }, step.show);
+}
+
+const WORD_SIGN = String.raw`\p{L}\p{N}_`;
+
+/** The right side of a formula's text: "I = 2π · f · C · V" gives "2π · f · C · V". */
+export function rightSide(text: string): string {
+  const equals = text.indexOf('=');
+  return equals === -1 ? text : text.slice(equals + 1).trim();
+}
+
+/** The same with the numbers that went in; null when the formula's text is not known or nothing could be put in. */
+export function formulaWithNumbers(step: Step, assessment: Assessment): string | null {
+  const formula = step.formula === null ? undefined : assessment.formulas[step.formula];
+  if (formula === undefined) return null;
+  const bySymbol = new Map<string, string>();
+  for (const use of step.uses) {
+    const used = assessment.steps.find(({ id }) => id === use.step);
+    if (used !== undefined && use.symbol !== '') bySymbol.set(use.symbol, numberInFormula(used));
+  }
+  if (bySymbol.size === 0) return null;
+  const symbols = [...bySymbol.keys()].sort((a, b) => b.length - a.length).map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  const found = new RegExp(`(?<![${WORD_SIGN}])(${symbols.join('|')})(?![${WORD_SIGN}])([²³^])?`, 'gu');
+  return rightSide(formula.text).replace(found, (_whole, symbol: string, power: string | undefined) => {
+    const number = bySymbol.get(symbol) ?? symbol;
+    return power === undefined ? number : `(${number})${power}`;
+  });
+}

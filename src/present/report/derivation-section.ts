@@ -1,0 +1,90 @@
+import type { Assessment, Finding, Step } from '../../core/result/assessment.ts';
+import { shareText, toBudget } from '../derivation/budget-line.ts';
+import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
+import { formulaWithNumbers, rightSide, stepDoubt, stepName, stepResult } from '../derivation/step-text.ts';
+import { toAnchor } from '../markup/anchor.ts';
+import { coordinate as c } from '../markup/coordinate.ts';
+import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
+import { STEP_KIND_WORDS } from '../words/case-words.ts';
+import { sentenceFor } from '../words/fill-template.ts';
+import { findingName } from '../words/finding-text.ts';
+import { NOTES } from '../words/notes.ts';
+import { setGrade } from './quantity.ts';
+import { fieldWords, linkToFinding, linkToStep, type ReportExtras } from './report-parts.ts';
+import { setSubscripts, setSymbol } from './symbol.ts';
+
+/** Every step, each after those it uses, linked both ways: down to what it uses, up to what uses it and to the findings. */
+export function setDerivation(assessment: Assessment, extras: ReportExtras): Markup {
+  const usedBy = new Map<string, Step[]>();
+  for (const step of assessment.steps) for (const { step: used } of step.uses) usedBy.set(used, [...(usedBy.get(used) ?? []), step]);
+  const decides = new Map<string, Finding[]>();
+  for (const finding of assessment.findings)
+    for (const { step } of stepsOf(finding)) decides.set(step, [...(decides.get(step) ?? []), finding]);
+  return joined(
+    assessment.steps.map((step) =>
+      setStep(step, assessment, extras, { steps: usedBy.get(step.id) ?? [], findings: decides.get(step.id) ?? [] }),
+    ),
+  );
+}
+
+interface Users {
+  readonly steps: readonly Step[];
+  readonly findings: readonly Finding[];
+}
+
+function setStep(step: Step, assessment: Assessment, extras: ReportExtras, users: Users): Markup {
+  const doubt = stepDoubt(step);
+  const notes = step.notes.map(({ key, args }) => html`<li>${sentenceFor(NOTES, key, args)}</li>`);
+  return html`<article class="step" id="${toAnchor('step', step.id)}" tabindex="-1"><h3>${stepName(step, assessment)}</h3><p class="id">${STEP_KIND_WORDS[step.kind]} · ${step.id}</p>
+${setEquation(step, assessment)}${doubt === '' ? NOTHING : html`<p class="tags">${doubt}</p>`}${setBudget(step)}${setSource(step)}${setLinks(step, assessment, extras, users)}${notes.length === 0 ? NOTHING : html`<ul class="remarks">${joined(notes)}</ul>`}</article>\n`;
+}
+
+/** Symbol line, number line, result line, aligned on the equals sign. */
+function setEquation(step: Step, assessment: Assessment): Markup {
+  const formula = step.formula === null ? undefined : assessment.formulas[step.formula];
+  const numbers = formulaWithNumbers(step, assessment);
+  const symbol = step.symbol ?? formula?.symbol ?? null;
+  const lines = [
+    formula === undefined ? null : setSubscripts(rightSide(formula.text)),
+    numbers === null ? null : html`${numbers}`,
+    html`<span class="res">${stepResult(step)}</span>`,
+  ].filter((line) => line !== null);
+  const left = symbol === null ? html`<span></span>` : setSymbol(symbol);
+  return html`<div class="eq">${joined(lines.map((line, index) => html`${index === 0 ? left : html`<span></span>`}<span>${symbol === null && index === 0 ? '' : '='}</span><span>${line}</span>`))}</div>`;
+}
+
+const BAR = 96;
+const BAR_HEIGHT = 7;
+
+function setBudget(step: Step): Markup {
+  const { lines, left } = toBudget(step);
+  if (lines.length === 0) return NOTHING;
+  const rows = lines.map(({ words, amount, share }) => {
+    const bar =
+      share === null
+        ? NOTHING
+        : html`<svg width="${BAR}" height="${BAR_HEIGHT}" viewBox="0 0 ${BAR} ${BAR_HEIGHT}" aria-hidden="true"><rect x="0" y="0" width="${c(Math.max(1, BAR * Math.min(1, Math.max(0, share))))}" height="${BAR_HEIGHT}"/></svg>`;
+    return html`<div class="bl"><span>${words}</span><span>${bar}</span><span class="num">${amount}</span><span class="num">${shareText(share)}</span></div>`;
+  });
+  return html`<div class="budget">${joined(rows)}${left === 0 ? NOTHING : html`<div class="bl"><span>and ${left} smaller</span></div>`}</div>`;
+}
+
+function setSource({ source }: Step): Markup {
+  if (source === null) return NOTHING;
+  return html`<p class="tags">${sourcePlace(source)} ${setGrade(source.grade)}</p>`;
+}
+
+function setLinks(step: Step, assessment: Assessment, extras: ReportExtras, users: Users): Markup {
+  const uses = step.uses.map(({ step: id, symbol }) => {
+    const used = assessment.steps.find((other) => other.id === id);
+    const name = used === undefined ? id : stepName(used, assessment);
+    const sign = symbol === '' ? NOTHING : html`${setSymbol(symbol)} `;
+    return html`${sign}${used === undefined ? html`${name}` : linkToStep(id, `${name}, ${stepResult(used)}`)}`;
+  });
+  const above = [
+    ...users.findings.map((finding) => linkToFinding(finding, findingName(finding))),
+    ...users.steps.map((other) => linkToStep(other.id, stepName(other, assessment))),
+  ];
+  const field = step.field === undefined ? NOTHING : html`<p class="tags">Read from: ${fieldWords(step.field, extras)}</p>`;
+  return html`${field}${uses.length === 0 ? NOTHING : html`<p class="tags">Uses: ${joined(uses, '; ')}</p>`}${above.length === 0 ? NOTHING : html`<p class="tags">Used by: ${joined(above, '; ')}</p>`}`;
+}

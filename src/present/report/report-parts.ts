@@ -1,0 +1,34 @@
+import type { Finding } from '../../core/result/assessment.ts';
+import { toAnchor } from '../markup/anchor.ts';
+import { html, type Markup, NOTHING, type Piece } from '../markup/markup.ts';
+
+/** What only the caller of a report knows. */
+export interface ReportExtras {
+  /** Readable words for fields of the case, by their path. */
+  readonly fields?: Readonly<Record<string, string>>;
+}
+
+export interface Section {
+  readonly id: string;
+  readonly title: string;
+  readonly body: Markup;
+}
+
+/** A section with its heading, or nothing when there is nothing to say. */
+export function setSection({ id, title, body }: Section): Markup {
+  if (body.markup === '') return NOTHING;
+  const anchor = toAnchor('part', id);
+  return html`<section aria-labelledby="${anchor}"><h2 id="${anchor}" tabindex="-1">${title}</h2>\n${body}</section>\n`;
+}
+
+export function linkToStep(step: string, words: Piece): Markup {
+  return html`<a class="from" href="#${toAnchor('step', step)}">${words}</a>`;
+}
+
+export function linkToFinding(finding: Finding, words: Piece): Markup {
+  return html`<a class="from" href="#${toAnchor('finding', finding.id)}">${words}</a>`;
+}
+
+export function fieldWords(field: string, extras: ReportExtras): string {
+  return extras.fields !== undefined && Object.hasOwn(extras.fields, field) ? (extras.fields[field] ?? field) : field;
+}
