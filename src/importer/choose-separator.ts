@@ -72,9 +72,8 @@ const SPREAD_LINES = 260; // and lines evenly spread over the rest; house choice
 export function sampleLines(lines: Lines): number[] {
   const picked: number[] = [];
   const pick = (line: number) => {
-    if (/^(#|\/\/|\s*$)/.test(lines.text.slice(lines.starts[line], lines.starts[line]! + COMMENT_LOOK))) return;
-    const first = lines.text.charCodeAt(lines.starts[line]!);
-    if (first !== LF && first !== CR) picked.push(line);
+    const text = getLine(lines, line).trim();
+    if (text !== '' && !/^(#|\/\/)/.test(text)) picked.push(line);
   };
   const stride = Math.max(1, (lines.count - HEAD_LINES) / SPREAD_LINES);
   for (let i = 0; i < Math.min(HEAD_LINES, lines.count); i++) pick(i);
@@ -82,7 +81,3 @@ export function sampleLines(lines: Lines): number[] {
   if (lines.count > HEAD_LINES) pick(lines.count - 1);
   return picked;
 }
-
-const COMMENT_LOOK = 3; // characters that show a comment
-const LF = 10;
-const CR = 13;

@@ -1,4 +1,5 @@
-import { isNumberLike } from './cell-kind.ts';
+import { findQuantity, isNumberLike } from './cell-kind.ts';
+import { STANDARD_MARK } from './decimal-evidence.ts';
 import type { Table } from './find-table.ts';
 import { joinPairs, type RowReader } from './row-reader.ts';
 
@@ -18,7 +19,8 @@ export function isCommaInConflict(rows: RowReader, table: Table, names: number):
     if (count === 0) continue;
     for (let i = 0; i < count; i++) {
       const cell = cells[i]!;
-      if ((cell.includes('.') || cell.includes(',')) && isNumberLike(cell)) return false;
+      if ((cell.includes('.') || cell.includes(',')) && !STANDARD_MARK.test(cell) && (isNumberLike(cell) || findQuantity(cell) !== null))
+        return false;
     }
     data++;
     if (count > names) isWider = true;

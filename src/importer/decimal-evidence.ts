@@ -1,3 +1,4 @@
+import { findQuantity } from './cell-kind.ts';
 import type { DecimalMark } from './instrument-file.ts';
 import type { RowReader } from './row-reader.ts';
 
@@ -14,6 +15,8 @@ export interface DecimalEvidence {
 
 const GROUPS_OF_THREE = /^[+\-−]?[1-9]\d{0,2}(?:[.,]\d{3})+$/;
 const MARKED = /^[+\-−]?(?:\d[\d.,]*|[.,]\d+)(?:[eE][+-]?\d+)?$/;
+/** The open standard's numbers for infinity and for no number: instruments write them with a point in any language. */
+export const STANDARD_MARK = /^[+-]?9[.,]91?0*e\+?37$/i;
 const ONE_MARK = /^[^.,]*[.,][^.,]*$/;
 
 export function weighDecimalMark(rows: RowReader, firstData: number, positions: readonly number[]): DecimalEvidence {
@@ -27,10 +30,10 @@ export function weighDecimalMark(rows: RowReader, firstData: number, positions: 
     const count = rows.read(line, cells);
     for (const p of positions) {
       if (p >= count) break;
-      const cell = cells[p]!;
+      const cell = toNumberPart(cells[p]!);
       const hasComma = cell.includes(',');
       const hasPoint = cell.includes('.');
-      if ((!hasComma && !hasPoint) || !MARKED.test(cell)) continue;
+      if ((!hasComma && !hasPoint) || !MARKED.test(cell) || STANDARD_MARK.test(cell)) continue;
       columns.add(p);
       if (hasComma && hasPoint) {
         const decimal = cell.lastIndexOf(',') > cell.lastIndexOf('.') ? 'comma' : 'point';
@@ -59,6 +62,15 @@ export function weighDecimalMark(rows: RowReader, firstData: number, positions: 
     [...columns].sort((a, b) => a - b),
   );
 }
+
+/** The number of "5,02 V". */
+function toNumberPart(cell: string): string {
+  const last = cell.charCodeAt(cell.length - 1);
+  return last >= DIGIT_0 && last <= DIGIT_9 ? cell : (findQuantity(cell)?.number ?? cell);
+}
+
+const DIGIT_0 = 0x30;
+const DIGIT_9 = 0x39;
 
 type PerMark<T> = Record<DecimalMark, T>;
 

@@ -48,6 +48,7 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
   const room = Math.min(rows.count - table.firstData, Math.ceil(lines.text.length / (width * 2)) + 1);
   const limit = Math.max(CELLS_ALLOWED, lines.text.length * CELLS_PER_CHARACTER) / width;
   const columns = table.kinds.map((kind) => new RawColumn(toRawKind(kind), options.style, room));
+  for (const [p, column] of columns.entries()) column.isBlankInSample = table.kinds[p] === 'blank';
   const skipped: Record<string, number> = {};
   const skip = (reason: string) => {
     skipped[reason] = (skipped[reason] ?? 0) + 1;

@@ -28,6 +28,8 @@ const NO_TIME: FoundTime = { base: null, stepS: null };
 const FREE_STEP = '<step> s';
 const NOT_IN_TIME = 'none';
 const STILL_ROWS = 3; // equal times in a row: the clock stands, or is too coarse to tell
+const STILL_SHARE = 0.005; // of the rows: shorter stretches of a long table come from printing too few digits
+const STILL_MEAN = 1.5; // rows per time value: more, and the times hardly move at all
 const STILL_RATIO = 3; // times the usual stretch, for a clock that shows whole seconds or minutes
 const AGREEMENT = 0.01; // between the step of the column and the step the preamble states
 const LONG_TABLE = 200; // rows; a table this long is a record in time
@@ -82,9 +84,7 @@ function settleColumn(asked: TimeQuestion, base: TimeBase & { kind: 'column' }, 
   const touched = [base.column, ...(base.dateColumn === null ? [] : [base.dateColumn])];
   if (asked.rows < 2) return { base, stepS: null };
   const known = run.missing < asked.rows;
-  const isStill =
-    run.longestStill >= asked.rows - run.missing ||
-    (run.longestStill >= STILL_ROWS && (!isClock || run.longestStill > run.typicalStill * STILL_RATIO));
+  const isStill = standsStill(run, asked.rows, isClock);
   if (known && isStill) {
     const question = `Column "${column.name}" stands still for ${run.longestStill} rows: what is the time from row to row ("${NOT_IN_TIME}" if the rows are no record in time)?`;
     return askForStep(question, touched, doubts);
@@ -121,6 +121,14 @@ function settleColumn(asked: TimeQuestion, base: TimeBase & { kind: 'column' }, 
     if (answer === null) return { base, stepS: null };
   }
   return { base, stepS: run.step };
+}
+
+function standsStill(run: TimeRun, rows: number, isClock: boolean): boolean {
+  if (run.longestStill >= rows - run.missing) return true;
+  if (run.longestStill < STILL_ROWS) return false;
+  // A clock of whole seconds or minutes repeats itself regularly; a stretch far beyond that is a clock that stopped.
+  if (isClock) return run.longestStill > run.typicalStill * STILL_RATIO;
+  return run.longestStill >= rows * STILL_SHARE || run.typicalStill >= STILL_MEAN;
 }
 
 /** Whether a column that numbers steps changes wherever the time goes back. */

@@ -27,12 +27,13 @@ export function finishColumns(
   const clocks = new Map<number, SettledClock>();
   const unitAsked = new Set<number>();
   let sequence: number | null = null;
+  const isDatedBeside = raw.some((column) => column.dated > 0 && column.timed === 0);
   const columns = raw.map((column, i): Column => {
     const heading = headings.headings[i]!;
     if (column.kind === 'text' || column.kind === 'half-day' || isAllWords(column, rows)) return toTextColumn(column, rows, heading.name);
     askAboutWords(column, i, heading.name, doubts);
     if (column.kind === 'clock') {
-      clocks.set(i, settleClock(column, rows, i, heading.name, findHalves(raw, i), doubts));
+      clocks.set(i, settleClock(column, rows, i, heading.name, { halves: findHalves(raw, i), isDatedBeside }, doubts));
       return toColumn(column, rows, heading.name, 's', 'time');
     }
     const before = doubts.open.length;
@@ -52,7 +53,7 @@ export function finishColumns(
 }
 
 function isAllWords(column: RawColumn, rows: number): boolean {
-  if (column.oddCount === 0 || column.odd.size < column.oddCount) return false;
+  if (!column.isBlankInSample || column.oddCount === 0 || column.odd.size < column.oddCount) return false;
   return countMissing(column.values, rows) === rows;
 }
 

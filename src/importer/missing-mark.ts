@@ -2,8 +2,8 @@ import type { MissingReason } from './instrument-file.ts';
 
 /** The marks instruments write in place of a number, as words of the trade. */
 const OVERLOAD =
-  /^[+-]?(ol|o\.l\.?|o\.?ld|ovl|ovld|ov|ovrld|overld|overload|ovf|ovfl|ovrflw|ovflw|overflow|over|over[ -]?range|ovrng|ovrg|inf|infinity|∞|1\.#inf0*|>{2,}|<{2,}|under|under[ -]?range|underflow)$/i;
-const NOT_A_NUMBER = /^[+-]?(nan|nanq|qnan|snan|nan\((ind|snan)\)|1\.#(qnan|snan|ind)0*|#num!|#value!|#div\/0!|#n\/a)$/i;
+  /^[+-]?(ol|o\.l\.?|o\.?ld|ovl|ovld|ov|ovrld|overld|overload|ovf|ovfl|ovrflw|ovflw|overflow|over|over[ -]?range|ovrng|ovrg|inf|infinity|∞|1\.#inf0*|>{2,}|<{2,}|9[.,]90*e\+?37|under|under[ -]?range|underflow)$/i;
+const NOT_A_NUMBER = /^[+-]?(nan|nanq|qnan|snan|nan\((ind|snan)\)|1\.#(qnan|snan|ind)0*|9[.,]910*e\+?37|#num!|#value!|#div\/0!|#n\/a)$/i;
 const NO_READING =
   /^([-–—_.*?#]+|n\/?a|n\.a\.|null|nil|none|void|no ?data|no ?reading|invalid|missing|error|err|open|opn|burn-?out|disconnected)$/i;
 const NEEDS_A_SIGN_OF_ABSENCE = /[-–—_*?#]/; // a lone point is no mark

@@ -105,7 +105,8 @@ function findSuffix(heading: string, others: readonly string[]): Heading | null 
   if (unit === null || unit.said !== '') return null;
   if (!says(stem, unit.dimension))
     return suffix.length > 1 && unit.power !== 0 && toQuantities(stem).size === 0 ? { name: stem, unit } : null;
-  if (suffix.length === 1 && others.filter((other) => other.startsWith(stem)).length > 1) return null;
+  if (suffix.length === 1 && others.filter((other) => other.startsWith(stem) && /^[_ ]\p{L}$/u.test(other.slice(stem.length))).length > 1)
+    return null;
   if (/^[A-D]$/.test(suffix) && others.some((other) => other !== heading && /[_ ][A-D]$/.test(other))) return null;
   return { name: stem, unit };
 }

@@ -24,6 +24,8 @@ const COMMAS_OF_GROUPS = /^[+\-−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?$/;
 /** One column while it is being read, row by row; what it means is decided when all rows are known. */
 export class RawColumn {
   readonly kind: RawKind;
+  /** Whether the rows looked at first were blank here, so that the kind is only assumed. */
+  isBlankInSample = false;
   values: Float64Array;
   readonly reasons = new Map<MissingReason, number>();
   /** Cells that are neither value nor known mark. */

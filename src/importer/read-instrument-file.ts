@@ -17,7 +17,7 @@ import { COMMENT, findPreambleBeside, Preamble } from './read-preamble.ts';
 import { refuseBinary, refuseForeign } from './refuse-foreign.ts';
 import { dropColumns, type RowReader, readRows } from './row-reader.ts';
 import { type SeparatorName, splitCells } from './split-cells.ts';
-import { findStatedSteps, findStepsBeside } from './stated-steps.ts';
+import { countColumnNames, findStatedSteps, findStepsBeside } from './stated-steps.ts';
 
 export type { Column, Doubt, InstrumentFile, Missing, Settled, TimeBase } from './instrument-file.ts';
 
@@ -152,23 +152,42 @@ function withCommentedHeader(lines: Lines, rows: RowReader, table: Table, separa
 
 /** Columns that are named but blank in the commonest row belong to the table when the rows have a cell for them. */
 function widenToHeader(rows: RowReader, table: Table): Table {
-  const names = readNames(rows, table);
+  const named = countNamed(rows, table);
   const room = rows.read(table.firstData, []);
-  if (names.length <= table.width || room < names.length) return table;
-  return { ...table, width: names.length, kinds: [...table.kinds, ...Array<'blank'>(names.length - table.width).fill('blank')] };
+  if (named <= table.width || room < named) return table;
+  return { ...table, width: named, kinds: [...table.kinds, ...Array<'blank'>(named - table.width).fill('blank')] };
+}
+
+function countNamed(rows: RowReader, table: Table): number {
+  return countColumnNames(readNames(rows, table), table.unitLine === null ? [] : readCells(rows, table.unitLine), table.width);
 }
 
 function readPreambleLines(lines: Lines, rows: RowReader, table: Table, preamble: Preamble): void {
   const isTable = new Set([...table.headerLines, table.unitLine]);
   for (let line = 0; line < table.firstData; line++) {
-    if (!isTable.has(line)) preamble.addLine(getLine(lines, line), readCells(rows, line), line + 1);
+    if (isTable.has(line)) continue;
+    const raw = getLine(lines, line);
+    let cells = readCells(rows, line);
+    // Above a single column of numbers the preamble may have a separator that the numbers do not need.
+    for (const separator of table.width === 1 ? SEPARATORS_OF_KEYS : []) {
+      if (cells.length > 1 && separator === 'comma') break;
+      const split: string[] = [];
+      const count = splitCells(raw, separator, split);
+      if (count > 1) {
+        cells = split.slice(0, count);
+        break;
+      }
+    }
+    preamble.addLine(raw, cells, line + 1);
   }
 }
+
+const SEPARATORS_OF_KEYS: readonly SeparatorName[] = ['tab', 'semicolon', 'comma'];
 
 function settleStyle(text: string, separator: SeparatorName, rows: RowReader, table: Table, doubts: Doubts): NumberStyle {
   const mayHaveCommas = separator === 'comma' ? text.includes('"') : text.includes(',');
   if (!mayHaveCommas) return { mark: 'point', grouping: false };
-  const positions = table.kinds.flatMap((kind, p) => (kind === 'number' || kind === 'blank' ? [p] : []));
+  const positions = table.kinds.flatMap((kind, p) => (kind === 'number' || kind === 'quantity' || kind === 'blank' ? [p] : []));
   const evidence = weighDecimalMark(rows, table.firstData, positions);
   if (evidence.doubt === null) return evidence;
   const answer = doubts.ask({
@@ -233,8 +252,7 @@ function finish(found: Found, filled: Filled, style: NumberStyle, encoding: stri
     const picture = finishMatrix(filled, units[0] ?? null, doubts);
     return { ...common, ...picture, shape: 'matrix', timeBase: null, timeStepS: null };
   }
-  const named = beside === null ? names.length : Math.min(names.length, table.width);
-  const headings = readHeadings(rows, table, named, preamble, doubts);
+  const headings = readHeadings(rows, table, countNamed(rows, table), preamble, doubts);
   const finished = finishColumns(filled.columns, filled.rows, headings, units, doubts);
   const time = findTimeBase(
     {

@@ -56,32 +56,46 @@ export class Preamble {
   }
 }
 
-const FEWEST_ROWS = 4; // with fewer rows no pattern of "words first, then blanks" can show
-
 /**
- * How many leading columns hold a preamble beside the samples: words in the first rows, blank for the rest of the file, while the
- * columns to the right hold values in every row. 0 when the file has no such columns.
+ * How many leading columns hold a preamble beside the samples: words (and what they say) in the first rows, blank below, while the
+ * columns to the right hold values; a blank column may stand between. 0 when the file has no such columns.
  */
 export function findPreambleBeside(rows: RowReader, sample: readonly number[]): number {
-  if (sample.length < FEWEST_ROWS) return 0;
-  const cells: string[] = [];
-  let beside = -1;
-  const tail = sample.slice(Math.floor(sample.length / 2));
-  for (const line of tail) {
-    const count = rows.read(line, cells);
-    const first = cells.slice(0, count).findIndex((cell) => cell !== '');
-    if (first < 2 || (beside >= 0 && first !== beside)) return 0;
-    beside = first;
-  }
-  if (beside < 2) return 0;
+  const read = sample.map((line) => {
+    const cells: string[] = [];
+    return cells.slice(0, rows.read(line, cells));
+  });
   let keys = 0;
-  for (const line of sample.slice(0, Math.ceil(sample.length / 2))) {
-    const count = rows.read(line, cells);
-    if (count > 0 && cells[0] !== '') {
-      if (toCellKind(cells[0]!) !== 'text') return 0;
-      keys++;
-    }
-    for (let i = 2; i < Math.min(beside, count); i++) if (cells[i] !== '') return 0;
+  while (keys < read.length && (read[keys]![0] ?? '') !== '') {
+    if (toCellKind(read[keys]![0]!) !== 'text') return 0;
+    keys++;
   }
-  return keys > 0 ? beside : 0;
+  const below = read.slice(keys).filter((cells) => cells.some((cell) => cell !== ''));
+  const isGap =
+    read.every((cells) => (cells[2] ?? '') === '' && cells.length > LEAST_CELLS) && read.some((cells) => (cells[LEAST_CELLS] ?? '') !== '');
+  if (keys === 0) return findKeysFurtherDown(read);
+  if (isGap) return read.slice(keys).every((cells) => cells[0] === '' || toCellKind(cells[0]!) === 'text') ? LEAST_CELLS : 0;
+  return below.length >= FEWEST_ROWS && read.slice(0, keys).every((cells) => cells.length > 2) ? toFirstFilled(below) : 0;
+}
+
+const LEAST_CELLS = 3; // a key, what it says, and a blank cell
+const FEWEST_ROWS = 2; // with fewer rows below the preamble no pattern can show
+
+function toFirstFilled(rows: readonly (readonly string[])[]): number {
+  let first = -1;
+  for (const cells of rows) {
+    const here = cells[0] === '' ? cells.findIndex((cell) => cell !== '') : 0;
+    // A key may stand further down, behind a gap in the preamble.
+    if (here === 0 && toCellKind(cells[0]!) === 'text') continue;
+    if (here < 2 || (first >= 0 && here !== first)) return 0;
+    first = here;
+  }
+  return Math.max(first, 0);
+}
+
+function findKeysFurtherDown(read: readonly (readonly string[])[]): number {
+  const keyed = read.filter((cells) => (cells[0] ?? '') !== '');
+  return keyed.length > 0 && keyed.length < read.length && keyed.every((cells) => toCellKind(cells[0]!) === 'text')
+    ? toFirstFilled(read)
+    : 0;
 }

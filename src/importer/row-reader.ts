@@ -25,7 +25,7 @@ export function dropColumns(rows: RowReader, dropped: number): RowReader {
 }
 
 const WHOLE = /^[+\-−]?\d+$/;
-const FRACTION = /^\d+(?:[eE][+-]?\d+)?$/;
+const FRACTION = /^\d+(?:[eE][+-]?\d+)?(?: ?[^\d\s.,+-][^\d.,]*)?$/; // with its unit, where the cells have one
 
 /**
  * Cells cut in two by a comma that is the decimal mark, put together again: a whole number and the fraction behind it. Null when a

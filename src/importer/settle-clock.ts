@@ -19,14 +19,22 @@ const ORDER_BITS: Readonly<Record<DateOrder, number>> = {
 };
 const DURATION_NAME = /elapsed|duration|dauer|durée|step ?time|run ?time|test ?time|relative|since/i;
 
+export interface ClockNeighbours {
+  /** Morning and afternoon, in a column of their own. */
+  readonly halves: readonly ('am' | 'pm' | null)[] | null;
+  /** Whether another column holds the dates of these times. */
+  readonly isDatedBeside: boolean;
+}
+
 export function settleClock(
   raw: RawColumn,
   rows: number,
   index: number,
   name: string,
-  halves: readonly ('am' | 'pm' | null)[] | null,
+  beside: ClockNeighbours,
   doubts: Doubts,
 ): SettledClock {
+  const { halves } = beside;
   if (raw.dated > 0) {
     const order = settleOrder(raw, rows, index, name, doubts);
     const isTimed = raw.timed > 0;
@@ -45,7 +53,7 @@ export function settleClock(
   const isDuration = raw.durations > 0 || DURATION_NAME.test(name);
   if (!isDuration) {
     if (halves === null) askForHalf(raw, rows, index, name, doubts);
-    runOverMidnight(raw, rows);
+    if (!beside.isDatedBeside) runOverMidnight(raw, rows);
   }
   return { kind: isDuration ? 'duration' : 'time' };
 }
