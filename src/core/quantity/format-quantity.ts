@@ -15,11 +15,11 @@ export interface Printable {
   readonly value: number;
   readonly unit: string;
   readonly u: number | null;
-  readonly side?: 'below' | 'above' | undefined;
+  readonly side?: 'below' | 'above' | 'anywhere' | undefined;
 }
 
 /** Units that people read instead of the SI one. */
-export type ShowAs = '%' | 'h' | 'min' | 'mm' | 'year';
+export type ShowAs = '%' | 'h' | 'min' | 'mm' | 'mA' | 'year';
 
 const HOUR_S = 3600;
 const MINUTE_S = 60;
@@ -29,6 +29,7 @@ const SHOWN: Record<ShowAs, { factor: number; unit: string }> = {
   h: { factor: HOUR_S, unit: 'h' },
   min: { factor: MINUTE_S, unit: 'min' },
   mm: { factor: 1e-3, unit: 'mm' },
+  mA: { factor: 1e-3, unit: 'mA' },
   year: { factor: YEAR_S, unit: 'years' },
 };
 const ENGINEERING = [
@@ -55,6 +56,7 @@ const DIGITS_OF_UNCERTAINTY = 2; // JCGM 100:2008, 7.2.6: at most two
 
 /** Prints with the digits that the uncertainty allows. Kelvin print as °C; lengths below 0.1 m as mm. */
 export function formatQuantity(amount: Printable, show?: ShowAs): Printed {
+  if (amount.side === 'anywhere') return { number: 'not bounded', plusMinus: null, unit: '' };
   const kind = kindOf(amount.unit as SiUnit);
   const offset = kind === 'temperature' ? ZERO_CELSIUS_K : 0;
   const value = amount.value - offset;

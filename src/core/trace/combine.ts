@@ -52,6 +52,7 @@ export function combine<Name extends string>(
     u: side === undefined ? uncertaintyOf(form) : null,
     ...sided,
     ...(origin.show === undefined ? {} : { show: origin.show }),
+    form,
     formula: arithmetic.formula,
     uses: [
       ...names.map((name, index) => ({ node: inputs[name].step, symbol: arithmetic.symbols[name], sensitivity: sensitivities[index] ?? null })),

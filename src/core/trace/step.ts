@@ -1,4 +1,5 @@
 import type { Source } from '../source/source.ts';
+import type { Form } from './leaf.ts';
 
 export type StepKind = 'reading' | 'typed' | 'constant' | 'lookUp' | 'formula' | 'choice' | 'reduce';
 
@@ -22,6 +23,8 @@ export interface StepNode {
   readonly u: number | null;
   readonly side?: 'below' | 'above' | 'anywhere';
   readonly show?: 'percent' | 'hours' | 'minutes' | 'milliamperes' | 'millimetres';
+  /** Doubt as a linear form, for the budget. */
+  readonly form: Form;
   /** Formula id when the arithmetic can be printed. */
   readonly formula: string | null;
   readonly uses: readonly { readonly node: StepNode; readonly symbol: string; readonly sensitivity: number | null }[];

@@ -1,0 +1,86 @@
+import { BENCH_SET, LABORATORY } from '../check/bench-set.ts';
+import { CHECKS } from '../check/registry.ts';
+import type { Case } from '../evidence/case.ts';
+import { type Amount, ASSESSMENT_FORMAT, type Assessment, type Finding, HAZARDS } from '../result/assessment.ts';
+import { toCanonical } from '../result/canonical.ts';
+import { digestOf } from '../result/digest.ts';
+import type { StepNode } from '../trace/step.ts';
+import type { Tables } from '../working/bench/bench.ts';
+import { gatherFacts } from '../working/facts.ts';
+import { findLastChance, findNext } from './find-next.ts';
+import { findUnjudged, findWarnings } from './find-warnings.ts';
+import { judgeVerdict } from './judge-verdict.ts';
+import { RULES_VERSION, rulesDigest } from './rules.ts';
+import { toCurves } from './to-curves.ts';
+import { emptyFinding, toFinding, toSource } from './to-finding.ts';
+import { toFormulas, toSteps } from './to-steps.ts';
+
+/** Version of the tool; stands in every Assessment. */
+export const TOOL_VERSION = '0.1.0';
+
+/**
+ * Evidence in, Assessment out. Pure: the same case and the same tables give the same bytes. `tables` is what the importer read from the
+ * attached files, by the SHA-256 of each file; nothing is opened here.
+ */
+export function assess(one: Case, tables: Tables): Assessment {
+  const facts = gatherFacts(one, tables);
+  const findings: Finding[] = [];
+  const roots: StepNode[] = [];
+  const byId = new Map(CHECKS.map((check) => [check.id, check]));
+  for (const bench of BENCH_SET) {
+    const check = byId.get(bench.id);
+    if (check === undefined) {
+      findings.push(emptyFinding(bench.id, 'notImplemented', bench.worst));
+      continue;
+    }
+    const subjects = check.subjects(facts);
+    if (typeof subjects === 'string') findings.push(emptyFinding(bench.id, subjects, bench.worst));
+    else
+      for (const subject of subjects) {
+        const judged = toFinding(check, subject, check.judge(facts, subject));
+        findings.push(judged.finding);
+        roots.push(...judged.roots);
+      }
+  }
+  findings.sort((a, b) => HAZARDS.indexOf(a.hazard) - HAZARDS.indexOf(b.hazard) || compare(a.check, b.check) || compare(a.subject ?? '', b.subject ?? ''));
+
+  for (const { nearest } of facts.levels) for (const { held } of nearest) if (held !== null) roots.push(held.step);
+  const steps = toSteps(roots);
+  const verdict = judgeVerdict(findings);
+  const next = findNext(CHECKS, findings, verdict);
+  return toCanonical({
+    format: ASSESSMENT_FORMAT,
+    tool: `mainsworthy ${TOOL_VERSION}`,
+    rules: { version: RULES_VERSION, sha256: rulesDigest() },
+    case: { id: one.id, product: one.product.id, name: one.product.name, sample: one.sample, sha256: digestOf(one), invented: one.invented === true },
+    setting: Object.fromEntries(Object.entries(facts.setting.entries).map(([key, { value, from, source }]) => [key, { value, from, source: source === null ? null : toSource(source) }])),
+    verdict,
+    findings,
+    steps,
+    formulas: toFormulas(steps),
+    curves: toCurves(facts),
+    next,
+    lastChance: findLastChance(facts, next),
+    claims: claimsOf(findings),
+    unjudged: findUnjudged(facts),
+    stale: [],
+    laboratory: [...LABORATORY],
+    warnings: findWarnings(facts),
+  } satisfies Assessment) as Assessment;
+}
+
+/** What was promised against what was held. */
+function claimsOf(findings: readonly Finding[]): Assessment['claims'] {
+  return findings
+    .filter(({ check }) => check === 'delivery/current')
+    .flatMap((finding) => {
+      const { measured, limit } = finding;
+      if (measured === null || 'word' in measured || limit?.at === undefined) return [];
+      const claimed: Amount = limit.at;
+      return [{ claim: finding.about ?? finding.id, claimed, measured, share: measured.value / claimed.value, probability: finding.probability, finding: finding.id }];
+    });
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

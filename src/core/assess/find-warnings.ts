@@ -1,0 +1,27 @@
+import type { Assessment } from '../result/assessment.ts';
+import type { Facts } from '../working/facts.ts';
+import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
+
+/** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
+const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo']);
+
+export function findUnjudged(facts: Facts): Assessment['unjudged'] {
+  return facts.bench.one.exhibits
+    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && !exhibit.quantity.startsWith('touchCurrent')))
+    .map(({ id, kind }) => ({ exhibit: id, kind }));
+}
+
+/** What a person should know beside the findings: readings refused, cells not read, settings changed. */
+export function findWarnings(facts: Facts): Assessment['warnings'] {
+  const found: Assessment['warnings'] = [];
+  for (const reading of facts.touch)
+    if (reading.refused !== null) found.push({ key: reading.refused, at: reading.field, args: { supply: reading.supply ?? '' } });
+  for (const { exhibit, supply } of refusedWorkingVoltages(facts.bench)) found.push({ key: 'workingVoltageRefused', at: `/exhibits/${exhibit}`, args: { supply } });
+  for (const { sweeps } of facts.levels) for (const sweep of sweeps) for (const { field, because } of sweep.leftOut) found.push({ key: because, at: field, args: {} });
+  if (facts.setting.decision.changed) found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
+  return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+}
+
+function pick({ passAt, failAt }: { passAt: number; failAt: number }): Record<string, number> {
+  return { passAt, failAt };
+}

@@ -1,0 +1,51 @@
+import { derive } from '../../formula/derive.ts';
+import { power } from '../../formula/load/power.ts';
+import { requiredEfficiency } from '../../formula/load/required-efficiency.ts';
+import { averageEfficiency as table } from '../../table/eu-2019-1782/2019/average-efficiency.ts';
+import { lookUp } from '../../table/look-up.ts';
+import type { Derived } from '../../trace/derived.ts';
+import { averageEfficiencyOf } from '../../working/load/efficiency-at.ts';
+import type { LevelFacts } from '../../working/load/sweep-facts.ts';
+import { atLeast, limitLine, undecided } from '../decide.ts';
+import { type Answer, defineCheck } from '../define-check.ts';
+import { worstAnswer } from '../worst-answer.ts';
+
+const LOW_VOLTAGE_BELOW_V = 6; // EU 2019/1782 annex I: nameplate below 6 V ...
+const LOW_VOLTAGE_FROM_A = 0.55; // ... and at least 0.55 A
+const SAME_MAINS = 0.02; // share of the nominal mains within which a run counts as at the test voltage
+
+/** Is the average efficiency at a quarter, half, three quarters and all of the claimed current what the regulation asks? */
+export const efficiency = defineCheck<LevelFacts>({
+  id: 'delivery/efficiency',
+  consequence: 'disappointing',
+  needs: ['sweepWithInput'],
+  subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
+  judge: ({ bench, setting }, level) => {
+    const { claim, window } = level;
+    if (claim === null || window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
+    const withInput = level.nearest.filter(({ sweep }) => sweep.rows.some(({ inputPower }) => inputPower !== null));
+    if (withInput.length === 0) return { judgement: undecided('notAssessed', 'notLooked') };
+    // several outputs at a time have a column of their own and are measured loaded together
+    if (bench.one.ports.length > 1) return { judgement: undecided('notAssessed', 'notImplemented', { notes: [{ key: 'severalOutputs', args: {} }] }) };
+    const limit = leastEfficiency(level, window.nominal, claim);
+    if (limit === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
+    return worstAnswer(
+      withInput.map(({ sweep }): Answer => {
+        const mains = sweep.mains?.value;
+        if (mains === undefined || Math.abs(mains - setting.nominal.value) > SAME_MAINS * setting.nominal.value)
+          return { judgement: undecided('notAssessed', 'notComparable', { notes: [{ key: 'otherMains', args: { mains: mains ?? 'notStated' } }] }) };
+        const average = averageEfficiencyOf(sweep, claim);
+        if ('missing' in average) return { judgement: undecided('notAssessed', 'outOfRange', { notes: [{ key: 'loadPointMissing', args: { point: average.missing } }] }) };
+        return { judgement: atLeast(average, limitLine('ecodesign', 'atLeast', limit), setting.decision), show: 'percent' };
+      }),
+    );
+  },
+});
+
+function leastEfficiency(level: LevelFacts, nominal: Derived, claim: Derived): Derived | null {
+  const at = `load/${level.port.id}/${level.level.id}`;
+  const nameplate = derive(power, { voltage: nominal, current: claim }, `${at}/nameplate-power`);
+  const column = nominal.value < LOW_VOLTAGE_BELOW_V && claim.value >= LOW_VOLTAGE_FROM_A ? 'low' : 'basic';
+  const [a, b, c] = (['A', 'B', 'C'] as const).map((letter) => lookUp(table, nameplate, `${column}${letter}`, `${at}/efficiency-${letter.toLowerCase()}`, letter.toLowerCase()));
+  return a == null || b == null || c == null ? null : derive(requiredEfficiency, { power: nameplate, a, b, c }, `${at}/least-efficiency`);
+}

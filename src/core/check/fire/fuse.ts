@@ -1,0 +1,44 @@
+import { cite } from '../../source/source.ts';
+import { exhibitsOf } from '../../working/bench/bench.ts';
+import { type Opened, openValue } from '../../working/bench/open-value.ts';
+import { type LimitLine, oneOf } from '../decide.ts';
+import { defineCheck, type Subject } from '../define-check.ts';
+import { judgeState } from '../judge-state.ts';
+import { worstAnswer } from '../worst-answer.ts';
+
+interface FirstPart extends Subject {
+  readonly boards: readonly { readonly field: string; readonly opened: Opened<string> }[];
+}
+
+const PROTECTS = ['cartridge', 'wire', 'fusibleResistor'];
+
+/** The first part behind the plug must be made to open: a printed track or a plain resistor is no fuse, and neither is nothing. */
+const limit: LimitLine = {
+  name: 'realFuse',
+  kind: 'oneOf',
+  at: null,
+  words: PROTECTS,
+  source: cite('iec-60127', 'a fuse is a part made and tested to break; a track or a plain resistor is none', 'memory'),
+  grade: 'memory',
+};
+
+/** What opens when the mains side fails: a fuse, a fusible resistor, a track, or nothing? */
+export const fuse = defineCheck<FirstPart>({
+  id: 'fire/fuse',
+  consequence: 'injurious',
+  needs: ['firstPart'],
+  subjects: ({ bench }) => {
+    const boards = exhibitsOf(bench, 'board')
+      .filter((board) => board.struck === undefined && openValue(board.fuse).state !== 'notLooked')
+      .map((board) => ({ field: `/exhibits/${board.id}/fuse`, opened: openValue<string>(board.fuse) }));
+    return boards.length > 0 ? [{ id: 'mains', about: 'the first part behind the plug', boards }] : 'notLooked';
+  },
+  judge: (_facts, { boards }) =>
+    worstAnswer(
+      boards.map(({ field, opened }) => {
+        if (opened.state === 'absent') return { judgement: oneOf('noFuse', limit, false, [field]), notes: [{ key: 'because', args: { because: opened.because } }] };
+        if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
+        return { judgement: oneOf(opened.v, limit, PROTECTS.includes(opened.v), [field]), notes: [{ key: 'breakingNotJudged', args: {} }] };
+      }),
+    ),
+});

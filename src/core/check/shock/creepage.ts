@@ -1,0 +1,36 @@
+import { clearanceLimits } from '../../working/insulation/clearance-limits.ts';
+import { creepageLimits } from '../../working/insulation/creepage-limits.ts';
+import { peakVoltageOf, workingVoltageOf } from '../../working/insulation/working-voltage-of.ts';
+import { undecided } from '../decide.ts';
+import { defineCheck } from '../define-check.ts';
+import { judgeDistance, pairOutside } from '../judge-barrier.ts';
+import { worstAnswer } from '../worst-answer.ts';
+
+/** Is the shortest way along a surface between two conductors long enough, at the working voltage of that pair? */
+export const creepage = defineCheck({
+  id: 'shock/creepage',
+  consequence: 'lethal',
+  needs: ['distanceSurface'],
+  subjects: ({ pairs }) => {
+    const measured = pairs.filter(({ surface }) => surface.length > 0);
+    return measured.length > 0 ? measured : 'notLooked';
+  },
+  judge: ({ bench, setting }, pair) => {
+    const outside = pairOutside(pair);
+    if (outside !== null) return { judgement: outside };
+    const working = workingVoltageOf(bench, setting, pair);
+    const notes = working.measured ? [] : [{ key: 'workingVoltageEstimated', args: {} }];
+    const answer = worstAnswer(
+      pair.surface.map((reading) => {
+        const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
+        const key = `${pair.id}${reading.group === 'III' ? '' : `/group-${reading.group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
+        const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, pair), degree);
+        const limits = clearance === null ? null : creepageLimits(key, working.rms, reading.group, degree, clearance);
+        if (limits === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
+        const judged = judgeDistance(pair, reading, limits, setting.decision);
+        return reading.groupKnown ? judged : { ...judged, notes: [...(judged.notes ?? []), { key: 'materialAssumed', args: { group: reading.group } }] };
+      }),
+    );
+    return { ...answer, notes: [...(answer.notes ?? []), ...(pair.insulation === 'reinforced' ? notes : [])] };
+  },
+});

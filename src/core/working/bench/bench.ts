@@ -1,0 +1,53 @@
+import type { Case, Exhibit, ExhibitOf } from '../../evidence/case.ts';
+import type { Day } from '../../evidence/day.ts';
+import type { Instrument } from '../../evidence/instrument.ts';
+import type { Conductor, Part, Place, Port } from '../../evidence/sample.ts';
+
+/** What the importer read from one attached file, reduced, in the file's own units. Handed to `assess` by the hash of the file. */
+export interface ReadTable {
+  readonly rows: number;
+  readonly columns: readonly {
+    readonly name: string;
+    readonly unit: string | null;
+    /** NaN where the file has no number. */
+    readonly values: ArrayLike<number>;
+    /** Codes of unsettled questions about this column; it is not usable while there are any. */
+    readonly doubts: readonly string[];
+  }[];
+}
+export type Tables = ReadonlyMap<string, ReadTable>;
+
+/** The case with its lists by id. */
+export interface Bench {
+  readonly one: Case;
+  readonly tables: Tables;
+  readonly days: ReadonlyMap<string, Day>;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  readonly ports: ReadonlyMap<string, Port>;
+  readonly conductors: ReadonlyMap<string, Conductor>;
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly places: ReadonlyMap<string, Place>;
+}
+
+export function openBench(one: Case, tables: Tables): Bench {
+  const byId = <T extends { id: string }>(list: readonly T[]): ReadonlyMap<string, T> => new Map(list.map((item) => [item.id, item]));
+  return {
+    one,
+    tables,
+    days: byId(one.days),
+    instruments: byId(one.instruments),
+    ports: byId(one.ports),
+    conductors: byId(one.conductors),
+    parts: byId(one.parts),
+    places: byId(one.places),
+  };
+}
+
+export function exhibitsOf<K extends Exhibit['kind']>(bench: Bench, kind: K): ExhibitOf<K>[] {
+  return bench.one.exhibits.filter((exhibit): exhibit is ExhibitOf<K> => exhibit.kind === kind);
+}
+
+/** The name a reader knows a conductor, part, place or port by. */
+export function nameOf(bench: Bench, id: string): string {
+  return bench.conductors.get(id)?.name ?? bench.parts.get(id)?.ref ?? bench.places.get(id)?.name ?? bench.ports.get(id)?.name ?? id;
+}

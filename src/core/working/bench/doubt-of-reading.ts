@@ -1,0 +1,83 @@
+import type { Instrument, InstrumentRange, Role } from '../../evidence/instrument.ts';
+import { ROLES } from '../../evidence/instrument.ts';
+import { type Accuracy, parseAccuracy } from '../../quantity/accuracy.ts';
+import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import { isRefusal } from '../../quantity/refusal.ts';
+import { ZERO_CELSIUS_K } from '../../quantity/unit.ts';
+import { doubtOf } from '../../trace/derived.ts';
+import { addForms, type Form, type Leaf } from '../../trace/leaf.ts';
+import { rectangular, resolution } from '../../uncertainty/half-width.ts';
+
+const EXPANDED = 2; // k of a data sheet that states an expanded uncertainty
+const smallest = Number.POSITIVE_INFINITY;
+
+/** What a channel of an instrument does to one reading. `value` is SI; `field` names the reading. */
+export interface ReadingOf {
+  readonly instrument: Instrument;
+  readonly role: Role;
+  readonly day: string;
+  readonly field: string;
+  readonly value: number;
+  /** One step of the last digit as typed, in SI; used when the range states no resolution. */
+  readonly lastDigit: number;
+}
+
+/**
+ * The doubt of one reading by the instrument's statement. The percent part is one leaf per range and day, so that readings taken with one
+ * meter move together; the digits are a leaf of their own for each reading; a fixed amount is shared like the percent part.
+ * Null when the instrument says nothing about this role or this size.
+ */
+export function doubtOfReading(reading: ReadingOf): Form | null {
+  const range = rangeFor(reading);
+  if (range === null) return null;
+  const accuracy = parseAccuracy(range.accuracy, ROLES[reading.role]);
+  if (isRefusal(accuracy)) return null; // refused when the case was read
+  const step = inSi(range.resolution, reading.role) ?? reading.lastDigit;
+  const index = reading.instrument.ranges.indexOf(range);
+  const shared = `${reading.instrument.id}/${reading.role}/${index}/${reading.day}`;
+  const own = (halfWidth: number): number => uOf(halfWidth, range.basis);
+  const shown = ROLES[reading.role] === 'temperature' ? reading.value - ZERO_CELSIUS_K : reading.value; // "% of reading" is of the degrees shown
+  const parts = partsThatCount(accuracy, shown, step);
+  const forms: { form: Form; factor: number }[] = [];
+  const args = { instrument: reading.instrument.name };
+  if (parts.ofReading) forms.push({ form: doubtOf({ id: `gain/${shared}`, u: own(accuracy.ofReading), means: 'gain', args }), factor: shown });
+  if (parts.fixed) forms.push({ form: doubtOf({ id: `offset/${shared}`, u: own(accuracy.fixed), means: 'offset', args }), factor: 1 });
+  if (parts.digits) forms.push({ form: doubtOf({ id: `digits/${reading.field}`, u: own(accuracy.digits * step), means: 'digits', args }), factor: 1 });
+  else forms.push({ form: doubtOf(resolutionLeaf(reading.field, step)), factor: 1 });
+  return addForms(forms);
+}
+
+/** The last digit alone, for a reading whose meter does not count it among its digits. */
+function resolutionLeaf(field: string, step: number): Leaf {
+  return { id: `resolution/${field}`, u: resolution(step), means: 'resolution' };
+}
+
+function partsThatCount(accuracy: Accuracy, shown: number, step: number): { ofReading: boolean; fixed: boolean; digits: boolean } {
+  const has = { ofReading: accuracy.ofReading > 0, fixed: accuracy.fixed > 0, digits: accuracy.digits > 0 };
+  if (!accuracy.greater) return has;
+  const sizes = { ofReading: accuracy.ofReading * Math.abs(shown), fixed: accuracy.fixed, digits: accuracy.digits * step };
+  const most = Math.max(sizes.ofReading, sizes.fixed, sizes.digits);
+  return { ofReading: sizes.ofReading === most, fixed: sizes.fixed === most && sizes.ofReading !== most, digits: sizes.digits === most && most !== sizes.fixed && most !== sizes.ofReading };
+}
+
+function uOf(halfWidth: number, basis: InstrumentRange['basis']): number {
+  if (basis === 'standard') return halfWidth;
+  return basis === 'expanded2' ? halfWidth / EXPANDED : rectangular(halfWidth);
+}
+
+/** The smallest range that holds the reading; an unlimited one counts as the largest. */
+function rangeFor(reading: ReadingOf): InstrumentRange | null {
+  const fitting = reading.instrument.ranges
+    .filter((range) => range.of === reading.role)
+    .map((range) => ({ range, upTo: inSi(range.upTo, reading.role) ?? smallest }))
+    .filter(({ upTo }) => Math.abs(reading.value) <= upTo)
+    .sort((a, b) => a.upTo - b.upTo);
+  return fitting[0]?.range ?? null;
+}
+
+function inSi(text: string | undefined, role: Role): number | null {
+  if (text === undefined) return null;
+  const kind = ROLES[role];
+  const read = parseQuantity(text, kind === 'temperature' && !/°|C$/.test(text) ? 'temperatureDifference' : kind);
+  return isRefusal(read) ? null : read.value;
+}

@@ -1,0 +1,33 @@
+import type { Case } from '../evidence/case.ts';
+import { type Bench, openBench, type Tables } from './bench/bench.ts';
+import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
+import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
+import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
+import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
+import { type SettingFacts, settingFacts } from './setting/setting-facts.ts';
+import { type TouchReading, touchReadings } from './touch/touch-facts.ts';
+
+/** Everything that checks may ask, worked out once from the evidence. */
+export interface Facts {
+  readonly bench: Bench;
+  readonly setting: SettingFacts;
+  readonly pairs: readonly PairFacts[];
+  readonly bridging: readonly BridgingPath[];
+  readonly touch: readonly TouchReading[];
+  readonly levels: readonly LevelFacts[];
+  readonly spots: readonly SpotReading[];
+}
+
+export function gatherFacts(one: Case, tables: Tables): Facts {
+  const bench = openBench(one, tables);
+  const setting = settingFacts(bench);
+  return {
+    bench,
+    setting,
+    pairs: pairFacts(bench),
+    bridging: bridgingPaths(bench),
+    touch: touchReadings(bench, setting),
+    levels: levelFacts(bench, setting),
+    spots: spotReadings(bench),
+  };
+}

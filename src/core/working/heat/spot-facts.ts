@@ -1,0 +1,113 @@
+import type { ExhibitOf } from '../../evidence/case.ts';
+import type { Conditions } from '../../evidence/conditions.ts';
+import type { Place } from '../../evidence/sample.ts';
+import { derive } from '../../formula/derive.ts';
+import { atHighestAmbient } from '../../formula/thermal/at-highest-ambient.ts';
+import { trueTemperature } from '../../formula/thermal/true-temperature.ts';
+import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import { isRefusal } from '../../quantity/refusal.ts';
+import { cite } from '../../source/source.ts';
+import { type Derived, doubtOf, given } from '../../trace/derived.ts';
+import { rectangular } from '../../uncertainty/half-width.ts';
+import { type Bench, exhibitsOf } from '../bench/bench.ts';
+import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
+import { deriveReading } from '../bench/derive-reading.ts';
+import { findRead, type Opened, openValue } from '../bench/open-value.ts';
+import type { SettingFacts } from '../setting/setting-facts.ts';
+
+export interface SpotReading {
+  readonly place: Place;
+  readonly field: string;
+  readonly opened: Opened<string>;
+  readonly under: Conditions;
+  readonly ambient: Derived | null;
+  /** As read, emissivity corrected; null when it cannot count. */
+  readonly temperature: Derived | null;
+  readonly refused: 'bareMetal' | 'emissivityUnknown' | null;
+  /** Conditions that are not stated: without load, mains, cover, ambient and minutes a temperature is stored and not comparable. */
+  readonly missing: readonly string[];
+  /** Read with the cover open or opened before: the closed unit is at least as hot. */
+  readonly atLeast: boolean;
+  readonly state: 'tested' | 'labelLoad' | 'shorted';
+}
+
+const LEAST_EMISSIVITY = 0.6; // below it a camera reading of a surface is a guess; common practice
+const EMISSIVITY_HALF_WIDTH = 0.03; // of a looked-up emissivity when none is stated; common practice
+const AMBIENT_FACTOR = 1.075; // kelvin of part per kelvin of ambient: 1.00 to 1.15
+const AMBIENT_FACTOR_HALF_WIDTH = 0.075;
+const AT_THE_CLAIM = 0.02; // share within which a load counts as the label load
+
+export function spotReadings(bench: Bench): SpotReading[] {
+  return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, exhibit, row)));
+}
+
+function readSpot(bench: Bench, exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spots'>['rows'][number]): SpotReading {
+  const place = bench.places.get(row.place);
+  if (place === undefined) throw new Error(`${row.place} passed the references and is missing`);
+  const field = `/exhibits/${exhibit.id}/rows/${row.id}/value`;
+  const opened: Opened<string> = exhibit.struck === undefined ? openValue<string>(row.value) : { state: 'struck', because: exhibit.struck };
+  const own = opened.state === 'read' ? opened.read.under : undefined;
+  const under = conditionsOf(bench, exhibit, [own]);
+  const ambient = temperatureOf(bench, findCondition(under.ambient), fieldOfCondition(exhibit, 'ambient', own), exhibit.day, 'T_a');
+  const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
+  if (under.loads === undefined || under.loads.length === 0) missing.push('loads');
+  const cover = findCondition(under.cover);
+  const common = { place, field, opened, under, ambient, missing, atLeast: place.outside !== true && cover !== null && cover !== 'closed', state: stateOf(bench, under) };
+  if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
+  const quantity = parseQuantity(opened.v, 'temperature');
+  if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
+  const shown = deriveReading(bench, quantity, { field, role: 'temperature', day: exhibit.day, instrument: opened.read.instrument, symbol: 'T' });
+  if (row.by === 'contact') return { ...common, temperature: shown, refused: null };
+  const emissivity = emissivityOf(place);
+  if (emissivity === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
+  if (emissivity.value < LEAST_EMISSIVITY) return { ...common, temperature: null, refused: 'bareMetal' };
+  const set = row.cameraEmissivity === undefined ? null : parseQuantity(row.cameraEmissivity, 'ratio');
+  if (set === null || isRefusal(set)) return { ...common, temperature: null, refused: 'emissivityUnknown' };
+  const reflected = temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;
+  if (reflected === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
+  const cameraEmissivity = given('typed', set.value, '1', { id: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`, name: 'cameraEmissivity', symbol: 'ε_c', field: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity` });
+  const temperature = derive(trueTemperature, { shown, cameraEmissivity, emissivity, reflected }, `heat/${exhibit.id}/${row.id}/surface`);
+  return { ...common, temperature, refused: null };
+}
+
+function temperatureOf(bench: Bench, text: string | null, field: string, day: string | undefined, symbol: string): Derived | null {
+  const quantity = text === null ? null : parseQuantity(text, 'temperature');
+  return quantity === null || isRefusal(quantity) ? null : deriveReading(bench, quantity, { field, role: 'ambient', day, symbol });
+}
+
+function emissivityOf(place: Place): Derived | null {
+  const text = findRead(place.emissivity);
+  const quantity = text === null ? null : parseQuantity(text, 'ratio');
+  if (quantity === null || isRefusal(quantity)) return null;
+  const u = quantity.u ?? rectangular(EMISSIVITY_HALF_WIDTH);
+  const field = `/places/${place.id}/emissivity`;
+  return given('typed', quantity.value, '1', { id: field, name: 'emissivity', symbol: 'ε', field }, { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) });
+}
+
+function stateOf(bench: Bench, under: Conditions): SpotReading['state'] {
+  const loads = under.loads ?? [];
+  if (loads.some((load) => typeof load.draws === 'object' && load.draws.state === 'short')) return 'shorted';
+  const all = loads.every((load) => {
+    const port = bench.ports.get(load.port);
+    const level = port?.levels.find(({ id }) => id === load.level) ?? port?.levels[0];
+    const claim = findRead(level?.printed);
+    if (claim === null || typeof load.draws !== 'string') return false;
+    const [drawn, printed] = [parseQuantity(load.draws, 'current'), parseQuantity(claim, 'current')];
+    return !isRefusal(drawn) && !isRefusal(printed) && drawn.value >= printed.value * (1 - AT_THE_CLAIM);
+  });
+  return loads.length > 0 && all ? 'labelLoad' : 'tested';
+}
+
+/** A part's temperature at the highest ambient of the setting: losses grow with temperature, so it follows a little more than one to one. */
+export function scaledToHighestAmbient(reading: SpotReading, setting: SettingFacts, id: string): Derived | null {
+  if (reading.temperature === null || reading.ambient === null) return null;
+  const factor = given(
+    'constant',
+    AMBIENT_FACTOR,
+    '1',
+    { id: 'heat/ambient-factor', name: 'estimate-ambient-factor', symbol: 'k', source: cite('bench', 'copper, on-resistance and leakage grow with temperature: 1.00 to 1.15 K per K', 'common-practice') },
+    { form: doubtOf({ id: 'estimate/ambient-factor', u: rectangular(AMBIENT_FACTOR_HALF_WIDTH), means: 'ambientFactor' }) },
+  );
+  const temperature: Derived = reading.atLeast ? { ...reading.temperature, side: 'above' } : reading.temperature;
+  return derive(atHighestAmbient, { temperature, factor, ambient: reading.ambient, highest: setting.highestAmbient }, id);
+}

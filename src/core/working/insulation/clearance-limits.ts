@@ -1,0 +1,62 @@
+import { derive } from '../../formula/derive.ts';
+import { greatestPeak } from '../../formula/insulation/greatest-peak.ts';
+import { requiredClearance } from '../../formula/insulation/required-clearance.ts';
+import { roundUpClearance } from '../../formula/insulation/round-up-clearance.ts';
+import { temporaryOvervoltage } from '../../formula/insulation/temporary-overvoltage.ts';
+import type { PublishedTable } from '../../table/define-table.ts';
+import { clearanceImpulse } from '../../table/iec-60664-1/2007/clearance-impulse.ts';
+import { nextImpulse } from '../../table/iec-60664-1/2007/next-impulse.ts';
+import { ratedImpulseVoltage } from '../../table/iec-60664-1/2007/rated-impulse-voltage.ts';
+import { clearance as olderClearance } from '../../table/iec-60950-1/2005/clearance.ts';
+import { altitude as altitudeTable } from '../../table/iec-62368-1/2018/altitude.ts';
+import { clearancePeak } from '../../table/iec-62368-1/2018/clearance-peak.ts';
+import { clearanceWithstand } from '../../table/iec-62368-1/2018/clearance-withstand.ts';
+import { findCell, lookUp } from '../../table/look-up.ts';
+import type { Derived } from '../../trace/derived.ts';
+import type { SettingFacts } from '../setting/setting-facts.ts';
+
+export interface DistanceLimits {
+  readonly basic: Derived;
+  readonly reinforced: Derived;
+  /** Other lines, shown and not deciding: what each is, and where it lies. */
+  readonly others: readonly { readonly name: string; readonly at: Derived }[];
+}
+
+/**
+ * Required clearance of a pair: the larger of procedure 1 (peak working voltage or temporary overvoltage, table 10) and procedure 2
+ * (transients of the mains, table 14), times the factor for altitude. Null when the setting leaves the tables.
+ */
+export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Derived | null, degree: string): DistanceLimits | null {
+  const at = `insulation/${pairId}/clearance`;
+  const impulse = lookUp(ratedImpulseVoltage, setting.nominal, setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', { category: setting.overvoltageCategory });
+  const factor = lookUp(altitudeTable, setting.altitude, 'factor', 'insulation/altitude-factor', 'k_a');
+  if (impulse === null || factor === null) return null;
+  const overvoltage = derive(temporaryOvervoltage, { mains: setting.nominal }, 'insulation/temporary-overvoltage');
+  const greatest = peak === null ? overvoltage : derive(greatestPeak, { working: peak, overvoltage }, `${at}/greatest-peak`);
+  const one = (prefix: 'B' | 'R', name: 'basic' | 'reinforced'): Derived | null => {
+    const column = `${prefix}_PD${degree}`;
+    const byPeakRaw = lookUp(clearancePeak, greatest, column, `${at}/${name}/by-peak`, 'd_1');
+    const byTransient = lookUp(clearanceWithstand, impulse, column, `${at}/${name}/by-transient`, 'd_2');
+    if (byPeakRaw === null || byTransient === null) return null;
+    const byPeak = standsInTable(clearancePeak, greatest) ? byPeakRaw : derive(roundUpClearance, { distance: byPeakRaw }, `${at}/${name}/by-peak-rounded`);
+    return derive(requiredClearance, { byPeak, byTransient, altitude: factor }, `${at}/${name}`);
+  };
+  const basic = one('B', 'basic');
+  const reinforced = one('R', 'reinforced');
+  return basic === null || reinforced === null ? null : { basic, reinforced, others: otherClearances(setting, impulse, at, degree) };
+}
+
+/** A row that stands in the table is taken as it stands; only interpolated values are rounded. */
+function standsInTable(table: PublishedTable, key: Derived): boolean {
+  return key.alternatives.length === 0 && table.rows.some(([own]) => own === key.value) && key.form.size === 0;
+}
+
+function otherClearances(setting: SettingFacts, impulse: Derived, at: string, degree: string): DistanceLimits['others'] {
+  const others: { name: string; at: Derived }[] = [];
+  const older = lookUp(olderClearance, setting.nominal, 'reinforced', `${at}/older-standard`, 'd');
+  const next = findCell(nextImpulse, impulse.value, 'next', `${at}/next-impulse`, 'V_next');
+  const coordination = next === null ? null : lookUp(clearanceImpulse, next, `PD${degree}`, `${at}/insulation-coordination`, 'd');
+  if (coordination !== null) others.push({ name: 'coordinationReinforced', at: coordination });
+  if (older !== null) others.push({ name: 'olderReinforced', at: older });
+  return others;
+}
