@@ -18,6 +18,7 @@ export function chooseSeparator(lines: Lines, sample: readonly number[]): Separa
     const seen = weigh(lines, sample, separator);
     if (seen === null) continue;
     if (separator !== 'none' && seen.width < 2) continue;
+    if (separator === 'space' && seen.hasSigns) continue;
     if (seen.valueShare >= VALUE_SHARE && seen.evenShare >= EVEN_SHARE) return separator;
     if (seen.valueShare * seen.evenShare > bestShare) {
       bestShare = seen.valueShare * seen.evenShare;
@@ -31,12 +32,15 @@ interface Weighed {
   readonly width: number;
   readonly valueShare: number;
   readonly evenShare: number;
+  /** Whether a cell holds signs that separate elsewhere: more than one comma, or a semicolon. */
+  readonly hasSigns: boolean;
 }
 
 function weigh(lines: Lines, sample: readonly number[], separator: SeparatorName): Weighed | null {
   const groups = new Map<number, { weight: number; rows: number; values: number; filled: number }>();
   const cells: string[] = [];
   let rowsWithValues = 0;
+  let hasSigns = false;
   for (const line of sample) {
     const count = splitCells(getLine(lines, line), separator, cells);
     let values = 0;
@@ -45,6 +49,7 @@ function weigh(lines: Lines, sample: readonly number[], separator: SeparatorName
     for (let i = 0; i < count; i++) {
       const kind = toCellKind(cells[i]!);
       if (kind === 'blank') continue;
+      if (/;|,[^,]*,/.test(cells[i]!)) hasSigns = true;
       filled++;
       const isValue = isValueKind(kind);
       if (isValue) values++;
@@ -62,7 +67,7 @@ function weigh(lines: Lines, sample: readonly number[], separator: SeparatorName
   let best: [number, { weight: number; rows: number; values: number; filled: number }] | null = null;
   for (const entry of groups) if (best === null || entry[1].weight > best[1].weight) best = entry;
   if (best === null) return null;
-  return { width: best[0], valueShare: best[1].values / best[1].filled, evenShare: best[1].rows / rowsWithValues };
+  return { width: best[0], valueShare: best[1].values / best[1].filled, evenShare: best[1].rows / rowsWithValues, hasSigns };
 }
 
 const HEAD_LINES = 40; // of a long file, its first lines

@@ -37,6 +37,8 @@ export interface FillOptions {
   readonly style: NumberStyle;
   /** Stop before this line (a second table begins there). */
   readonly endLine: number;
+  /** Whether a row of separators only (and a blank line, in a table of one column) is a row whose readings are missing. */
+  readonly isBlankMissing: boolean;
 }
 
 /** Reads the data rows once, from the first to the end of the file. */
@@ -60,16 +62,20 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
   let secondHeading: Filled['secondHeading'] = null;
   let pending: { line: number; text: string }[] = [];
   let row = 0;
+  let blanks = 0;
+  let blankRows = 0;
   let shortRows = 0;
   const takeOddRow = (line: number, text: string) => {
     odd ??= { count: 0, firstLine: line, example: text };
     odd.count++;
   };
   for (let line = table.firstData; line < options.endLine; line++) {
-    let count = rows.read(line, cells);
+    const raw = rows.read(line, cells);
+    let count = raw;
     while (count > 0 && cells[count - 1] === '') count--;
     if (count === 0) {
-      if (line < options.endLine - 1) skip('blank-line');
+      if (raw > 1) blankRows++;
+      else blanks++;
       continue;
     }
     if (lines.text.charCodeAt(lines.starts[line]!) === HASH) {
@@ -98,6 +104,12 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
         continue;
       }
     }
+    const asRows = options.isBlankMissing ? blankRows + (width === 1 ? blanks : 0) : 0;
+    for (let n = 0; n < asRows && row < limit; n++, row++) for (const column of columns) column.takeMissing(row, 'blank');
+    if (!options.isBlankMissing) for (; blankRows > 0; blankRows--) skip('blank-row');
+    if (asRows === 0 || width > 1) for (; blanks > 0; blanks--) skip('blank-line');
+    blanks = 0;
+    blankRows = 0;
     for (const heading of pending) secondHeading ??= heading;
     if (row >= limit) return { rows: row, columns, skipped, odd, secondHeading, tooSparse: true };
     const isCutOff = line === rows.count - 1 && !lines.closed && count < width && shortRows === 0 && row > 0;

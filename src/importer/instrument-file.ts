@@ -79,7 +79,7 @@ export interface InstrumentFile {
   timeBase: TimeBase | null;
   /** The even step of the time base in seconds; null when uneven, unknown or in doubt. */
   timeStepS: number | null;
-  /** Rows inside the table that are no data, by reason (`repeated-header`, `summary`, `comment`, `remark`, `blank-line`). */
+  /** Rows inside the table that are no data, by reason (`repeated-header`, `summary`, `comment`, `remark`, `blank-line`, `blank-row`). */
   skippedRows: Record<string, number>;
   doubts: Doubt[];
 }

@@ -107,7 +107,11 @@ function findSuffix(heading: string, others: readonly string[]): Heading | null 
     return suffix.length > 1 && unit.power !== 0 && toQuantities(stem).size === 0 ? { name: stem, unit } : null;
   if (suffix.length === 1 && others.filter((other) => other.startsWith(stem) && /^[_ ]\p{L}$/u.test(other.slice(stem.length))).length > 1)
     return null;
-  if (/^[A-D]$/.test(suffix) && others.some((other) => other !== heading && /[_ ][A-D]$/.test(other))) return null;
+  const isChannel = (other: string) => {
+    const letter = /^(.*)[_ ]([A-D])$/.exec(other);
+    return letter !== null && other !== heading && (letter[2] !== suffix || !says(letter[1]!, unit.dimension));
+  };
+  if (/^[A-D]$/.test(suffix) && others.some(isChannel)) return null;
   return { name: stem, unit };
 }
 

@@ -57,7 +57,7 @@ function readText(text: string, encoding: string, settled: Settled): InstrumentF
   if (found === null) return refuse('no-table', getLine(lines, 0).trim(), NO_TABLE);
   let { rows, table } = found;
   let mark: DecimalMark | null = null;
-  if (found.separator === 'comma' && isCommaInConflict(rows, table, readNames(rows, table).length)) {
+  if (found.separator === 'comma' && isCommaInConflict(rows, table)) {
     mark = doubts.ask({
       code: 'decimal-mark',
       question: 'The comma separates the cells, and may be the decimal mark as well: which is it in the numbers?',
@@ -202,7 +202,17 @@ function settleStyle(text: string, separator: SeparatorName, rows: RowReader, ta
 }
 
 function fill(lines: Lines, rows: RowReader, table: Table, style: NumberStyle, doubts: Doubts): Filled {
-  const filled = fillColumns(lines, rows, table, { style, endLine: rows.count });
+  let filled = fillColumns(lines, rows, table, { style, endLine: rows.count, isBlankMissing: false });
+  const blank = (filled.skipped['blank-row'] ?? 0) + (table.width === 1 ? (filled.skipped['blank-line'] ?? 0) : 0);
+  if (blank > 0) {
+    const answer = doubts.ask({
+      code: 'blank-lines',
+      question: `${blank} lines between the readings are blank: is each one a missing reading, or nothing?`,
+      answers: ['missing', 'nothing'],
+      columns: toAll(table.width),
+    });
+    if (answer === 'missing') filled = fillColumns(lines, rows, table, { style, endLine: rows.count, isBlankMissing: true });
+  }
   if (filled.secondHeading !== null) {
     const { line, text } = filled.secondHeading;
     const answer = doubts.ask({
@@ -264,6 +274,12 @@ function finish(found: Found, filled: Filled, style: NumberStyle, encoding: stri
     },
     doubts,
   );
+  // Steps count the rows: while it is open which rows there are, they tell no time.
+  const isRowsOpen = doubts.open.some((doubt) => ABOUT_ROWS.has(doubt.code));
+  if (isRowsOpen && time.base?.kind === 'steps')
+    return { ...common, shape: 'columns', rows: filled.rows, columns: finished.columns, timeBase: null, timeStepS: null };
   if (time.base?.kind === 'column') finished.columns[time.base.column]!.kind = 'time';
   return { ...common, shape: 'columns', rows: filled.rows, columns: finished.columns, timeBase: time.base, timeStepS: time.stepS };
 }
+
+const ABOUT_ROWS = new Set(['blank-lines', 'odd-rows', 'second-table', 'decimal-mark', 'names']);

@@ -5,8 +5,8 @@ import { type Refusal, refuse } from '../core/quantity/refusal.ts';
 const EXPECTED = 'a text export of an instrument (comma, semicolon or tab separated)';
 const SNIFFED = 512; // bytes looked at for marks that stand near the start; house choice
 const SAMPLE = 65536; // bytes looked at for the share of control characters; house choice
-const CONTROL_SHARE = 0.02; // more than one control character in fifty is no text; house choice
-const CONTROLS_ALLOWED = 3; // a short text may hold a few
+const CONTROL_SHARE = 0.05; // more than one control character in twenty is no text; house choice
+const CONTROLS_ALLOWED = 8; // a short text may hold a few
 const SPACE = 0x20;
 const DELETE = 0x7f;
 const TAB = 0x09;

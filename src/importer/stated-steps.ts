@@ -72,10 +72,14 @@ function toStart(start: Stated | null, axis: Unit | null): number | null {
 const START_HEADING = /^(?:x[ _-]?|t[ _-]?|time[ _-]?)?(?:start|origin)(?:\s*[([](.*)[)\]])?$/i;
 const STEP_HEADING = /^(?:x[ _-]?|t[ _-]?|time[ _-]?)?(?:increment|incr?|interval|step)(?:\s*[([](.*)[)\]])?$/i;
 
+export function isStepHeading(name: string): boolean {
+  return START_HEADING.test(name) || STEP_HEADING.test(name);
+}
+
 /** How many of the names belong to columns: those before a start or an increment that has its value in the row below. */
 export function countColumnNames(names: readonly string[], below: readonly string[], width: number): number {
   for (let p = width; p < names.length; p++) {
-    if ((below[p] ?? '') !== '' && (START_HEADING.test(names[p]!) || STEP_HEADING.test(names[p]!))) return p;
+    if ((below[p] ?? '') !== '' && isStepHeading(names[p]!)) return p;
   }
   return names.length;
 }
