@@ -22,7 +22,7 @@ export interface Filled {
 }
 
 const SUMMARY_WORDS =
-  /^(min(imum)?|max(imum)?|mean|average|avg|aver|std( ?dev)?|stdev|sigma|rms|sum|total|subtotal|summary|statistics?|mittelwert|moyenne|median|range|spread|peak( to peak)?|pk-pk|count)\b/i;
+  /^(min(imum)?|max(imum)?|mean|average|avg|aver|std( ?dev)?|stdev|sigma|rms|sum|total|subtotal|summary|statistics?|mittelwert|moyenne|median|range|spread|peak( to peak)?|pk-pk|count)( ?\d+| values?| of .*)?:?$/i;
 const HARMLESS_WORDS = /^(end|end of (file|data|record|table|page|step)|eof|page \d+.*|-{3,}.*|={3,}.*|\*{3,})$/i;
 const CELLS_PER_CHARACTER = 4; // a table may be this much larger than its text (short rows), or it is refused
 const CELLS_ALLOWED = 4_000_000; // cells a small text may always spread out to
@@ -96,7 +96,7 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
       const kinds = cells.slice(0, count).map(toCellKind);
       if (!isDataRow(kinds, width, table.valuePositions)) {
         const firstWord = cells.find((cell) => cell !== '')!;
-        if (SUMMARY_WORDS.test(firstWord)) skip('summary');
+        if (count > 1 && SUMMARY_WORDS.test(firstWord)) skip('summary');
         else if (count === 1 && HARMLESS_WORDS.test(firstWord)) skip('remark');
         else if (kinds.every((kind) => kind === 'text' || kind === 'blank') && kinds.filter((kind) => kind === 'text').length > 1)
           pending.push({ line, text });

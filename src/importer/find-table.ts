@@ -151,8 +151,7 @@ export function findHeader(rows: RowReader, firstData: number, width: number, is
       unitLine = line;
       continue;
     }
-    if (!isNameRow(row, width)) break;
-    if (lower !== null && !isGroupRow(row, lower, width)) break;
+    if (lower === null ? !isNameRow(row, width) : !isGroupRow(row, lower, width)) break;
     names.unshift(line);
     lower = row;
   }
@@ -209,7 +208,8 @@ function isNameRow(row: readonly string[], width: number): boolean {
 
 /** A row of group names above the names: begins blank and has gaps, or tells apart names that are equal. */
 function isGroupRow(row: readonly string[], lower: readonly string[], width: number): boolean {
-  if (width <= 2 || row.length > lower.length) return false;
+  if (width <= 2 || row.length > lower.length || row.some((cell) => isValueKind(toCellKind(cell)) && toCellKind(cell) !== 'half-day'))
+    return false;
   if (row[0] === '' && row.filter((cell) => cell !== '').length >= 1) return true;
   const full = row.every((cell) => cell !== '') && row.length >= width;
   return full && new Set(lower).size < lower.length;

@@ -67,7 +67,8 @@ function readText(text: string, encoding: string, settled: Settled): InstrumentF
     if (mark === 'comma') {
       const joined = joinDecimalCommas(rows);
       const again = findTable(joined, found.sample, found.isSkipped);
-      const broken = again === null ? 0 : findUnjoinable(rows, again.firstData, Math.max(again.width, readNames(joined, again).length));
+      const names = again === null ? 0 : countNamed(joined, again);
+      const broken = again === null ? 0 : findUnjoinable(rows, again.firstData, names > 0 ? names : again.width);
       if (again === null || broken !== null) {
         return refuse(
           'comma-both',
