@@ -78,8 +78,8 @@ function drawInside(curve: Curve, held: Held | null, finding: Finding | null, si
   const bottom = size.height - MARGIN.bottom;
   const currents = curve.points.map(({ i }) => i);
   const voltages = curve.points.flatMap(({ v, U }) => [v - (U ?? 0), v + (U ?? 0)]).concat(curve.window ?? []);
-  const x = scaleLinear(reach([0, ...currents, curve.claim ?? 0, held?.current ?? 0], true), [MARGIN.left, right]);
-  const y = scaleLinear(reach(voltages, false), [bottom, MARGIN.top]).nice(TICKS_Y);
+  const x = scaleLinear(reach([0, ...currents, curve.claim ?? 0, held?.current ?? 0], 0), [MARGIN.left, right]);
+  const y = scaleLinear(reach(voltages, curve.points.every(({ v }) => v >= 0) ? 0 : null), [bottom, MARGIN.top]).nice(TICKS_Y);
   const yTicks = y.ticks(TICKS_Y);
   const xTicks = x.ticks(size.width < NARROW ? TICKS_X / 2 : TICKS_X);
   const xText = x.tickFormat(TICKS_X);
@@ -146,10 +146,10 @@ function findVoltage(curve: Curve, current: number): number | null {
   return high.i === low.i ? high.v : low.v + ((high.v - low.v) * (current - low.i)) / (high.i - low.i);
 }
 
-/** Ends of an axis: from zero when the data nearly reach it, else around the data. */
-function reach(values: readonly number[], fromZero: boolean): [number, number] {
+/** Ends of an axis: from zero when the data nearly reach it, else around the data; never below a floor that the values keep to. */
+function reach(values: readonly number[], floor: number | null): [number, number] {
   const [least = 0, most = 1] = extent(values) as [number | undefined, number | undefined];
   const span = most - least || Math.abs(most) || 1;
-  const low = fromZero || least < span * FROM_ZERO ? Math.min(0, least) : least - span * HEADROOM;
-  return [low, most + span * HEADROOM];
+  const low = least < span * FROM_ZERO ? Math.min(0, least) : least - span * HEADROOM;
+  return [floor === null ? low : Math.max(floor, low), most + span * HEADROOM];
 }

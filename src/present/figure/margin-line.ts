@@ -35,10 +35,13 @@ export function placeOfRatio(ratio: number, size: MarginLineSize): number {
   return ratio <= 0 ? size.width - PAD : x(-Math.log2(ratio));
 }
 
-/** "×7.4" on the good side, "×0.08" on the bad: how many times as good as the limit asks. */
+/** "×7.4" on the good side, "×0.08" on the bad: how many times as good as the limit asks. Past a thousand the number says nothing more. */
 export function factorText(ratio: number): string {
   const TENFOLD = 10;
+  const MOST = 1000;
   const good = 1 / ratio;
+  if (good > MOST) return `over ×${MOST}`;
+  if (good < 1 / MOST) return `under ×${1 / MOST}`;
   if (good >= TENFOLD) return `×${Number(good.toPrecision(2))}`;
   return good >= 1 ? `×${good.toFixed(1)}` : `×${Number(good.toPrecision(good < 1 / TENFOLD ? 1 : 2))}`;
 }

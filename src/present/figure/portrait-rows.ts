@@ -32,6 +32,17 @@ export function toPortrait(assessment: Assessment): PortraitGroup[] {
   });
 }
 
+/** How many checks came out each way, a check counted as the worst of its findings. */
+export function countOutcomes(assessment: Assessment): ReadonlyMap<Outcome, number> {
+  const checks = [...new Set(assessment.findings.map(({ check }) => check))];
+  const counts = new Map<Outcome, number>(WORST_FIRST.map((outcome) => [outcome, 0]));
+  for (const check of checks) {
+    const { outcome } = toRow(assessment.findings.filter((finding) => finding.check === check)).finding;
+    counts.set(outcome, (counts.get(outcome) ?? 0) + 1);
+  }
+  return counts;
+}
+
 function toRow(findings: readonly Finding[]): PortraitRow {
   const ordered = [...findings].sort((a, b) => WORST_FIRST.indexOf(a.outcome) - WORST_FIRST.indexOf(b.outcome) || byRatio(a, b));
   return { finding: ordered[0]!, others: findings.length - 1 };

@@ -2,6 +2,7 @@ import type { Assessment, Finding } from '../../core/result/assessment.ts';
 import { drawMarginLine, MARGIN_LINE_ROW, placeOfRatio } from '../figure/margin-line.ts';
 import { drawOutcomeMark, outcomeClass } from '../figure/outcome-mark.ts';
 import { type PortraitGroup, type PortraitRow, toPortrait } from '../figure/portrait-rows.ts';
+import { toAnchor } from '../markup/anchor.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
@@ -52,8 +53,7 @@ function setRow({ finding, others }: PortraitRow): Markup {
 function setUnread({ unread }: PortraitGroup): Markup {
   const first = unread[0];
   if (first === undefined) return NOTHING;
-  const names = unread.map(({ check }) => getCheckWords(check).title).join(', ');
-  return html`<li class="prow"><span class="ms">${drawOutcomeMark('notAssessed', MARK)}</span><span class="nm"><b>${unread.length} checks not assessed</b><span>${names}</span></span><span class="ln">${drawMarginLine({ ...first, limit: null }, MARGIN_LINE_ROW)}</span><span class="vl"></span><span class="wd unassessed">not assessed</span></li>\n`;
+  return html`<li class="prow"><span class="ms">${drawOutcomeMark('notAssessed', MARK)}</span><span class="nm"><b>${unread.length} checks not assessed</b><span>named under <a class="from" href="#${toAnchor('part', 'unexamined')}">What was not examined</a></span></span><span class="ln">${drawMarginLine({ ...first, limit: null }, MARGIN_LINE_ROW)}</span><span class="vl"></span><span class="wd unassessed">not assessed</span></li>\n`;
 }
 
 function setValue(finding: Finding): Markup {

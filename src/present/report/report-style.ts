@@ -47,7 +47,7 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 .lablist{font-size:12px;line-height:16px;color:var(--ink-2);margin-top:10px}.lablist b{color:var(--ink);font-weight:600}
 .small{font-size:12px;color:var(--ink-2);max-width:92ch;overflow-wrap:anywhere}.small+.small{margin-top:3px}
 .facts{display:grid;grid-template-columns:repeat(auto-fill,minmax(128px,1fr));gap:8px 20px;font-size:12.5px;margin-top:12px}.facts dt{color:var(--ink-2);line-height:15px}.facts dd{font-weight:600;overflow-wrap:anywhere}.facts dd i{font-weight:400;color:var(--ink-2);font-style:normal;display:block;line-height:14px;font-size:12px}.facts dd i.changed{font-weight:600;color:var(--ink);border-left:3px solid var(--ink);padding-left:5px}
-.grade{font-size:12px;font-weight:600;white-space:nowrap}.grade::before{content:"";display:inline-block;width:0;height:11px;margin-right:6px;vertical-align:-1px;border-left:2px solid var(--ink)}.grade.secondary::before{border-left-style:dashed}.grade.memory::before{border-left-style:dotted}
+.grade{font-size:12px;font-weight:600;white-space:nowrap;margin-left:5px}.grade::before{content:"";display:inline-block;width:2px;height:11px;margin-right:5px;vertical-align:-1px;background:var(--ink);print-color-adjust:exact}.grade.secondary::before{background:repeating-linear-gradient(var(--ink) 0 4px,transparent 4px 6px)}.grade.memory::before{background:repeating-linear-gradient(var(--ink) 0 2px,transparent 2px 4.5px)}td>.grade,.dots .grade{margin-left:0}
 .u{color:var(--ink-3)}.q{white-space:nowrap}
 .pass{color:var(--sea)}.fail{color:var(--rust)}.inconclusive{color:var(--gorse)}.unassessed,.inapplicable{color:var(--slate)}
 .refused{text-decoration:line-through;text-decoration-thickness:2px;color:var(--ink-3)}
@@ -65,6 +65,7 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 .find .body{margin-left:26px;display:grid;grid-template-columns:290px minmax(0,1fr);gap:6px 28px;align-items:start}.find .body.plain{grid-template-columns:minmax(0,1fr)}
 .find .rest{margin:6px 0 0 26px}
 .kv{display:grid;grid-template-columns:auto minmax(0,1fr);column-gap:14px;font-size:13px}.kv dt{color:var(--ink-2);padding:3px 0;white-space:nowrap}.kv dd{padding:3px 0;overflow-wrap:anywhere}.kv .strong{font-weight:600;font-size:14px}
+.find .kv{grid-template-columns:72px minmax(0,1fr)}.find .body .kv{grid-template-columns:38px minmax(0,1fr)}
 .remarks li,.dots li{padding-left:14px;position:relative;font-size:13px;max-width:84ch;overflow-wrap:anywhere}.remarks li::before,.dots li::before{content:"–";position:absolute;left:0;color:var(--ink-3)}.remarks{margin-top:6px}
 .hz{font:600 13px/1.3 var(--sans);color:var(--ink-2);margin-top:22px;letter-spacing:0;break-after:avoid}
 /* tables */
@@ -87,7 +88,7 @@ figure{margin:14px 0 20px;break-inside:avoid}figcaption{font-size:13px;color:var
 body{padding:0}.sheet{padding:20px 16px 32px}h1{font-size:30px}h2{font-size:22px;margin-top:32px}
 .prow,.phead{grid-template-columns:16px minmax(0,1fr) 124px}.prow{padding:3px 0}.prow .vl{width:auto;text-align:left;grid-column:2;grid-row:2}.prow .wd{grid-column:3;grid-row:2;text-align:right}.prow .ln{grid-column:3;grid-row:1}.prow .ms{grid-row:1}.phead .vl,.phead .wd{display:none}
 .find .body{grid-template-columns:minmax(0,1fr);margin-left:0}.find .ask,.find .rest{margin-left:0}.find .top{flex-wrap:wrap}.find .top .wd{max-width:none;flex-basis:100%;text-align:left;padding-left:26px}
-.kv{grid-template-columns:minmax(0,1fr)}.kv dt{padding:5px 0 0}.kv dd{padding:0}
+.kv,.find .kv,.find .body .kv{grid-template-columns:minmax(0,1fr)}.kv dt{padding:5px 0 0}.kv dd{padding:0}
 .chap ul{columns:1}.budget .bl{grid-template-columns:minmax(0,1fr) 64px}.budget .bl>:nth-child(2),.budget .bl>:nth-child(3){display:none}
 .wide{display:none}.narrow{display:block}.run{align-items:flex-start}
 table.d.stack thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}table.d.stack,table.d.stack tbody,table.d.stack tr,table.d.stack td{display:block}table.d.stack tr{border-bottom:1px solid var(--line);padding:6px 0}table.d.stack td{border:0;padding:1px 0;text-align:left!important;white-space:normal!important}table.d.stack td[data-h]::before{content:attr(data-h) " ";color:var(--ink-2)}

@@ -3,7 +3,7 @@ import { drawVerdictHalves } from '../figure/verdict-halves.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { FAILURE_MEANINGS } from '../words/failure-words.ts';
-import { decidedText, getFinding } from '../words/finding-text.ts';
+import { decidedText, findingName, getFinding } from '../words/finding-text.ts';
 import { GRADE_PHRASES } from '../words/grade-words.ts';
 import { LABORATORY_TITLE, laboratoryText } from '../words/laboratory-words.ts';
 import { rungText } from '../words/outcome-words.ts';
@@ -46,7 +46,7 @@ function doubtful(assessment: Assessment): Markup[] {
 
 function missing(assessment: Assessment): Markup[] {
   const checks = [...new Set(assessment.verdict.missing.map(({ check }) => check))];
-  if (checks.length === 0) return [];
+  if (checks.length === 0 || assessment.verdict.failure === 'No verdict yet') return [];
   const titles = checks.slice(0, MOST_CHECKS).map((check) => getCheckWords(check).title);
   const rest = checks.length - titles.length;
   return [
@@ -61,7 +61,7 @@ function present(assessment: Assessment, ids: readonly string[]): Finding[] {
 function named(findings: readonly Finding[]): Markup {
   const shown = findings.slice(0, MOST_NAMED).map((finding) => {
     const rung = rungText(finding);
-    return html`${linkToFinding(finding, decidedText(finding))}${rung === null ? '' : `: ${rung}`}. `;
+    return html`${linkToFinding(finding, findingName(finding))}: ${rung === null ? '' : `${rung}, `}${decidedText(finding)}. `;
   });
   const rest = findings.length - shown.length;
   return html`${joined(shown)}${rest > 0 ? `And ${rest} more, below.` : ''}`;

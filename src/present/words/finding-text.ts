@@ -4,7 +4,7 @@ import { STATE_WORDS } from './case-words.ts';
 import { getCheckWords } from './check-words.ts';
 import { GRADE_WORDS } from './grade-words.ts';
 import { limitText, namedLimitText } from './limit-words.ts';
-import { outcomeText } from './outcome-words.ts';
+import { OUTCOME_WORDS, outcomeText } from './outcome-words.ts';
 import { probabilityText } from './probability-text.ts';
 import { REASON_WORDS } from './reason-words.ts';
 
@@ -42,13 +42,13 @@ export function findingSentence(finding: Finding): string {
   return `${findingName(finding)}${value === '' ? '' : `, ${value}`}${limit}: ${outcomeText(finding)}`;
 }
 
-/** Measured against limit with the grade, as the verdict quotes it. */
+/** Found against limit with the grade, as the verdict quotes it after the name. */
 export function decidedText(finding: Finding): string {
   const state = finding.state === undefined || finding.state === 'tested' ? '' : ` ${STATE_WORDS[finding.state]}`;
   const value = findingValue(finding);
-  const found = value === '' ? outcomeText(finding) : `${value}${state}`;
-  if (finding.limit === null) return `${findingName(finding)}: ${found}`;
-  return `${findingName(finding)}: ${found}; the limit is ${namedLimitText(finding.limit, finding.show)} (${GRADE_WORDS[finding.limit.grade]})`;
+  const found = value === '' ? OUTCOME_WORDS[finding.outcome] : `${value}${state}`;
+  if (finding.limit === null) return found;
+  return `${found}; the limit is ${namedLimitText(finding.limit, finding.show)} (${GRADE_WORDS[finding.limit.grade]})`;
 }
 
 export function getFinding(assessment: Assessment, id: string): Finding | undefined {

@@ -1,0 +1,97 @@
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { renderReport } from '../../src/present/report/render-report.ts';
+import { assessmentOf, fullAssessment } from './sample-assessment.ts';
+
+const CHROMIUM = '/usr/bin/chromium';
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+const PAGES = { full: renderReport(fullAssessment()), empty: renderReport(assessmentOf()) } as const;
+const WIDTHS = [390, 1440] as const;
+
+let browser: Browser;
+let folder: string;
+
+describe('the report in a browser', () => {
+  beforeAll(async () => {
+    if (!existsSync(CHROMIUM))
+      throw new Error(
+        `This test looks at the report in Chromium, and ${CHROMIUM} is missing. Install the distribution's chromium package.`,
+      );
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
+    folder = await mkdtemp(join(tmpdir(), 'mainsworthy-report-'));
+    for (const [name, page] of Object.entries(PAGES)) await writeFile(join(folder, `${name}.html`), page);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    if (folder !== undefined) await rm(folder, { recursive: true, force: true });
+  });
+
+  for (const name of ['full', 'empty'] as const)
+    for (const width of WIDTHS)
+      for (const scheme of ['light', 'dark'] as const)
+        it(`${name}, ${width} px wide, ${scheme}: fits its width, asks for nothing, complains of nothing and can be used by everyone`, async () => {
+          const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme: scheme });
+          const page = await context.newPage();
+          const asked: string[] = [];
+          const complaints: string[] = [];
+          page.on('request', (request) => asked.push(request.url()));
+          page.on('console', (message) => complaints.push(message.text()));
+          const place = pathToFileURL(join(folder, `${name}.html`)).href;
+          await page.goto(place);
+          await page.evaluate('document.fonts.ready');
+          expect(asked.filter((url) => url !== place && !url.startsWith('data:font/woff2'))).toEqual([]);
+          expect(complaints).toEqual([]);
+          expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+          expect(await page.evaluate('document.fonts.check("16px \\"Source Serif 4\\"")')).toBe(true);
+          const { violations } = await new AxeBuilder({ page }).analyze();
+          expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`)).toEqual([]);
+          await context.close();
+        });
+
+  it('keeps both halves of the verdict side by side and of one height on a phone', async () => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 900 } });
+    await page.goto(pathToFileURL(join(folder, 'full.html')).href);
+    const [left, right] = await page
+      .locator('.half')
+      .evaluateAll((halves) =>
+        halves
+          .map((half) =>
+            (
+              half as unknown as { getBoundingClientRect(): { x: number; y: number; width: number; height: number } }
+            ).getBoundingClientRect(),
+          )
+          .map(({ x, y, width, height }) => ({ x, y, width, height })),
+      );
+    expect(left!.y).toBe(right!.y);
+    expect(left!.height).toBe(right!.height);
+    expect(Math.abs(left!.width - right!.width)).toBeLessThan(1);
+    expect(right!.x).toBeGreaterThan(left!.x + left!.width);
+    await page.close();
+  });
+
+  it('prints on several A4 pages', async () => {
+    const page = await browser.newPage();
+    await page.goto(pathToFileURL(join(folder, 'full.html')).href);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeGreaterThan(1);
+    const [, width, height] = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf) ?? [];
+    const POINTS_PER_MM = 72 / 25.4;
+    expect(Number(width) / POINTS_PER_MM).toBeCloseTo(210, 0);
+    expect(Number(height) / POINTS_PER_MM).toBeCloseTo(297, 0);
+    await page.close();
+  });
+});
