@@ -15,6 +15,8 @@ export interface FastOptions {
 export interface FastTable {
   readonly rows: number;
   readonly columns: Float64Array[];
+  /** Blank lines passed over. */
+  readonly blankLines: number;
 }
 
 const SEPARATORS: Readonly<Record<FastOptions['separator'], number>> = { comma: 44, semicolon: 59, tab: 9 };
@@ -62,7 +64,7 @@ export function readFastColumns(chunks: Iterable<Uint8Array>, options: FastOptio
     if (carried.length > LONGEST_ROW) return refuseLine(reader, 'a row of more than a million bytes');
   }
   if (carried.length > 0 && !reader.take(join(carried, new Uint8Array([LF])), 0, carried.length + 1)) return refuseLine(reader, reader.got);
-  return { rows: reader.rows, columns: reader.columns.map((column) => column.subarray(0, reader.rows)) };
+  return { rows: reader.rows, blankLines: reader.blankLines, columns: reader.columns.map((column) => column.subarray(0, reader.rows)) };
 }
 
 function join(a: Uint8Array, b: Uint8Array): Uint8Array<ArrayBuffer> {
@@ -82,6 +84,7 @@ class PlainRows {
   /** Lines taken so far, skipped and blank ones too. */
   line = 0;
   got = '';
+  blankLines = 0;
   private readonly separator: number;
   private readonly totalBytes: number | undefined;
   private toSkip: number;
@@ -114,6 +117,7 @@ class PlainRows {
       if (code === LF) {
         at++;
         this.line++;
+        this.blankLines++;
         continue;
       }
       if (this.rows >= this.room) this.makeRoom(this.taken + at - start);

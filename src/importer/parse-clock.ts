@@ -137,8 +137,9 @@ export function parseClock(text: string): ClockCell | null {
 const SHORTEST_CLOCK = 2;
 
 function parseDuration(text: string): ClockCell | null {
+  if (!/\d ?[dhms]/i.test(text)) return null;
   const form = DAYS_AND_TIME.exec(text);
-  const spelled = form === null && /\d ?[hdm]/i.test(text) ? SPELLED.exec(text) : null;
+  const spelled = form === null ? SPELLED.exec(text) : null;
   const parts = form ?? spelled;
   if (parts === null) return null;
   const [days, hours, minutes, seconds] = [parts[1], parts[2], parts[3], parts[4]].map((part) => (part === undefined ? 0 : Number(part)));
@@ -153,7 +154,24 @@ interface DatePart {
   readonly length: number;
 }
 
+/** The day before midnight stands in row after row: the last one is remembered. */
+let lastDay = '';
+let lastPart: DatePart | null = null;
+
 function parseDate(text: string): DatePart | null {
+  const space = text.indexOf(' ');
+  if (space !== DATE_LENGTH) return findDate(text);
+  const day = text.slice(0, DATE_LENGTH);
+  if (day !== lastDay) {
+    lastPart = findDate(day);
+    lastDay = day;
+  }
+  return lastPart ?? findDate(text);
+}
+
+const DATE_LENGTH = 10; // characters of a date with a year of four digits
+
+function findDate(text: string): DatePart | null {
   const year = YEAR_IN_FRONT.exec(text);
   if (year !== null) return part([Number(year[1]), Number(year[3]), Number(year[4])], YEAR_FIRST, year[0].length);
   const cjk = YEAR_IN_FRONT_CJK.exec(text);

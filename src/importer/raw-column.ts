@@ -60,6 +60,14 @@ export class RawColumn {
     this.halves = new Int8Array(kind === 'clock' ? room : 0);
   }
 
+  /** A column of plain numbers that have been read already. */
+  static ofNumbers(values: Float64Array, style: NumberStyle): RawColumn {
+    const column = new RawColumn('number', style, 0);
+    column.values = values;
+    column.bare = values.length;
+    return column;
+  }
+
   /** Takes a cell; returns false when it is neither a value nor a known mark. */
   take(row: number, cell: string): boolean {
     if (this.kind === 'number') {

@@ -1,9 +1,10 @@
-import { type Refusal, refuse } from '../core/quantity/refusal.ts';
+import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { chooseSeparator, sampleLines } from './choose-separator.ts';
 import { findUnjoinable, isCommaInConflict, joinDecimalCommas } from './comma-conflict.ts';
 import { weighDecimalMark } from './decimal-evidence.ts';
 import { decodeText } from './decode-text.ts';
 import { Doubts } from './doubts.ts';
+import { readFastColumns } from './fast-columns.ts';
 import { type Filled, fillColumns } from './fill-columns.ts';
 import { findHeader, findTable, type Table } from './find-table.ts';
 import { findTimeBase } from './find-time-base.ts';
@@ -11,7 +12,8 @@ import { finishColumns } from './finish-columns.ts';
 import { getLine, indexLines, type Lines } from './index-lines.ts';
 import type { DecimalMark, InstrumentFile, Settled } from './instrument-file.ts';
 import { finishMatrix, isMatrix } from './matrix.ts';
-import type { NumberStyle } from './raw-column.ts';
+import { BEYOND_ANY_READING } from './missing-mark.ts';
+import { type NumberStyle, RawColumn } from './raw-column.ts';
 import { findPreambleUnits, readCells, readHeadings, readNames } from './read-headings.ts';
 import { COMMENT, findPreambleBeside, Preamble } from './read-preamble.ts';
 import { refuseBinary, refuseForeign } from './refuse-foreign.ts';
@@ -33,11 +35,55 @@ const NO_TABLE = 'a text export with a table of readings: rows of numbers with t
 export function readInstrumentFile(bytes: Uint8Array, settled: Settled = {}): InstrumentFile | Refusal {
   const foreign = refuseForeign(bytes);
   if (foreign !== null) return foreign;
+  if (bytes.length >= FAST_FROM) {
+    const plain = readPlain(bytes, settled);
+    if (plain !== null) return plain;
+  }
   const decoded = decodeText(bytes);
   if ('refused' in decoded) return decoded;
   const binary = refuseBinary(decoded.text);
   if (binary !== null) return binary;
   return readText(decoded.text, decoded.encoding, settled);
+}
+
+const FAST_FROM = 2_000_000; // bytes; below, the general path takes a blink
+const HEAD = 262_144; // bytes that show the layout of a long file
+
+/**
+ * A long file of nothing but plain numbers below its heading: the layout is found in its head, the rows are read from the bytes.
+ * Null when anything in it is not plain; the general path reads it then, and reads a plain one the same.
+ */
+function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusal | null {
+  const headEnd = bytes.lastIndexOf(LF, HEAD) + 1;
+  if (headEnd === 0) return null;
+  const head = decodeText(bytes.subarray(0, headEnd));
+  if ('refused' in head || head.encoding.startsWith('utf-16') || head.text.includes('"') || refuseBinary(head.text) !== null) return null;
+  const lines = indexLines(head.text);
+  const preamble = new Preamble();
+  const found = findWhere(lines, preamble);
+  if (found === null || (found.separator !== 'comma' && found.separator !== 'semicolon' && found.separator !== 'tab')) return null;
+  const table = widenToHeader(found.rows, found.table);
+  const isPlain = table.width >= 2 && table.kinds.every((kind) => kind === 'number') && !found.isBeside;
+  if (!isPlain || (found.separator === 'comma' && isCommaInConflict(found.rows, table))) return null;
+  const fast = readFastColumns([bytes], {
+    separator: found.separator,
+    columns: table.width,
+    skipLines: table.firstData,
+    totalBytes: bytes.length,
+  });
+  if (isRefusal(fast) || fast.blankLines > 0 || fast.columns.some((column) => column.some(isNoReading))) return null;
+  readPreambleLines(lines, found.rows, table, preamble);
+  const style: NumberStyle = { mark: 'point', grouping: false };
+  const columns = fast.columns.map((values) => RawColumn.ofNumbers(values, style));
+  const doubts = new Doubts(settled);
+  const filled: Filled = { rows: fast.rows, columns, skipped: {}, odd: null, secondHeading: null, tooSparse: false };
+  return close(finish({ ...found, table }, filled, style, head.encoding, preamble, doubts), doubts);
+}
+
+const LF = 10;
+
+function isNoReading(value: number): boolean {
+  return !(Math.abs(value) < BEYOND_ANY_READING);
 }
 
 interface Found {
@@ -47,6 +93,7 @@ interface Found {
   readonly table: Table;
   readonly isSkipped: (line: number) => boolean;
   readonly sample: readonly number[];
+  readonly isBeside: boolean;
 }
 
 function readText(text: string, encoding: string, settled: Settled): InstrumentFile | Refusal {
@@ -90,6 +137,10 @@ function readText(text: string, encoding: string, settled: Settled): InstrumentF
   if (filled.tooSparse) return refuse('too-sparse', `${table.width} columns`, 'rows that fill the columns of the table');
   if (filled.rows === 0) return refuse('no-table', getLine(lines, table.firstData), NO_TABLE);
   const file = finish({ ...found, rows, table }, filled, style, encoding, preamble, doubts);
+  return close(file, doubts);
+}
+
+function close(file: InstrumentFile, doubts: Doubts): InstrumentFile | Refusal {
   const refusal = doubts.findRefusal();
   if (refusal !== null) return refusal;
   for (const doubt of file.doubts) {
@@ -125,8 +176,8 @@ function findWhere(lines: Lines, preamble: Preamble): Found | null {
   const isSkipped = (line: number) => (hint !== null && line === 0) || isComment(lines, line, separator);
   const table = findTable(rows, sample, isSkipped);
   if (table === null) return null;
-  if (table.headerLines.length > 0 || beside > 0) return { lines, separator, rows, table, isSkipped, sample };
-  return { lines, separator, rows, table: withCommentedHeader(lines, rows, table, separator), isSkipped, sample };
+  if (table.headerLines.length > 0 || beside > 0) return { lines, separator, rows, table, isSkipped, sample, isBeside: beside > 0 };
+  return { lines, separator, rows, table: withCommentedHeader(lines, rows, table, separator), isSkipped, sample, isBeside: beside > 0 };
 }
 
 function isComment(lines: Lines, line: number, separator: SeparatorName): boolean {
