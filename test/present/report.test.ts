@@ -91,7 +91,7 @@ describe('the report', () => {
       'secondary copy',
       'under 0.1 %',
       'at least 2.5 mm, basic',
-      'at least 6.4 mm, comfort line',
+      'at least 6.4 mm, row of the table that covers it',
       'from memory',
       'The working voltage was not measured',
       'origin of the value',

@@ -186,8 +186,8 @@ export function fullAssessment(): Assessment {
     u: 0.0085,
     uses: [{ step: 'load/lead/12v/point-7', symbol: 'V_7', sensitivity: -0.5 }],
     budget: [
-      { leaf: 'gain/m1/outputVoltage/0', means: 'gain', args: {}, u: 0.007, share: 0.68 },
-      { leaf: 'counts/1', means: 'counts', args: {}, u: 0.0045, share: 0.318 },
+      { leaf: 'gain/m1/outputVoltage/0', means: 'gain', args: { instrument: 'meter 1' }, u: 0.007, share: 0.68 },
+      { leaf: 'counts/1', means: 'digits', args: { instrument: 'meter 1' }, u: 0.0045, share: 0.318 },
       { leaf: 'x', means: 'aKeyNobodyWrote', args: { size: 3 }, u: null, share: null },
     ],
     notes: [{ key: 'interpolated', args: {} }],
@@ -206,7 +206,7 @@ export function fullAssessment(): Assessment {
       { step: 'parts/bridging', symbol: 'C_Y', sensitivity: null },
       { step: 'setting/mains-high', symbol: 'V', sensitivity: null },
     ],
-    budget: [{ leaf: 'tolerance/c5', means: 'tolerance', args: {}, u: 0.00001, share: 1 }],
+    budget: [{ leaf: 'tolerance/c5', means: 'stated', args: {}, u: 0.00001, share: 1 }],
     source: sourceOf('reasoned', 'any textbook'),
   });
   const findings: Finding[] = [
@@ -358,7 +358,7 @@ export function fullAssessment(): Assessment {
         stepOf('setting/frequency', { kind: 'typed', name: 'frequency', symbol: 'f', value: 50, unit: 'Hz', u: 0 }),
         stepOf('setting/mains-high', {
           kind: 'typed',
-          name: 'mainsHigh',
+          name: 'mains-high',
           symbol: 'V',
           value: 264,
           unit: 'V',
@@ -439,12 +439,12 @@ export function fullAssessment(): Assessment {
           settles: ['fire/thermal-runaway', 'fire/board-temperature'],
           best: 'Dangerous',
           worst: 'Dangerous',
-          hazard: ['hot', 'unattended'],
+          hazard: ['hot', 'neverLeave'],
           stop: [{ of: 'enclosureTemperature', at: amountOf(368.15, 'K'), step: null }],
           before: 'opening',
         },
       ],
-      lastChance: [{ before: 'opening', measure: ['touchCurrent', 'soak'] }],
+      lastChance: [{ before: 'opening', measure: ['touchBothWays', 'soak'] }],
       claims: [
         {
           claim: 'current',

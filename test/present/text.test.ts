@@ -79,8 +79,8 @@ describe('the explanation of a number', () => {
 
   it('draws the share of each contribution as a bar of that length', () => {
     const text = textOf(explainStep(FULL, 'load/lead/12v/held-current', { colour: false }));
-    expect(text).toMatch(/gain of the range {11}█{14} {8}68 %/);
-    expect(text).toMatch(/aKeyNobodyWrote \(size 3\) {4}\?/);
+    expect(text).toMatch(/percent of reading, meter 1 {2}█{14} {8}68 %/);
+    expect(text).toMatch(/aKeyNobodyWrote \(size 3\) {5}\?/);
   });
 
   it('gives question, reading, limit, decision and derivation of a check, and of one finding alone', () => {

@@ -18,7 +18,7 @@ import {
 import { GRADE_MEANINGS, GRADE_PHRASES, GRADE_STROKES, GRADE_WORDS } from '../../src/present/words/grade-words.ts';
 import { CHAPTER_WORDS, CONSEQUENCE_WORDS, HAZARD_WORDS } from '../../src/present/words/hazard-words.ts';
 import { LABORATORY_WORDS, laboratoryText } from '../../src/present/words/laboratory-words.ts';
-import { CLAIMS, LEAVES, STEP_NAMES } from '../../src/present/words/leaf-words.ts';
+import { CLAIMS, LEAVES } from '../../src/present/words/leaf-words.ts';
 import { LIMIT_NAMES, limitText } from '../../src/present/words/limit-words.ts';
 import { MEASUREMENT_HAZARDS, MEASUREMENTS, measurementText, STOPS } from '../../src/present/words/next-words.ts';
 import { NOTES, WARNINGS } from '../../src/present/words/notes.ts';
@@ -26,6 +26,7 @@ import { OUTCOME_WORDS, outcomeText, RUNG_WORDS, rungText } from '../../src/pres
 import { probabilityText } from '../../src/present/words/probability-text.ts';
 import { REASON_WORDS } from '../../src/present/words/reason-words.ts';
 import { SETTING_VALUES, SETTINGS } from '../../src/present/words/setting-words.ts';
+import { STEP_NAMES } from '../../src/present/words/step-names.ts';
 import { amountOf, CREEPAGE, findingOf, limitOf } from './sample-assessment.ts';
 
 const TEMPLATES: Readonly<Record<string, Templates>> = {

@@ -2,7 +2,8 @@ import type { Assessment, Step } from '../../core/result/assessment.ts';
 import { amountText } from '../words/amount-text.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { STEP_NAMES } from '../words/leaf-words.ts';
+import { foundText } from '../words/found-words.ts';
+import { STEP_NAMES } from '../words/step-names.ts';
 
 /** What a step is called: what its formula means, its check's title, or the name it carries. */
 export function stepName(step: Step, assessment: Assessment): string {
@@ -14,7 +15,7 @@ export function stepName(step: Step, assessment: Assessment): string {
 
 /** The result: a quantity, a word, or that there is none. */
 export function stepResult(step: Step): string {
-  if (step.value === null || step.unit === null) return step.word ?? 'no value';
+  if (step.value === null || step.unit === null) return step.word === undefined ? 'no value' : foundText(step.word);
   const { value, unit, u, side, show } = step;
   const text = amountText({ value, unit, u, ...(side === undefined ? {} : { side }) }, show);
   return step.word === undefined ? text : `${text}, ${step.word}`;
@@ -58,7 +59,7 @@ export function formulaWithNumbers(step: Step, assessment: Assessment): string |
   }
   if (bySymbol.size === 0) return null;
   const symbols = [...bySymbol.keys()].sort((a, b) => b.length - a.length).map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  const found = new RegExp(`(?<![${WORD_SIGN}])(${symbols.join('|')})(?![${WORD_SIGN}])([²³^])?`, 'gu');
+  const found = new RegExp(`(?<![${WORD_SIGN}])(${symbols.join('|')})(?![${WORD_SIGN}'’′])([²³^])?`, 'gu');
   return rightSide(formula.text).replace(found, (_whole, symbol: string, power: string | undefined) => {
     const number = bySymbol.get(symbol) ?? symbol;
     return power === undefined ? number : `(${number})${power}`;

@@ -4,6 +4,8 @@ import { type Assessment, type Finding, HAZARDS, type Hazard, type Outcome } fro
 export interface PortraitRow {
   readonly finding: Finding;
   readonly others: number;
+  /** Some findings of the check say something, though its worst does not. */
+  readonly partly: boolean;
 }
 
 export interface PortraitGroup {
@@ -14,7 +16,8 @@ export interface PortraitGroup {
   readonly notApplicable: number;
 }
 
-const WORST_FIRST: readonly Outcome[] = ['fail', 'inconclusive', 'pass', 'notAssessed', 'notApplicable'];
+/** As coverage counts it: a check with one place not assessed is not assessed, whatever its other places say. */
+const WORST_FIRST: readonly Outcome[] = ['fail', 'inconclusive', 'notAssessed', 'pass', 'notApplicable'];
 const FEW = 3; // as many unread checks are drawn one by one
 
 /** A check's line is the worst of its findings; checks nobody could assess are kept together. */
@@ -23,8 +26,8 @@ export function toPortrait(assessment: Assessment): PortraitGroup[] {
     const ofHazard = assessment.findings.filter((finding) => finding.hazard === hazard);
     const checks = [...new Set(ofHazard.map(({ check }) => check))];
     const rows = checks.map((check) => toRow(ofHazard.filter((finding) => finding.check === check)));
-    const read = rows.filter(({ finding }) => finding.outcome !== 'notAssessed' && finding.outcome !== 'notApplicable');
-    const unread = rows.filter(({ finding }) => finding.outcome === 'notAssessed');
+    const read = rows.filter(({ finding, partly }) => partly || isRead(finding));
+    const unread = rows.filter(({ finding, partly }) => finding.outcome === 'notAssessed' && !partly && !isRead(finding));
     const notApplicable = rows.length - read.length - unread.length;
     if (rows.length === 0) return [];
     if (unread.length <= FEW) return [{ hazard, rows: [...read, ...unread], unread: [], notApplicable }];
@@ -45,7 +48,12 @@ export function countOutcomes(assessment: Assessment): ReadonlyMap<Outcome, numb
 
 function toRow(findings: readonly Finding[]): PortraitRow {
   const ordered = [...findings].sort((a, b) => WORST_FIRST.indexOf(a.outcome) - WORST_FIRST.indexOf(b.outcome) || byRatio(a, b));
-  return { finding: ordered[0]!, others: findings.length - 1 };
+  const read = ordered.some(isRead);
+  return { finding: ordered[0]!, others: findings.length - 1, partly: read && !isRead(ordered[0]!) };
+}
+
+function isRead({ outcome, measured }: Finding): boolean {
+  return outcome !== 'notApplicable' && (outcome !== 'notAssessed' || measured !== null);
 }
 
 /** Greatest ratio first; no ratio counts as the greatest. */

@@ -20,7 +20,7 @@ const MARKS: Readonly<Record<FailureWeight, Outcome>> = { grave: 'fail', mild: '
 
 export function getFailureHalf(assessment: Assessment): FailureHalf {
   const { failure, doubtful, decidedBy, doubtfulBy } = assessment.verdict;
-  if (failure === 'Nothing found wrong' && doubtful !== null) {
+  if (doubtful !== null && (failure === 'Nothing found wrong' || failure === 'No verdict yet')) {
     // the clear word is never shown while a worse one may hold
     const grade = getFinding(assessment, doubtfulBy[0] ?? '')?.limit?.grade;
     return {

@@ -18,7 +18,7 @@ export function setClaims(assessment: Assessment): Markup {
     const name = sentenceFor(CLAIMS, claim);
     const met = probability === null ? 'not known' : probabilityText(probability);
     const word = finding === undefined ? NOTHING : html`<span class="${wordClass(finding)}"><b>${outcomeText(finding)}</b></span>`;
-    return html`<tr><td>${finding === undefined ? name : linkToFinding(finding, finding.about === null ? name : `${name}, ${finding.about}`)}</td><td class="num" data-h="claimed">${setAmount(claimed, finding?.show)}</td><td class="num" data-h="found">${setAmount(measured, finding?.show)}</td><td class="num" data-h="share">${shareText(share)}</td><td class="num" data-h="met with probability">${met}</td><td>${word}</td></tr>`;
+    return html`<tr><td>${finding === undefined ? name : linkToFinding(finding, finding.about === null || finding.about === claim ? name : `${name}, ${finding.about}`)}</td><td class="num" data-h="claimed">${setAmount(claimed, finding?.show)}</td><td class="num" data-h="found">${setAmount(measured, finding?.show)}</td><td class="num" data-h="share">${shareText(share)}</td><td class="num" data-h="met with probability">${met}</td><td>${word}</td></tr>`;
   });
   return html`<table class="d stack"><thead><tr><th scope="col">claim</th><th scope="col" class="num">claimed</th><th scope="col" class="num">found</th><th scope="col" class="num">share</th><th scope="col" class="num">met with probability</th><th scope="col">finding</th></tr></thead><tbody>${joined(rows)}</tbody></table>`;
 }

@@ -18,7 +18,7 @@ export function setVerdict(assessment: Assessment): Markup {
   const lines = [...decided(assessment), ...also(assessment), ...doubtful(assessment), ...missing(assessment)];
   return html`<section class="verdict" id="verdict" tabindex="-1" aria-label="Verdict">${drawVerdictHalves(assessment)}
 ${joined(lines.map((line) => html`<p class="txt">${line}</p>`))}
-${verdict.failure === 'No verdict yet' ? html`<p class="txt">Nothing was assessed, so nothing is said about this unit. What has to be looked at is listed under “What was not examined”.</p>` : NOTHING}
+${verdict.failure === 'No verdict yet' && verdict.doubtful === null ? html`<p class="txt">Nothing was assessed, so nothing is said about this unit. What has to be looked at is listed under “What was not examined”.</p>` : NOTHING}
 <p class="lablist"><b>${LABORATORY_TITLE}:</b> ${laboratoryText(laboratory)}.</p></section>`;
 }
 
@@ -46,7 +46,7 @@ function doubtful(assessment: Assessment): Markup[] {
 
 function missing(assessment: Assessment): Markup[] {
   const checks = [...new Set(assessment.verdict.missing.map(({ check }) => check))];
-  if (checks.length === 0 || assessment.verdict.failure === 'No verdict yet') return [];
+  if (checks.length === 0 || (assessment.verdict.failure === 'No verdict yet' && assessment.verdict.doubtful === null)) return [];
   const titles = checks.slice(0, MOST_CHECKS).map((check) => getCheckWords(check).title);
   const rest = checks.length - titles.length;
   return [

@@ -1,5 +1,6 @@
 import { formatQuantity, type Printed, type ShowAs } from '../../core/quantity/format-quantity.ts';
 import type { Amount, Finding, Measured } from '../../core/result/assessment.ts';
+import { foundText } from './found-words.ts';
 
 export type Show = NonNullable<Finding['show']>;
 
@@ -22,5 +23,5 @@ export function amountText(amount: Amount, show?: Show): string {
 }
 
 export function measuredText(measured: Measured, show?: Show): string {
-  return 'word' in measured ? measured.word : amountText(measured, show);
+  return 'word' in measured ? foundText(measured.word) : amountText(measured, show);
 }

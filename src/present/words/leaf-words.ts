@@ -2,24 +2,18 @@ import type { Templates } from './fill-template.ts';
 
 /** Contributions to an uncertainty, as a line of a budget. */
 export const LEAVES: Templates = {
-  gain: 'gain of the range',
-  counts: 'last digits of the reading',
-  resolution: 'resolution',
-  method: 'method of measuring',
-  typed: 'spread as typed',
-  spread: 'spread as typed',
-  repeat: 'repetition',
-  fit: 'fit of the curve',
-  tolerance: 'tolerance of the part',
-  estimate: 'spread of the estimate',
-};
-
-/** Names of steps that are neither a formula nor a check. */
-export const STEP_NAMES: Templates = {
-  mainsNominal: 'mains, nominal',
-  mainsHigh: 'mains, highest',
-  mainsLow: 'mains, lowest',
-  highestAmbient: 'highest ambient',
+  gain: 'percent of reading, {instrument}',
+  offset: 'fixed part, {instrument}',
+  digits: 'digits, {instrument}',
+  resolution: 'last digit shown',
+  stated: 'spread as stated',
+  notStated: 'nothing is stated',
+  method: 'method of measuring ({method})',
+  betweenRows: 'what the curve does between two rows',
+  emissivity: 'emissivity',
+  ambientFactor: 'rise per degree of ambient',
+  estimatedWorkingVoltage: 'estimate of the working voltage',
+  rest: '{leaves} smaller ones together',
 };
 
 /** Claims that are set against findings. */

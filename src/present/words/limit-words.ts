@@ -1,6 +1,7 @@
 import type { Limit } from '../../core/result/assessment.ts';
 import { amountText, type Show } from './amount-text.ts';
 import { sentenceFor, type Templates } from './fill-template.ts';
+import { foundText } from './found-words.ts';
 
 /** Which limit it is. "fail" is the line that decides and needs no name of its own. */
 export const LIMIT_NAMES: Templates = {
@@ -9,14 +10,23 @@ export const LIMIT_NAMES: Templates = {
   reinforced: 'reinforced',
   supplementary: 'supplementary',
   functional: 'functional',
-  comfort: 'comfort line',
-  comparison: 'for comparison',
-  es1: 'first touch limit',
-  es2: 'second touch limit',
-  claim: 'claim',
+  comfort: 'row of the table that covers it',
+  coordinationReinforced: 'reinforced, by insulation coordination',
+  olderReinforced: 'reinforced, older edition',
+  es1: 'first limit of touch current',
+  es2: 'second limit of touch current',
+  class2: 'class II, older edition',
+  phoneSupply: 'supply for a telephone',
+  oneY1OrTwoY2: 'across reinforced insulation',
+  oneY2: 'across basic insulation',
+  realFuse: 'a part made to open',
+  onTheLabel: 'on the label',
+  windingClass: 'class of the winding',
+  touch: 'touch temperature',
+  claim: 'as claimed',
   window: 'voltage window',
-  rating: 'rating of the part',
-  rule: 'rule',
+  ecodesign: 'ecodesign',
+  deviceStands: 'what a device stands',
 };
 
 /** "at most 0.5 mA", "4.75 V to 5.25 V", "one of: Y1, two Y2". */
@@ -41,6 +51,6 @@ export function namedLimitText(limit: Limit, show?: Show): string {
 }
 
 function wordList(limit: Limit): string {
-  const words = limit.words ?? [];
+  const words = (limit.words ?? []).map(foundText);
   return words.length > 1 ? `one of: ${words.join(', ')}` : words.join('');
 }

@@ -4,16 +4,11 @@ import type { Templates } from './fill-template.ts';
 export const SETTINGS: Templates = {
   market: 'market',
   mains: 'mains',
-  mainsNominal: 'mains, nominal',
-  mainsLow: 'mains, lowest',
-  mainsHigh: 'mains, highest',
   'mains.nominal': 'mains, nominal',
   'mains.low': 'mains, lowest',
   'mains.high': 'mains, highest',
   'mains.frequency': 'frequency',
   'mains.highFrequency': 'frequency at highest mains',
-  frequency: 'frequency',
-  highFrequency: 'frequency at highest mains',
   highestAmbient: 'highest ambient',
   altitude: 'altitude, up to',
   overvoltageCategory: 'overvoltage category',
@@ -21,11 +16,7 @@ export const SETTINGS: Templates = {
   productStandards: 'product standards',
   editions: 'editions',
   contact: 'contact with the case',
-  decision: 'decision',
-  'decision.passAt': 'passes from a probability of',
-  'decision.failAt': 'fails up to a probability of',
-  passAt: 'passes from a probability of',
-  failAt: 'fails up to a probability of',
+  decision: 'passes from / fails up to',
 };
 
 /** Typed words of the setting that are not for reading. */
