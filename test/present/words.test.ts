@@ -148,7 +148,8 @@ describe('words', () => {
       'basic met, rest undecided',
     );
     expect(rungText({ ...CREEPAGE, rung: 'bridgedOrAbsent', measured: { word: 'absent' } })).toBe('absent');
-    expect(rungText({ ...CREEPAGE, rung: 'bridgedOrAbsent', measured: { word: 'one layer' } })).toBe('bridged or absent');
+    expect(rungText({ ...CREEPAGE, rung: 'bridgedOrAbsent', measured: { word: 'ordinaryCeramic' } })).toBe('bridged');
+    expect(rungText({ ...CREEPAGE, rung: 'bridgedOrAbsent', measured: null })).toBe('bridged or absent');
   });
 
   it('an inconclusive finding is said as a probability, or by its word when there is none', () => {
@@ -168,7 +169,7 @@ describe('words', () => {
   it('a limit is said in words, not in signs', () => {
     expect(limitText(limitOf('atMost', amountOf(0.0005, 'A'), 'secondary'), 'milliamperes')).toBe('at most 0.5\u00a0mA');
     expect(limitText(limitOf('within', amountOf(4.75, 'V'), 'memory', { to: amountOf(5.25, 'V') }))).toBe('4.75\u00a0V to 5.25\u00a0V');
-    expect(limitText(limitOf('oneOf', null, 'memory', { words: ['one Y1', 'two Y2'] }))).toBe('one of: one Y1, two Y2');
+    expect(limitText(limitOf('oneOf', null, 'memory', { words: ['one Y1', 'two Y2'] }))).toBe('one Y1 or two Y2');
   });
 
   it('a plain next measurement takes what it is about behind a colon', () => {

@@ -3,7 +3,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { amountText } from '../words/amount-text.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { BEFORE_WORDS, MEASUREMENT_HAZARDS, measurementText, STOPS } from '../words/next-words.ts';
+import { BEFORE_WORDS, MEASUREMENT_HAZARDS, measurementText, prospectText, STOPS } from '../words/next-words.ts';
 import { linkToStep } from './report-parts.ts';
 
 /** What to measure next, what it would settle, and what can hurt while doing it. */
@@ -27,5 +27,5 @@ function setOne(one: Next, assessment: Assessment): Markup {
     return step !== null && assessment.steps.some(({ id }) => id === step) ? linkToStep(step, limit) : html`${limit}`;
   });
   const before = one.before === null ? '' : ` (${BEFORE_WORDS[one.before]})`;
-  return html`<li><b>${measurementText(one.measure, one.about)}${before}.</b> ${settles.length === 0 ? '' : `Settles: ${settles.join(', ')}. `}If all of it comes out well: ${one.best}. At worst: ${one.worst}.<br><span class="small">${hazards.length === 0 ? NOTHING : html`Hazard: ${hazards.join(', ')}. `}${stops.length === 0 ? NOTHING : html`Stop at: ${joined(stops, ', ')}.`}</span></li>`;
+  return html`<li><b>${measurementText(one.measure, one.about)}${before}.</b> ${settles.length === 0 ? '' : `Settles: ${settles.join(', ')}. `}${prospectText(one)}<br><span class="small">${hazards.length === 0 ? NOTHING : html`Hazard: ${hazards.join(', ')}. `}${stops.length === 0 ? NOTHING : html`Stop at: ${joined(stops, ', ')}.`}</span></li>`;
 }

@@ -5,7 +5,7 @@ import { decidedText, findingName, getFinding } from '../words/finding-text.ts';
 import { ONE_SAMPLE } from '../words/fixed-sentences.ts';
 import { GRADE_PHRASES } from '../words/grade-words.ts';
 import { LABORATORY_TITLE, laboratoryText } from '../words/laboratory-words.ts';
-import { BEFORE_WORDS, measurementText } from '../words/next-words.ts';
+import { BEFORE_WORDS, measurementText, prospectText } from '../words/next-words.ts';
 import { OUTCOME_WORDS, rungText } from '../words/outcome-words.ts';
 import { paint } from './ansi.ts';
 import { columnsOf, hang, toTerminal, wrapText } from './terminal-text.ts';
@@ -94,11 +94,7 @@ function renderNext(assessment: Assessment, width: number, colour: boolean): str
     const before = one.before === null ? '' : ` (${BEFORE_WORDS[one.before]})`;
     const settles = [...new Set(one.settles.map((id) => getCheckWords(id.split('@')[0] ?? id).title))];
     const of = settles.length === 0 ? '' : ` Settles: ${settles.join(', ')}.`;
-    return hang(
-      toTerminal(`${measurementText(one.measure, one.about)}${before}.${of} At best ${one.best}, at worst ${one.worst}.`),
-      width,
-      `  ${index + 1}. `,
-    );
+    return hang(toTerminal(`${measurementText(one.measure, one.about)}${before}.${of} ${prospectText(one)}`), width, `  ${index + 1}. `);
   });
   return [paint('Measure next', 'bold', colour), ...lines].join('\n');
 }

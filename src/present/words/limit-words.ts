@@ -29,14 +29,14 @@ export const LIMIT_NAMES: Templates = {
   deviceStands: 'what a device stands',
 };
 
-/** "at most 0.5 mA", "4.75 V to 5.25 V", "one of: Y1, two Y2". */
+/** "at most 0.5 mA", "4.75 V to 5.25 V", "Y1 or two Y2 in series". */
 export function limitText(limit: Limit, show?: Show): string {
-  const at = limit.at === undefined ? '' : amountText(limit.at, show);
+  const at = limit.at === undefined ? wordList(limit) : amountText(limit.at, show);
   switch (limit.kind) {
     case 'atMost':
-      return at === '' ? wordList(limit) : `at most ${at}`;
+      return `at most ${at}`;
     case 'atLeast':
-      return at === '' ? wordList(limit) : `at least ${at}`;
+      return `at least ${at}`;
     case 'within':
       return limit.to === undefined ? at : `${at} to ${amountText(limit.to, show)}`;
     case 'oneOf':
@@ -47,10 +47,13 @@ export function limitText(limit: Limit, show?: Show): string {
 /** The limit with its name, where the name says something. */
 export function namedLimitText(limit: Limit, show?: Show): string {
   const name = sentenceFor(LIMIT_NAMES, limit.name);
-  return name === '' ? limitText(limit, show) : `${limitText(limit, show)}, ${name}`;
+  if (name === '') return limitText(limit, show);
+  return limit.kind === 'oneOf' ? `${name}: ${limitText(limit, show)}` : `${limitText(limit, show)}, ${name}`;
 }
 
+/** "a, b or c". */
 function wordList(limit: Limit): string {
   const words = (limit.words ?? []).map(foundText);
-  return words.length > 1 ? `one of: ${words.join(', ')}` : words.join('');
+  const last = words.at(-1);
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${last}`;
 }

@@ -58,6 +58,13 @@ export const BEFORE_WORDS: Readonly<Record<NonNullable<Next['before']>, string>>
   unwinding: 'before unwinding',
 };
 
+/** What the verdict's word can become. */
+export function prospectText({ best, worst }: Pick<Next, 'best' | 'worst'>): string {
+  return best === worst
+    ? `The word stays ${best} whichever way it comes out.`
+    : `If all of it comes out well: ${best}. At worst: ${worst}.`;
+}
+
 export function measurementText(key: string, about: readonly string[] = []): string {
   const args: TemplateArgs = about.length === 0 ? {} : { about: about.join(', ') };
   const sentence = sentenceFor(MEASUREMENTS, key);

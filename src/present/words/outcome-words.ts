@@ -23,14 +23,15 @@ export const RUNG_WORDS: Readonly<Record<Rung, string>> = {
 /** Remark that turns "undecided" into the part that is certain. */
 export const BASIC_IS_CERTAIN = 'basicMetRestUndecided';
 const BASIC_CERTAIN_WORDS = 'basic met, rest undecided';
-const NAMED_BRIDGES: readonly string[] = ['bridged', 'absent'];
+const ABSENT = 'absent';
 
 /** The rung of a barrier finding in words, or null for a finding without rungs. */
 export function rungText(finding: Finding): string | null {
   if (finding.rung === undefined) return null;
   if (finding.rung === 'undecided' && finding.notes.some(({ key }) => key === BASIC_IS_CERTAIN)) return BASIC_CERTAIN_WORDS;
-  const found = finding.measured !== null && 'word' in finding.measured ? finding.measured.word : '';
-  if (finding.rung === 'bridgedOrAbsent' && NAMED_BRIDGES.includes(found)) return found;
+  // what is found tells which of the two it is: nothing there, or something that leads across
+  if (finding.rung === 'bridgedOrAbsent' && finding.measured !== null)
+    return 'word' in finding.measured && finding.measured.word === ABSENT ? ABSENT : 'bridged';
   return RUNG_WORDS[finding.rung];
 }
 
