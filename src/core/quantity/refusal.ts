@@ -16,7 +16,7 @@ export interface Refusal {
   readonly suggestion?: string;
 }
 
-const LONGEST_QUOTE = 80; // characters of the person's text repeated in a message; house choice
+const LONGEST_QUOTE = 160; // characters of the person's text repeated in a message; house choice
 
 export function refuse(code: string, got: string, expected: string, more: { place?: string; suggestion?: string } = {}): Refusal {
   const shown = got.length > LONGEST_QUOTE ? `${got.slice(0, LONGEST_QUOTE)}…` : got;

@@ -1,0 +1,75 @@
+import { type Attachment, type Case, type CaseInput, type Exhibit } from '../core/evidence/case.ts';
+import { parseCase } from '../core/evidence/parse-case.ts';
+import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
+import { digestOfBytes } from '../core/result/digest.ts';
+import type { ReadTable } from '../core/working/bench/bench.ts';
+import { readInstrumentFile } from '../importer/read-instrument-file.ts';
+import type { CaseSource } from './case-source.ts';
+import { toReadTable } from './to-read-table.ts';
+
+export interface OpenCase {
+  readonly one: Case;
+  readonly tables: ReadonlyMap<string, ReadTable>;
+}
+
+/** Reads a case with its files. Everything wrong comes back at once, as refusals; nothing is judged before all of it is in order. */
+export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]> {
+  const bytes = await source.readCase();
+  if (isRefusal(bytes)) return [bytes];
+  const json = parseJson(bytes);
+  if (isRefusal(json)) return [json];
+  const one = parseCase(json);
+  if (Array.isArray(one)) return one;
+  const refusals: Refusal[] = [];
+  const tables = new Map<string, ReadTable>();
+  const wanted = new Set(one.exhibits.flatMap(tableFile));
+  for (const file of one.files) {
+    const content = await readAttachment(source, file);
+    if (isRefusal(content)) refusals.push(content);
+    else if (wanted.has(file.id)) {
+      const read = readInstrumentFile(content, file.settled ?? {});
+      if (isRefusal(read)) refusals.push({ ...read, place: `/files/${file.id} (${file.path})${read.place === '' ? '' : ` ${read.place}`}` });
+      else tables.set(file.sha256, toReadTable(read));
+    }
+  }
+  return refusals.length > 0 ? refusals : { one, tables };
+}
+
+function tableFile(exhibit: Exhibit): string[] {
+  return 'table' in exhibit && exhibit.table.file !== undefined ? [exhibit.table.file] : [];
+}
+
+function parseJson(bytes: Uint8Array): unknown {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return refuse('not-utf-8', 'bytes that are no text', 'a case document in UTF-8', { place: 'case.json' });
+  }
+  try {
+    return JSON.parse(text) as CaseInput;
+  } catch (error) {
+    const { line, near } = lineOf(text, error);
+    return refuse('not-json', near, 'a JSON document', { place: line === null ? 'case.json' : `case.json line ${line}` });
+  }
+}
+
+/** Line at which the text stops being JSON, from the engine's own position where it gives one. */
+function lineOf(text: string, error: unknown): { line: number | null; near: string } {
+  const position = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1];
+  if (position === undefined) return { line: null, near: text.slice(0, 40) };
+  const before = text.slice(0, Number(position));
+  const line = before.split('\n').length;
+  return { line, near: text.split('\n')[line - 1]?.trim() ?? '' };
+}
+
+async function readAttachment(source: CaseSource, file: Attachment): Promise<Uint8Array | Refusal> {
+  const content = await source.readFile(file.path);
+  if (isRefusal(content)) return { ...content, place: `/files/${file.id}${content.place}` };
+  const digest = digestOfBytes(content);
+  if (digest !== file.sha256 || content.length !== file.bytes)
+    return refuse('file-changed', `${file.path} with ${content.length} bytes and SHA-256 ${digest}`, `the file as it was recorded: ${file.bytes} bytes, SHA-256 ${file.sha256}`, {
+      place: `/files/${file.id}`,
+    });
+  return content;
+}

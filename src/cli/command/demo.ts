@@ -1,0 +1,37 @@
+import { mkdir, readdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { assessCase } from '../../app/assess-case.ts';
+import { isRefusal } from '../../core/quantity/refusal.ts';
+import { renderReport } from '../../present/report/render-report.ts';
+import { explainStep } from '../../present/text/explain.ts';
+import { summaryText } from '../../present/text/summary.ts';
+import { caseFolder } from '../../store/folder/case-folder.ts';
+import { columns, print, Refused, wantsColour } from '../output.ts';
+
+const EXAMPLES = fileURLToPath(new URL('../../../examples', import.meta.url));
+
+/** Judges the invented demo cases, explains one deciding number of each, and writes their reports. */
+export async function demo(options: { out: string }): Promise<void> {
+  await mkdir(options.out, { recursive: true });
+  const names = (await readdir(EXAMPLES, { withFileTypes: true })).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort();
+  const written: string[] = [];
+  for (const name of names) {
+    const result = await assessCase(caseFolder(join(EXAMPLES, name)));
+    if (Array.isArray(result)) throw new Refused(result);
+    const { assessment } = result;
+    print(summaryText(assessment, { colour: wantsColour(), width: columns() }));
+    const file = join(options.out, `${name}.html`);
+    await writeFile(file, renderReport(assessment));
+    written.push(file);
+  }
+  const [first] = names;
+  if (first !== undefined) {
+    const result = await assessCase(caseFolder(join(EXAMPLES, first)));
+    if (Array.isArray(result)) throw new Refused(result);
+    const decided = result.assessment.findings.find(({ id, step }) => result.assessment.verdict.decidedBy.includes(id) && step !== null);
+    const text = decided?.step == null ? null : explainStep(result.assessment, decided.step, { colour: wantsColour() });
+    if (text !== null && !isRefusal(text)) print(`Where the number that decides ${result.assessment.case.name} comes from:\n\n${text}`);
+  }
+  print(`\nreports:\n${written.map((file) => `  ${file}`).join('\n')}`);
+}
