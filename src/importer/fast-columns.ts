@@ -1,5 +1,5 @@
 import { type Refusal, refuse } from '../core/quantity/refusal.ts';
-import { EXACT_DIGITS, EXACT_POWER, POWERS } from './parse-number.ts';
+import { EXACT_INTEGER, EXACT_POWER, POWERS } from './parse-number.ts';
 
 /** Plain numbers at full speed: rows of equally many numbers, a point for the decimal mark, nothing missing, nothing quoted. */
 export interface FastOptions {
@@ -129,28 +129,26 @@ class PlainRows {
           code = bytes[++at]!;
         }
         let mantissa = 0;
-        let digits = 0;
-        let significant = 0;
         let scale = 0;
+        let digitsFrom = at;
         let digit = code - ZERO;
         while (digit >= 0 && digit <= NINE) {
-          digits++;
-          if (significant > 0 || digit > 0) significant++;
-          if (significant <= EXACT_DIGITS) mantissa = mantissa * TEN + digit;
+          mantissa = mantissa * TEN + digit;
           code = bytes[++at]!;
           digit = code - ZERO;
         }
+        let digits = at - digitsFrom;
         if (code === POINT) {
           code = bytes[++at]!;
           digit = code - ZERO;
+          digitsFrom = at;
           while (digit >= 0 && digit <= NINE) {
-            digits++;
-            scale--;
-            if (significant > 0 || digit > 0) significant++;
-            if (significant <= EXACT_DIGITS) mantissa = mantissa * TEN + digit;
+            mantissa = mantissa * TEN + digit;
             code = bytes[++at]!;
             digit = code - ZERO;
           }
+          digits += at - digitsFrom;
+          scale = digitsFrom - at;
         }
         if (digits === 0) return this.refuseRow(bytes, lineStart);
         if ((code | CASE_BIT) === LOWER_E) {
@@ -168,7 +166,7 @@ class PlainRows {
           scale += minus ? -exponent : exponent;
         }
         let value: number;
-        if (significant <= EXACT_DIGITS && scale >= -EXACT_POWER && scale <= EXACT_POWER) {
+        if (mantissa <= EXACT_INTEGER && scale >= -EXACT_POWER && scale <= EXACT_POWER) {
           value = scale < 0 ? mantissa / POWERS[-scale]! : mantissa * POWERS[scale]!;
           if (negative) value = -value;
         } else value = Number(toText(bytes, numberStart, at));

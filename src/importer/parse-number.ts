@@ -16,7 +16,6 @@ export function parseNumber(text: string, mark: DecimalMark): number {
   }
   let mantissa = 0;
   let digits = 0;
-  let significant = 0;
   let scale = 0;
   let marked = false;
   for (; i < end; i++) {
@@ -24,8 +23,7 @@ export function parseNumber(text: string, mark: DecimalMark): number {
     const digit = code - ZERO;
     if (digit >= 0 && digit <= NINE) {
       digits++;
-      if (significant > 0 || digit > 0) significant++;
-      if (significant <= EXACT_DIGITS) mantissa = mantissa * TEN + digit;
+      mantissa = mantissa * TEN + digit;
       if (marked) scale--;
     } else if (code === markCode && !marked) marked = true;
     else break;
@@ -46,7 +44,7 @@ export function parseNumber(text: string, mark: DecimalMark): number {
     }
     scale += sign === MINUS ? -exponent : exponent;
   }
-  if (significant <= EXACT_DIGITS && scale >= -EXACT_POWER && scale <= EXACT_POWER) {
+  if (mantissa <= EXACT_INTEGER && scale >= -EXACT_POWER && scale <= EXACT_POWER) {
     const value = scale < 0 ? mantissa / POWERS[-scale]! : mantissa * POWERS[scale]!;
     return negative ? -value : value;
   }
@@ -54,8 +52,11 @@ export function parseNumber(text: string, mark: DecimalMark): number {
   return Number(mark === 'comma' ? plain.replace(',', '.') : plain);
 }
 
-/** A double holds every integer of 15 digits, and every power of ten up to 10^22, exactly: one operation then rounds correctly. */
-export const EXACT_DIGITS = 15;
+/**
+ * A double holds every integer up to 2^53, and every power of ten up to 10^22, exactly: one operation on the two then rounds
+ * correctly. Digits only make the mantissa grow, so one that ends below the limit never lost a digit on the way.
+ */
+export const EXACT_INTEGER = Number.MAX_SAFE_INTEGER;
 export const EXACT_POWER = 22;
 export const POWERS: readonly number[] = Array.from({ length: EXACT_POWER + 1 }, (_, k) => Number(`1e${k}`));
 
