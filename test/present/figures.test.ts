@@ -38,7 +38,7 @@ describe('the verdict in two halves', () => {
   it('leads with the number that decided where the finding has no rung', () => {
     expect(
       getFailureHalf({ ...FULL, verdict: { ...FULL.verdict, failure: 'Below its claims', decidedBy: ['delivery/current@lead'] } }).second,
-    ).toBe('Current held: 1.725 ± 0.017\u00a0A, at least 2\u00a0A');
+    ).toBe('Current held: 1.725\u00a0±\u00a00.017\u00a0A, at least 2\u00a0A');
   });
 
   it('weighs a danger and an unexamined unit the same, and a mild failure less', () => {
@@ -96,7 +96,7 @@ describe('the load curve', () => {
     const dots = [...drawn.matchAll(/<circle class="point" cx="([\d.]+)"/g)].map(([, cx]) => Number(cx));
     expect(x).toBeGreaterThan(dots[6]!);
     expect(x).toBeLessThan(dots[7]!);
-    expect(drawn).toContain('held 1.725 ± 0.017\u00a0A, fail');
+    expect(drawn).toContain('held 1.725\u00a0±\u00a00.017\u00a0A, fail');
   });
 
   it('writes where an axis starts that does not start at zero', () => {
@@ -107,7 +107,7 @@ describe('the load curve', () => {
 
   it('says in a sentence what it shows, also when nothing could be told', () => {
     expect(loadCurveSentence(CURVE, FULL)).toBe(
-      'held 1.725 ± 0.017\u00a0A of 2\u00a0A claimed inside 11.4\u00a0V to 12.6\u00a0V; it leaves the window there.',
+      'held 1.725\u00a0±\u00a00.017\u00a0A of 2\u00a0A claimed inside 11.4\u00a0V to 12.6\u00a0V; it leaves the window there.',
     );
     expect(loadCurveSentence({ ...CURVE, held: null, ends: null }, FULL)).toContain('could not be told');
     expect(loadCurveSentence({ ...CURVE, held: null, points: [] }, FULL)).toContain('no point');

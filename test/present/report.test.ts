@@ -52,7 +52,7 @@ describe('the report', () => {
   });
 
   it('links a step to what it uses and back', () => {
-    const step = (id: string): string => new RegExp(`<article class="step" id="${id}"[\\s\\S]*?</article>`).exec(FULL)?.[0] ?? '';
+    const step = (id: string): string => new RegExp(`<article class="step[a-z ]*" id="${id}"[\\s\\S]*?</article>`).exec(FULL)?.[0] ?? '';
     expect(step('step-touch_2f_bridging-current')).toContain('href="#step-parts_2f_bridging"');
     expect(step('step-parts_2f_bridging')).toContain('href="#step-touch_2f_bridging-current"');
     expect(step('step-touch_2f_bridging-current')).toContain('href="#finding-shock_2f_touch-current_40_b"');

@@ -5,6 +5,7 @@ import { GRADES } from '../../src/core/source/grade.ts';
 import { EXHIBIT_KINDS, SWEEP_ENDS } from '../../src/present/words/case-words.ts';
 import { CHECK_WORDS, getCheckWords } from '../../src/present/words/check-words.ts';
 import { COVERAGE_WORDS, coverageHeadline, FAILURE_MEANINGS, FAILURE_WEIGHTS } from '../../src/present/words/failure-words.ts';
+import { fieldText } from '../../src/present/words/field-words.ts';
 import { fillTemplate, isKeptUnit, sentenceFor, type Templates } from '../../src/present/words/fill-template.ts';
 import {
   CAUTIONS,
@@ -170,6 +171,13 @@ describe('words', () => {
     expect(limitText(limitOf('atMost', amountOf(0.0005, 'A'), 'secondary'), 'milliamperes')).toBe('at most 0.5\u00a0mA');
     expect(limitText(limitOf('within', amountOf(4.75, 'V'), 'memory', { to: amountOf(5.25, 'V') }))).toBe('4.75\u00a0V to 5.25\u00a0V');
     expect(limitText(limitOf('oneOf', null, 'memory', { words: ['one Y1', 'two Y2'] }))).toBe('one Y1 or two Y2');
+  });
+
+  it('a field of a case is named the way a person would', () => {
+    expect(fieldText('/exhibits/sweep-1/table/columns/v/3')).toBe('exhibit sweep-1, column v, row 4');
+    expect(fieldText('/days/day-1/under/ambient')).toBe('day day-1, ambient');
+    expect(fieldText('/parts/c9/safetyClass')).toBe('part c9, safety class');
+    expect(fieldText('not a path')).toBe('not a path');
   });
 
   it('a plain next measurement takes what it is about behind a colon', () => {

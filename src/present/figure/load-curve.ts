@@ -35,7 +35,7 @@ interface Held {
 export function drawLoadCurve(curve: Curve, assessment: Assessment, size: LoadCurveSize): Markup {
   const held = findHeld(curve, assessment);
   const finding = findJudged(curve, assessment);
-  const label = `Load curve of ${curve.port}: ${loadCurveSentence(curve, assessment)}`;
+  const label = `Load curve of ${curveName(curve, assessment)}: ${loadCurveSentence(curve, assessment)}`;
   return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${drawInside(curve, held, finding, size)}</svg>`;
 }
 
@@ -48,6 +48,14 @@ export function loadCurveSentence(curve: Curve, assessment: Assessment): string 
   if (held === null)
     return curve.points.length === 0 ? 'no point of this sweep could be used.' : `how much it holds${window} could not be told${ends}.`;
   return `held ${held.text}${claim}${window}${ends}.`;
+}
+
+/** The output as the case calls it, where a finding about it says so. */
+export function curveName(curve: Curve, assessment: Assessment): string {
+  const subject = `${curve.port}~${curve.level}`;
+  return (
+    assessment.findings.find((finding) => finding.subject === subject && finding.about !== null)?.about ?? `${curve.port}, ${curve.level}`
+  );
 }
 
 function volts(value: number): string {

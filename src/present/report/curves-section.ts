@@ -1,5 +1,5 @@
 import type { Assessment, Curve } from '../../core/result/assessment.ts';
-import { drawLoadCurve, LOAD_CURVE_NARROW, LOAD_CURVE_WIDE, loadCurveSentence } from '../figure/load-curve.ts';
+import { curveName, drawLoadCurve, LOAD_CURVE_NARROW, LOAD_CURVE_WIDE, loadCurveSentence } from '../figure/load-curve.ts';
 import { html, joined, type Markup } from '../markup/markup.ts';
 import { amountText } from '../words/amount-text.ts';
 import { ORDER_WORDS, SENSE_WORDS } from '../words/case-words.ts';
@@ -20,5 +20,5 @@ function setCurve(curve: Curve, number: number, assessment: Assessment): Markup 
       : html``;
   const how = `${SENSE_WORDS[curve.sense]}, ${ORDER_WORDS[curve.order]}, from exhibit ${curve.exhibit}`;
   return html`<figure><div class="wide">${drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)}</div><div class="narrow">${drawLoadCurve(curve, assessment, LOAD_CURVE_NARROW)}</div>
-<figcaption><b>Figure ${number}. ${curve.port}, ${curve.level}${mains}${frequency}:</b> ${loadCurveSentence(curve, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how}.${held}</figcaption></figure>\n`;
+<figcaption><b>Figure ${number}. ${curveName(curve, assessment)}${mains}${frequency}:</b> ${loadCurveSentence(curve, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how}.${held}</figcaption></figure>\n`;
 }

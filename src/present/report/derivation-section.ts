@@ -35,8 +35,23 @@ interface Users {
 function setStep(step: Step, assessment: Assessment, extras: ReportExtras, users: Users): Markup {
   const doubt = stepDoubt(step);
   const notes = step.notes.map(({ key, args }) => html`<li>${sentenceFor(NOTES, key, args)}</li>`);
-  return html`<article class="step" id="${toAnchor('step', step.id)}" tabindex="-1"><h3>${stepName(step, assessment)}</h3><p class="id">${STEP_KIND_WORDS[step.kind]} · ${step.id}</p>
-${setEquation(step, assessment)}${doubt === '' ? NOTHING : html`<p class="tags">${doubt}</p>`}${setBudget(step)}${setSource(step)}${setLinks(step, assessment, extras, users)}${notes.length === 0 ? NOTHING : html`<ul class="remarks">${joined(notes)}</ul>`}</article>\n`;
+  const remarks = notes.length === 0 ? NOTHING : html`<ul class="remarks">${joined(notes)}</ul>`;
+  const links = setLinks(step, assessment, extras, users);
+  const anchor = toAnchor('step', step.id);
+  if (step.uses.length === 0 && step.formula === null) {
+    const symbol = step.symbol === null ? NOTHING : html`${setSymbol(step.symbol)} = `;
+    const told = [doubt, budgetInLine(step)].filter((part) => part !== '').join('; ');
+    return html`<article class="step leaf" id="${anchor}" tabindex="-1"><h3>${stepName(step, assessment)}: ${symbol}${stepResult(step)}</h3><p class="tags">${STEP_KIND_WORDS[step.kind]} · ${step.id}${told === '' ? '' : ` · ${told}`}</p>${setSource(step)}${links}${remarks}</article>\n`;
+  }
+  return html`<article class="step" id="${anchor}" tabindex="-1"><h3>${stepName(step, assessment)}</h3><p class="id">${STEP_KIND_WORDS[step.kind]} · ${step.id}</p>
+${setEquation(step, assessment)}${doubt === '' ? NOTHING : html`<p class="tags">${doubt}</p>`}${setBudget(step)}${setSource(step)}${links}${remarks}</article>\n`;
+}
+
+/** The budget of a reading in a few words; a derived step has room for bars. */
+function budgetInLine(step: Step): string {
+  const { lines, left } = toBudget(step);
+  const parts = lines.map(({ words, share }) => `${words} ${shareText(share)}`);
+  return parts.length === 0 ? '' : `uncertainty from ${parts.join(', ')}${left === 0 ? '' : ` and ${left} smaller`}`;
 }
 
 /** Symbol line, number line, result line, aligned on the equals sign. */
@@ -85,6 +100,9 @@ function setLinks(step: Step, assessment: Assessment, extras: ReportExtras, user
     ...users.findings.map((finding) => linkToFinding(finding, findingName(finding))),
     ...users.steps.map((other) => linkToStep(other.id, stepName(other, assessment))),
   ];
-  const field = step.field === undefined ? NOTHING : html`<p class="tags">Read from: ${fieldWords(step.field, extras)}</p>`;
+  const field =
+    step.field === undefined || (step.field === step.id && extras.fields?.[step.field] === undefined)
+      ? NOTHING
+      : html`<p class="tags">Read from: ${fieldWords(step.field, extras)}</p>`;
   return html`${field}${uses.length === 0 ? NOTHING : html`<p class="tags">Uses: ${joined(uses, '; ')}</p>`}${above.length === 0 ? NOTHING : html`<p class="tags">Used by: ${joined(above, '; ')}</p>`}`;
 }

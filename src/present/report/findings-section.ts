@@ -7,7 +7,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { STATE_WORDS } from '../words/case-words.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { decisionText, findingName } from '../words/finding-text.ts';
+import { decisionText, findingName, isStruck } from '../words/finding-text.ts';
 import { CONSEQUENCE_WORDS, HAZARD_WORDS } from '../words/hazard-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { NOTES } from '../words/notes.ts';
@@ -45,22 +45,23 @@ function setFinding(finding: Finding, assessment: Assessment, extras: ReportExtr
   const list = remarks.length === 0 && doubt === NOTHING ? NOTHING : html`<ul class="remarks">${joined(remarks)}${doubt}</ul>`;
   return html`<article class="find" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="top">${drawOutcomeMark(finding.outcome, MARK)}<h3>${findingName(finding)}</h3><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
 <p class="ask">${question}</p>
-<div class="body">${line}<dl class="kv">${setMeasuredRow(finding)}${finding.limit === null ? NOTHING : setLimitRow('limit', finding.limit, finding)}</dl></div>
-<div class="rest"><dl class="kv"><dt>decision</dt><dd>${decisionText(finding)}${finding.outcome === 'fail' ? ` This ${CONSEQUENCE_WORDS[finding.consequence]}.` : ''}</dd>${joined(finding.others.map((other) => setLimitRow('also shown', other, finding)))}${setOrigins(finding, assessment)}${setFields(finding, extras)}</dl>${list}</div></article>\n`;
+<div class="body">${line}<dl class="kv">${setMeasuredRow(finding)}${finding.limit === null ? NOTHING : setLimitRow('limit', finding.limit, finding, true)}</dl></div>
+<div class="rest"><dl class="kv"><dt>decision</dt><dd>${decisionText(finding)}${finding.outcome === 'fail' ? ` This ${CONSEQUENCE_WORDS[finding.consequence]}.` : ''}</dd>${joined(finding.others.map((other) => setLimitRow('also shown', other, finding, finding.limit === null || sourcePlace(finding.limit.source) !== sourcePlace(other.source))))}${setOrigins(finding, assessment)}${setFields(finding, extras)}</dl>${list}</div></article>\n`;
 }
 
 function setMeasuredRow(finding: Finding): Markup {
   if (finding.measured === null) return NOTHING;
   const value = setMeasured(finding.measured, finding.show);
   const state = finding.state === undefined ? '' : `, ${STATE_WORDS[finding.state]}`;
-  const set = finding.outcome === 'notAssessed' ? html`<s class="refused">${value}</s>` : html`<span class="strong">${value}</span>`;
+  const set = isStruck(finding) ? html`<s class="refused">${value}</s>` : html`<span class="strong">${value}</span>`;
   const unknown =
     'value' in finding.measured && finding.measured.u === null && finding.measured.side === undefined ? ', uncertainty not known' : '';
   return html`<dt>found</dt><dd>${set}${state}${unknown}</dd>`;
 }
 
-function setLimitRow(title: string, limit: Limit, finding: Finding): Markup {
-  return html`<dt>${title}</dt><dd>${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}<br><span class="small">${sourcePlace(limit.source)}</span></dd>`;
+function setLimitRow(title: string, limit: Limit, finding: Finding, placed: boolean): Markup {
+  const place = placed ? html`<br><span class="small">${sourcePlace(limit.source)}</span>` : ', same place';
+  return html`<dt>${title}</dt><dd>${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}${place}</dd>`;
 }
 
 function setOrigins(finding: Finding, assessment: Assessment): Markup {

@@ -6,7 +6,7 @@ import { toAnchor } from '../markup/anchor.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
-import { findingLimit } from '../words/finding-text.ts';
+import { findingLimit, isStruck } from '../words/finding-text.ts';
 import { HOW_TO_READ } from '../words/fixed-sentences.ts';
 import { GRADE_WORDS } from '../words/grade-words.ts';
 import { HAZARD_WORDS } from '../words/hazard-words.ts';
@@ -59,7 +59,7 @@ function setUnread({ unread }: PortraitGroup): Markup {
 function setValue(finding: Finding): Markup {
   if (finding.measured === null) return NOTHING;
   const set = setMeasured(finding.measured, finding.show);
-  return finding.outcome === 'notAssessed' ? html`<s class="refused">${set}</s>` : set;
+  return isStruck(finding) ? html`<s class="refused">${set}</s>` : set;
 }
 
 /** Class of a word beside a mark: the mark's class without its prefix. */

@@ -1,6 +1,7 @@
 import type { Finding } from '../../core/result/assessment.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, type Markup, NOTHING, type Piece } from '../markup/markup.ts';
+import { fieldText } from '../words/field-words.ts';
 
 /** What only the caller of a report knows. */
 export interface ReportExtras {
@@ -30,5 +31,5 @@ export function linkToFinding(finding: Finding, words: Piece): Markup {
 }
 
 export function fieldWords(field: string, extras: ReportExtras): string {
-  return extras.fields !== undefined && Object.hasOwn(extras.fields, field) ? (extras.fields[field] ?? field) : field;
+  return extras.fields !== undefined && Object.hasOwn(extras.fields, field) ? (extras.fields[field] ?? field) : fieldText(field);
 }

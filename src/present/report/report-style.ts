@@ -73,13 +73,14 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 table.d{border-collapse:collapse;width:100%;font-size:13px}table.d th{text-align:left;font-weight:600;color:var(--ink-2);font-size:12px;border-bottom:1px solid var(--ink);padding:3px 10px 3px 0;vertical-align:bottom}table.d td{border-bottom:1px solid var(--line);padding:4px 10px 4px 0;vertical-align:baseline;overflow-wrap:anywhere}table.d .num{text-align:right;white-space:nowrap}table.d tr{break-inside:avoid}table.d tr>:last-child{padding-right:0}
 /* steps */
 .step{padding:12px 0 10px;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.step .id{font-size:12px;color:var(--ink-2)}.step h3{font:600 14px/1.3 var(--sans);letter-spacing:0}
+.step.leaf{padding:7px 0 6px}
 .eq{display:grid;grid-template-columns:auto auto minmax(0,1fr);column-gap:7px;font:400 15px/1.5 var(--serif);margin:5px 0}.eq>*{min-width:0}.eq .res{font-weight:600;font-family:var(--sans)}.sym{font-style:italic}.sym sub,.eq sub{font:400 .72em var(--sans);font-style:normal;line-height:0}
 .budget{margin:5px 0}.budget .bl{display:grid;grid-template-columns:minmax(0,1fr) 96px 110px 72px;gap:10px;font-size:12px;line-height:17px;align-items:center;max-width:640px}.budget .num{text-align:right}.budget svg rect{fill:var(--ink-3)}
 .tags{font-size:12px;color:var(--ink-2);line-height:17px}
 .gap{padding:10px 12px;border-left:4px solid var(--ink);background:var(--sunk);print-color-adjust:exact}
 .caution{background:var(--gorse-tint);padding:10px 14px;print-color-adjust:exact;border:1px solid var(--gorse)}.caution li{max-width:84ch;padding:2px 0}
 .nexts>li{padding:9px 0;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.nexts b{font-weight:600}
-.chap{break-inside:avoid;margin-top:12px}.chap h3{font:600 13px/1.3 var(--sans);letter-spacing:0}.chap h3 span{font-weight:400;color:var(--ink-2)}.chap ul{columns:2;column-gap:28px;margin-top:3px}.chap li{font-size:13px;line-height:18px;break-inside:avoid;padding-left:18px;text-indent:-18px;overflow-wrap:anywhere}.chap li .glyph{display:inline-block;vertical-align:-1px;margin-right:7px}.chap li i{font-style:normal;color:var(--ink-2);font-size:12px}
+.chap{break-inside:avoid;margin-top:12px}.chap h3{font:600 13px/1.3 var(--sans);letter-spacing:0}.chap h3 span{font-weight:400;color:var(--ink-2)}.chap ul{columns:2;column-gap:28px;margin-top:3px}.chap li{font-size:13px;line-height:18px;break-inside:avoid;padding-left:18px;text-indent:-18px;overflow-wrap:anywhere}.chap li .glyph{display:inline-block;vertical-align:-1px;margin-right:7px}.chap .why{font-size:12px;color:var(--ink-2);margin-top:2px}.chap .why::first-letter{text-transform:uppercase}.chap li i{font-style:normal;color:var(--ink-2);font-size:12px}
 figure{margin:14px 0 20px;break-inside:avoid}figcaption{font-size:13px;color:var(--ink-2);margin-top:6px;max-width:76ch;overflow-wrap:anywhere}figcaption b{color:var(--ink);font-weight:600}
 .narrow{display:none}
 .mono{overflow-wrap:anywhere;font-size:12px}

@@ -37,17 +37,29 @@ export function setUnexamined(assessment: Assessment): Markup {
   const all = listUnexamined(assessment);
   if (all.length === 0) return html`<p class="txt">Every check of the bench set was assessed or does not apply.</p>`;
   const chapters = Object.keys(CHAPTER_WORDS) as Chapter[];
-  const groups = chapters.map((chapter) => {
-    const here = all.filter((one) => one.chapter === chapter);
-    if (here.length === 0) return NOTHING;
-    const { title, bring } = CHAPTER_WORDS[chapter];
-    return html`<div class="chap"><h3>${title} <span>· bring ${bring}</span></h3><ul>${joined(here.map(setOne))}</ul></div>`;
-  });
+  const groups = chapters.map((chapter) =>
+    setChapter(
+      chapter,
+      all.filter((one) => one.chapter === chapter),
+    ),
+  );
   return html`<p class="txt gap">${all.length} of ${BENCH_SET.length} checks of the bench set were not assessed, or not for every place. A check that was not assessed is never a pass.</p>${joined(groups)}`;
 }
 
-function setOne({ check, hazard, reasons, subjects }: Unexamined): Markup {
+function setChapter(chapter: Chapter, here: readonly Unexamined[]): Markup {
+  if (here.length === 0) return NOTHING;
+  const { title, bring } = CHAPTER_WORDS[chapter];
+  const whys = [...new Set(here.map(toWhy))];
+  const helps = whys.some((why) => why !== REASON_WORDS.notImplemented); // bringing evidence settles nothing that no check reads
+  const lists = whys.map((why) => html`<p class="why">${why}:</p><ul>${joined(here.filter((one) => toWhy(one) === why).map(setOne))}</ul>`);
+  return html`<div class="chap"><h3>${title}${helps ? html` <span>· bring ${bring}</span>` : NOTHING}</h3>${joined(lists)}</div>`;
+}
+
+function toWhy({ reasons }: Unexamined): string {
+  return reasons.length === 0 ? 'not assessed' : reasons.join('; ');
+}
+
+function setOne({ check, hazard, subjects }: Unexamined): Markup {
   const where = subjects.length === 0 ? '' : ` for ${subjects.join(', ')}`;
-  const why = reasons.length === 0 ? 'not assessed' : reasons.join('; ');
-  return html`<li>${drawOutcomeMark('notAssessed', MARK)}${getCheckWords(check).title}${where} <i>(${HAZARD_WORDS[hazard].toLowerCase()}: ${why})</i></li>`;
+  return html`<li>${drawOutcomeMark('notAssessed', MARK)}${getCheckWords(check).title}${where} <i>(${HAZARD_WORDS[hazard].toLowerCase()})</i></li>`;
 }

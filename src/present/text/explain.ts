@@ -4,7 +4,7 @@ import type { Assessment, Finding, Step } from '../../core/result/assessment.ts'
 import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { decisionText, findingName, findingValue } from '../words/finding-text.ts';
+import { decisionText, findingName, findingValue, isStruck } from '../words/finding-text.ts';
 import { GRADE_WORDS } from '../words/grade-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { NOTES } from '../words/notes.ts';
@@ -57,7 +57,7 @@ function renderFinding(assessment: Assessment, finding: Finding, colour: boolean
   const lines = [
     `${mark} ${paint(toTerminal(findingName(finding)), 'bold', colour)}  ${paint(toTerminal(finding.id), 'quiet', colour)}`,
     ...(question === '' ? [] : [`  ${question}`]),
-    ...(value === '' ? [] : [`  found     ${value}${finding.outcome === 'notAssessed' ? ' (cannot count)' : ''}`]),
+    ...(value === '' ? [] : [`  found     ${value}${isStruck(finding) ? ' (cannot count)' : ''}`]),
     ...limits.map(
       ({ title, limit }) =>
         `  ${title.padEnd('found     '.length)}${namedLimitText(limit, finding.show)}, ${GRADE_WORDS[limit.grade]}: ${sourcePlace(limit.source)}`,

@@ -19,7 +19,7 @@ export function printAmount(amount: Amount, show?: Show): Printed {
 /** On one line: "3.10 ± 0.20 mm", "anywhere" when nothing is known but that it was looked at. */
 export function amountText(amount: Amount, show?: Show): string {
   const { number, plusMinus, unit } = printAmount(amount, show);
-  return `${number}${plusMinus === null ? '' : ` ± ${plusMinus}`}${unit === '' ? '' : `\u00a0${unit}`}`;
+  return `${number}${plusMinus === null ? '' : `\u00a0±\u00a0${plusMinus}`}${unit === '' ? '' : `\u00a0${unit}`}`;
 }
 
 export function measuredText(measured: Measured, show?: Show): string {

@@ -19,6 +19,13 @@ export function findingValue(finding: Finding): string {
   return finding.measured === null ? '' : measuredText(finding.measured, finding.show);
 }
 
+/** A reading that cannot count as evidence stays, struck through; one that only lacks a limit is not struck. */
+export function isStruck({ outcome, reason }: Finding): boolean {
+  return outcome === 'notAssessed' && STRIKING.includes(reason);
+}
+
+const STRIKING: readonly Finding['reason'][] = ['refusedEvidence', 'struck', 'notComparable', 'contradicted'];
+
 /** "at least 5.0 mm, basic 2.5 mm": the limit that decides, and the lower rung where there is one. */
 export function findingLimit(finding: Finding): string {
   if (finding.limit === null) return '';
@@ -33,13 +40,6 @@ export function decisionText(finding: Finding): string {
     finding.probability === null ? '' : `The probability that the limit is met is ${probabilityText(finding.probability)}. `;
   const word = outcomeText(finding);
   return `${probability}${word.charAt(0).toUpperCase()}${word.slice(1)}: ${REASON_WORDS[finding.reason]}.`;
-}
-
-/** One sentence for somebody who hears the row instead of seeing it. */
-export function findingSentence(finding: Finding): string {
-  const value = findingValue(finding).replace(' ± ', ' plus or minus ');
-  const limit = finding.limit === null ? '' : `, ${findingLimit(finding)}, ${GRADE_WORDS[finding.limit.grade]}`;
-  return `${findingName(finding)}${value === '' ? '' : `, ${value}`}${limit}: ${outcomeText(finding)}`;
 }
 
 /** Found against limit with the grade, as the verdict quotes it after the name. */
