@@ -30,7 +30,11 @@ export function finishColumns(
   const isDatedBeside = raw.some((column) => column.dated > 0 && column.timed === 0);
   const columns = raw.map((column, i): Column => {
     const heading = headings.headings[i]!;
-    if (column.kind === 'text' || column.kind === 'half-day' || isAllWords(column, rows)) return toTextColumn(column, rows, heading.name);
+    if (column.kind === 'text' || column.kind === 'half-day' || isAllWords(column, rows)) {
+      const text = toTextColumn(column, rows, heading.name);
+      if (heading.unit !== null || (headings.unitCells[i] ?? '') !== '') askAboutUnitOfWords(text, i, doubts);
+      return text;
+    }
     askAboutWords(column, i, heading.name, doubts);
     if (column.kind === 'clock') {
       clocks.set(i, settleClock(column, rows, i, heading.name, { halves: findHalves(raw, i), isDatedBeside }, doubts));
@@ -76,6 +80,18 @@ export function askAboutWords(column: RawColumn, index: number, name: string, do
     code: `text-cells:${index}`,
     question: `Column "${name}" has ${column.oddCount} cells that are no number and no known mark, such as "${column.oddExample.slice(0, LONGEST_EXAMPLE)}": are they missing readings?`,
     answers: ['missing'],
+    columns: [index],
+  });
+}
+
+/** Readings in a form nobody knows look like words: a column that states a unit is not taken for one of words unasked. */
+function askAboutUnitOfWords(column: Column, index: number, doubts: Doubts): void {
+  const example = column.texts!.find((text) => text !== '');
+  if (example === undefined) return;
+  doubts.ask({
+    code: `text-column:${index}`,
+    question: `Column "${column.name}" states a unit, but holds no number that is understood, only such as "${example.slice(0, LONGEST_EXAMPLE)}": is it a column of words?`,
+    answers: ['words'],
     columns: [index],
   });
 }

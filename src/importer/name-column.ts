@@ -127,7 +127,7 @@ function findWholeName(heading: string): Heading | null {
 
 const COUNTING =
   /^(index|idx|no\.?|nr\.?|num(ber)?|#|samples?|points?|records?|rec|seq(uence)?|steps?|cycles?|counts?|rows?|scan|reading|x)( ?(#|no\.?|nr\.?|number|index))?$/i;
-const RATIO = /^(pf|power ?factor|cos ?(φ|phi)|crest ?factor|cf)$/i;
+const RATIO = /^(pf|power ?factor|cos ?(φ|phi)|crest ?factor|cf)[ _-]?\d*$/i;
 
 /** Whether a column of this name counts rows, samples or steps (and so has no unit), if its values are whole numbers. */
 export function isCountingName(name: string): boolean {

@@ -1,25 +1,25 @@
 import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
-import { chooseSeparator, sampleLines } from './choose-separator.ts';
 import { findUnjoinable, isCommaInConflict, joinDecimalCommas } from './comma-conflict.ts';
 import { weighDecimalMark } from './decimal-evidence.ts';
 import { decodeText } from './decode-text.ts';
 import { Doubts } from './doubts.ts';
 import { readFastColumns } from './fast-columns.ts';
 import { type Filled, fillColumns } from './fill-columns.ts';
-import { findHeader, findTable, type Table } from './find-table.ts';
+import { findTable, type Table } from './find-table.ts';
 import { findTimeBase } from './find-time-base.ts';
 import { finishColumns } from './finish-columns.ts';
 import { getLine, indexLines, type Lines } from './index-lines.ts';
-import type { DecimalMark, InstrumentFile, Settled } from './instrument-file.ts';
+import type { DecimalMark, InstrumentFile, Settled, TimeBase } from './instrument-file.ts';
+import { askAboutRowsAbove, countNamed, type Located, locateTable, readPreambleLines, widenToHeader } from './locate-table.ts';
 import { finishMatrix, isMatrix } from './matrix.ts';
 import { BEYOND_ANY_READING } from './missing-mark.ts';
 import { type NumberStyle, RawColumn } from './raw-column.ts';
 import { findPreambleUnits, readCells, readHeadings, readNames } from './read-headings.ts';
-import { COMMENT, findPreambleBeside, Preamble } from './read-preamble.ts';
+import { Preamble } from './read-preamble.ts';
 import { refuseBinary, refuseForeign } from './refuse-foreign.ts';
-import { dropColumns, type RowReader, readRows } from './row-reader.ts';
-import { type SeparatorName, splitCells } from './split-cells.ts';
-import { countColumnNames, findStatedSteps, findStepsBeside } from './stated-steps.ts';
+import type { RowReader } from './row-reader.ts';
+import type { SeparatorName } from './split-cells.ts';
+import { findStatedSteps, findStepsBeside } from './stated-steps.ts';
 
 export type { Column, Doubt, InstrumentFile, Missing, Settled, TimeBase } from './instrument-file.ts';
 
@@ -60,7 +60,7 @@ function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusa
   if ('refused' in head || head.encoding.startsWith('utf-16') || head.text.includes('"') || refuseBinary(head.text) !== null) return null;
   const lines = indexLines(head.text);
   const preamble = new Preamble();
-  const found = findWhere(lines, preamble);
+  const found = locateTable(lines, preamble);
   if (found === null || (found.separator !== 'comma' && found.separator !== 'semicolon' && found.separator !== 'tab')) return null;
   const table = widenToHeader(found.rows, found.table);
   const isPlain = table.width >= 2 && table.kinds.every((kind) => kind === 'number') && !found.isBeside;
@@ -76,6 +76,7 @@ function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusa
   const style: NumberStyle = { mark: 'point', grouping: false };
   const columns = fast.columns.map((values) => RawColumn.ofNumbers(values, style));
   const doubts = new Doubts(settled);
+  askAboutRowsAbove(lines, found, table, doubts);
   const filled: Filled = { rows: fast.rows, columns, skipped: {}, odd: null, secondHeading: null, tooSparse: false };
   return close(finish({ ...found, table }, filled, style, head.encoding, preamble, doubts), doubts);
 }
@@ -86,23 +87,16 @@ function isNoReading(value: number): boolean {
   return !(Math.abs(value) < BEYOND_ANY_READING);
 }
 
-interface Found {
-  readonly lines: Lines;
-  readonly separator: SeparatorName;
-  readonly rows: RowReader;
-  readonly table: Table;
-  readonly isSkipped: (line: number) => boolean;
-  readonly sample: readonly number[];
-  readonly isBeside: boolean;
-}
+const WIDEST = 8192; // columns; no bench instrument writes more, and each may raise a question
 
 function readText(text: string, encoding: string, settled: Settled): InstrumentFile | Refusal {
   const doubts = new Doubts(settled);
   const preamble = new Preamble();
   const lines = indexLines(text);
-  const found = findWhere(lines, preamble);
+  const found = locateTable(lines, preamble);
   if (found === null) return refuse('no-table', getLine(lines, 0).trim(), NO_TABLE);
   let { rows, table } = found;
+  if (table.width > WIDEST) return refuse('too-wide', `${table.width} columns`, `at most ${WIDEST} columns, as the largest pictures have`);
   let mark: DecimalMark | null = null;
   if (found.separator === 'comma' && isCommaInConflict(rows, table)) {
     mark = doubts.ask({
@@ -132,6 +126,7 @@ function readText(text: string, encoding: string, settled: Settled): InstrumentF
   }
   table = widenToHeader(rows, table);
   readPreambleLines(lines, rows, table, preamble);
+  askAboutRowsAbove(lines, { ...found, rows }, table, doubts);
   const style = mark === null ? settleStyle(text, found.separator, rows, table, doubts) : { mark, grouping: false };
   const filled = fill(lines, rows, table, style, doubts);
   if (filled.tooSparse) return refuse('too-sparse', `${table.width} columns`, 'rows that fill the columns of the table');
@@ -153,88 +148,6 @@ function close(file: InstrumentFile, doubts: Doubts): InstrumentFile | Refusal {
   }
   return file;
 }
-
-const SEPARATOR_LINE = /^"?sep=(.)"?\s*$/i; // a hint some exports put first for spreadsheets
-const BY_SIGN: Readonly<Record<string, SeparatorName>> = { ',': 'comma', ';': 'semicolon', '\t': 'tab', ' ': 'space' };
-
-function findWhere(lines: Lines, preamble: Preamble): Found | null {
-  const hint = SEPARATOR_LINE.exec(getLine(lines, 0));
-  const sample = sampleLines(lines).filter((line) => hint === null || line > 0);
-  const hinted = hint === null ? undefined : BY_SIGN[hint[1]!];
-  const separator = hinted ?? chooseSeparator(lines, sample);
-  if (separator === null) return null;
-  let rows = readRows(lines, separator);
-  const beside = separator === 'space' ? 0 : findPreambleBeside(rows, sample);
-  if (beside > 0) {
-    const cells: string[] = [];
-    for (let line = 0; line < lines.count; line++) {
-      const count = rows.read(line, cells);
-      if (count > 1 && cells[0] !== '') preamble.add(cells[0]!, cells[1]!);
-    }
-    rows = dropColumns(rows, beside);
-  }
-  const isSkipped = (line: number) => (hint !== null && line === 0) || isComment(lines, line, separator);
-  const table = findTable(rows, sample, isSkipped);
-  if (table === null) return null;
-  if (table.headerLines.length > 0 || beside > 0) return { lines, separator, rows, table, isSkipped, sample, isBeside: beside > 0 };
-  return { lines, separator, rows, table: withCommentedHeader(lines, rows, table, separator), isSkipped, sample, isBeside: beside > 0 };
-}
-
-function isComment(lines: Lines, line: number, separator: SeparatorName): boolean {
-  const start = lines.starts[line]!;
-  const head = lines.text.slice(start, Math.min(start + COMMENT_LOOK, lines.starts[line + 1]!));
-  return COMMENT.test(head) && !(separator === 'semicolon' && head.trimStart().startsWith(';'));
-}
-
-const COMMENT_LOOK = 12; // characters that show a comment
-
-/** Names in a comment right above the data: "# time (s), voltage (V)". */
-function withCommentedHeader(lines: Lines, rows: RowReader, table: Table, separator: SeparatorName): Table {
-  const uncommented: RowReader = {
-    count: rows.count,
-    read: (line, out) => splitCells(getLine(lines, line).replace(COMMENT, ''), separator, out),
-  };
-  const header = findHeader(uncommented, table.firstData, table.width, (line) => !isComment(lines, line, separator));
-  const last = header.headerLines.at(-1);
-  if (last === undefined) return table;
-  const names = readCells(uncommented, last);
-  if (names.length !== table.width || names.some((name) => /[:=](\s|$)/.test(name))) return table;
-  return { ...table, headerLines: [last], unitLine: header.unitLine };
-}
-
-/** Columns that are named but blank in the commonest row belong to the table when the rows have a cell for them. */
-function widenToHeader(rows: RowReader, table: Table): Table {
-  const named = countNamed(rows, table);
-  const room = rows.read(table.firstData, []);
-  if (named <= table.width || room < named) return table;
-  return { ...table, width: named, kinds: [...table.kinds, ...Array<'blank'>(named - table.width).fill('blank')] };
-}
-
-function countNamed(rows: RowReader, table: Table): number {
-  return countColumnNames(readNames(rows, table), table.unitLine === null ? [] : readCells(rows, table.unitLine), table.width);
-}
-
-function readPreambleLines(lines: Lines, rows: RowReader, table: Table, preamble: Preamble): void {
-  const isTable = new Set([...table.headerLines, table.unitLine]);
-  for (let line = 0; line < table.firstData; line++) {
-    if (isTable.has(line)) continue;
-    const raw = getLine(lines, line);
-    let cells = readCells(rows, line);
-    // Above a single column of numbers the preamble may have a separator that the numbers do not need.
-    for (const separator of table.width === 1 ? SEPARATORS_OF_KEYS : []) {
-      if (cells.length > 1 && separator === 'comma') break;
-      const split: string[] = [];
-      const count = splitCells(raw, separator, split);
-      if (count > 1) {
-        cells = split.slice(0, count);
-        break;
-      }
-    }
-    preamble.addLine(raw, cells, line + 1);
-  }
-}
-
-const SEPARATORS_OF_KEYS: readonly SeparatorName[] = ['tab', 'semicolon', 'comma'];
 
 function settleStyle(text: string, separator: SeparatorName, rows: RowReader, table: Table, doubts: Doubts): NumberStyle {
   const mayHaveCommas = separator === 'comma' ? text.includes('"') : text.includes(',');
@@ -291,7 +204,7 @@ function toAll(width: number): number[] {
   return Array.from({ length: width }, (_, i) => i);
 }
 
-function finish(found: Found, filled: Filled, style: NumberStyle, encoding: string, preamble: Preamble, doubts: Doubts): InstrumentFile {
+function finish(found: Located, filled: Filled, style: NumberStyle, encoding: string, preamble: Preamble, doubts: Doubts): InstrumentFile {
   const { lines, rows, table, separator } = found;
   const names = readNames(rows, table);
   const stepLine = table.unitLine ?? -1;
@@ -314,6 +227,7 @@ function finish(found: Found, filled: Filled, style: NumberStyle, encoding: stri
     const picture = finishMatrix(filled, units[0] ?? null, doubts);
     return { ...common, ...picture, shape: 'matrix', timeBase: null, timeStepS: null };
   }
+  askAboutScale(preamble, table.width, doubts);
   const headings = readHeadings(rows, table, countNamed(rows, table), preamble, doubts);
   const finished = finishColumns(filled.columns, filled.rows, headings, units, doubts);
   const time = findTimeBase(
@@ -326,12 +240,31 @@ function finish(found: Found, filled: Filled, style: NumberStyle, encoding: stri
     },
     doubts,
   );
-  // Steps count the rows: while it is open which rows there are, they tell no time.
-  const isRowsOpen = doubts.open.some((doubt) => ABOUT_ROWS.has(doubt.code));
-  if (isRowsOpen && time.base?.kind === 'steps')
+  if (isTimeOpen(time.base, doubts))
     return { ...common, shape: 'columns', rows: filled.rows, columns: finished.columns, timeBase: null, timeStepS: null };
   if (time.base?.kind === 'column') finished.columns[time.base.column]!.kind = 'time';
   return { ...common, shape: 'columns', rows: filled.rows, columns: finished.columns, timeBase: time.base, timeStepS: time.stepS };
 }
 
-const ABOUT_ROWS = new Set(['blank-lines', 'odd-rows', 'second-table', 'decimal-mark', 'names']);
+const SCALE_KEY = /^(multiplier|(scale|scaling|correction|conversion) ?factor|scaling|gain)$/i;
+
+/** A factor stated above the table is either in the numbers already or not: nobody can tell. */
+function askAboutScale(preamble: Preamble, width: number, doubts: Doubts): void {
+  const stated = preamble.find(SCALE_KEY);
+  if (stated === null || Number(stated.value) === 1) return;
+  doubts.ask({
+    code: 'scale',
+    question: `The file states "${stated.key}: ${stated.value}": do the numbers in the table contain it already?`,
+    answers: ['contained'],
+    columns: toAll(width),
+  });
+}
+
+/** Whether an open question could change the times: about the columns they stand in, or about which rows there are. */
+function isTimeOpen(base: TimeBase | null, doubts: Doubts): boolean {
+  if (base === null) return false;
+  const columns = base.kind === 'column' ? [base.column, base.dateColumn] : [];
+  return doubts.open.some((doubt) => ABOUT_ROWS.has(doubt.code) || doubt.columns.some((column) => columns.includes(column)));
+}
+
+const ABOUT_ROWS = new Set(['blank-lines', 'odd-rows', 'second-table', 'decimal-mark', 'names', 'rows-above']);

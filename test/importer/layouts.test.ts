@@ -41,6 +41,7 @@ describe('start and increment beside the headings', () => {
     const file = read(late);
     expect(codes(file)).toEqual(['sequence-start']);
     expect(file.timeStepS).toBe(0.5);
+    expect(file.columns.map((column) => column.usable)).toEqual([false, true]);
     expect(times(read(late, { 'sequence-start': 'zero' }))).toEqual([298, 298.5, 299]);
     expect(times(read(late, { 'sequence-start': 'first-row' }))).toEqual([-2, -1.5, -1]);
   });
@@ -301,6 +302,31 @@ describe('tables in parts', () => {
     const file = read('Time(s)  Voltage(V)\n0.5   1.5\n1.5   1.25\n');
     expect(file.separator).toBe('space');
     expect(values(file, 1)).toEqual([1.5, 1.25]);
+  });
+});
+
+describe('readings in a form nobody knows', () => {
+  it('do not vanish above the table', () => {
+    const text = 'Time (s),Voltage (V)\n0.5,1.5k\n1.5,2.5\n2.5,2.25\n';
+    expect(codes(read(text))).toContain('rows-above');
+    expect(read(text).columns.some((column) => column.usable)).toBe(false);
+  });
+
+  it('do not turn a column with a unit into words unasked', () => {
+    const text = 'Time (s),Voltage (V)\n0.5,0x1F\n1.5,0x20\n';
+    expect(codes(read(text))).toEqual(['text-column:1']);
+    expect(read(text, { 'text-column:1': 'words' }).columns[1]!.texts).toEqual(['0x1F', '0x20']);
+  });
+
+  it('may need a factor that the file states', () => {
+    expect(codes(read('Multiplier,1000\nTime (s),Voltage (V)\n0.5,120.5\n1.5,121.5\n'))).toEqual(['scale']);
+    expect(codes(read('Multiplier,1.0\nTime (s),Voltage (V)\n0.5,120.5\n1.5,121.5\n'))).toEqual([]);
+  });
+
+  it('tell no time step while the order of their dates is open', () => {
+    const file = read('When,Voltage (V)\n03/04/2031,1.5\n04/04/2031,1.25\n05/04/2031,1.0\n');
+    expect(codes(file)).toContain('date-order:0');
+    expect([file.timeBase, file.timeStepS]).toEqual([null, null]);
   });
 });
 
