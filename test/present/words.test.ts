@@ -19,7 +19,7 @@ import {
 import { GRADE_MEANINGS, GRADE_PHRASES, GRADE_STROKES, GRADE_WORDS } from '../../src/present/words/grade-words.ts';
 import { CHAPTER_WORDS, CONSEQUENCE_WORDS, HAZARD_WORDS } from '../../src/present/words/hazard-words.ts';
 import { LABORATORY_WORDS, laboratoryText } from '../../src/present/words/laboratory-words.ts';
-import { CLAIMS, LEAVES } from '../../src/present/words/leaf-words.ts';
+import { LEAVES } from '../../src/present/words/leaf-words.ts';
 import { LIMIT_NAMES, limitText } from '../../src/present/words/limit-words.ts';
 import { MEASUREMENT_HAZARDS, MEASUREMENTS, measurementText, STOPS } from '../../src/present/words/next-words.ts';
 import { NOTES, WARNINGS } from '../../src/present/words/notes.ts';
@@ -35,7 +35,6 @@ const TEMPLATES: Readonly<Record<string, Templates>> = {
   WARNINGS,
   LEAVES,
   STEP_NAMES,
-  CLAIMS,
   LIMIT_NAMES,
   MEASUREMENTS,
   MEASUREMENT_HAZARDS,
@@ -109,7 +108,7 @@ describe('words', () => {
   });
 
   it('every place for a quantity in a sentence names a unit that is kept, or a way of showing', () => {
-    const shown = ['percent', 'hours', 'minutes', 'milliamperes', 'millimetres'];
+    const shown = ['word', 'percent', 'hours', 'minutes', 'milliamperes', 'millimetres'];
     for (const [name, templates] of Object.entries(TEMPLATES))
       for (const [key, template] of Object.entries(templates))
         for (const [, , how] of template.matchAll(/\{([A-Za-z0-9]+)(?:\|([^}]+))?\}/g))

@@ -48,6 +48,16 @@ export function rightSide(text: string): string {
   return equals === -1 ? text : text.slice(equals + 1).trim();
 }
 
+/** Text cut into symbols of the formula and what stands between them: every second piece is a symbol. */
+export function splitAtSymbols(text: string, symbols: readonly string[]): readonly string[] {
+  return symbols.length === 0 ? [text] : text.split(new RegExp(symbolPattern(symbols), 'gu'));
+}
+
+function symbolPattern(symbols: readonly string[]): string {
+  const longestFirst = [...symbols].sort((a, b) => b.length - a.length).map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+  return `(?<![${WORD_SIGN}])(${longestFirst.join('|')})(?![${WORD_SIGN}'’′])`;
+}
+
 /** The same with the numbers that went in; null when the formula's text is not known or nothing could be put in. */
 export function formulaWithNumbers(step: Step, assessment: Assessment): string | null {
   const formula = step.formula === null ? undefined : assessment.formulas[step.formula];
@@ -58,8 +68,7 @@ export function formulaWithNumbers(step: Step, assessment: Assessment): string |
     if (used !== undefined && use.symbol !== '') bySymbol.set(use.symbol, numberInFormula(used));
   }
   if (bySymbol.size === 0) return null;
-  const symbols = [...bySymbol.keys()].sort((a, b) => b.length - a.length).map((symbol) => symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  const found = new RegExp(`(?<![${WORD_SIGN}])(${symbols.join('|')})(?![${WORD_SIGN}'’′])([²³^])?`, 'gu');
+  const found = new RegExp(`${symbolPattern([...bySymbol.keys()])}([²³^])?`, 'gu');
   return rightSide(formula.text).replace(found, (_whole, symbol: string, power: string | undefined) => {
     const number = bySymbol.get(symbol) ?? symbol;
     return power === undefined ? number : `(${number})${power}`;

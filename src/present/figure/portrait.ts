@@ -51,7 +51,7 @@ export function drawPortrait(assessment: Assessment, { width }: PortraitSize): M
       y += ROW;
     }
     if (group.unread.length > 0) {
-      drawn.push(drawUnread(group, y, lineX));
+      drawn.push(drawUnread(group, y, { lineX, width, narrow }));
       y += ROW;
     }
   }
@@ -89,9 +89,9 @@ function drawRow(finding: Finding, y: number, { lineX, width, narrow }: Columns)
   return html`<g transform="translate(0 ${c(y)})">${drawMark(finding.outcome, MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${cut(findingName(finding), room)}</text><text class="ax" x="${TEXT}" y="${SECOND_LINE}">${cut(second, room)}</text>${right}<g transform="translate(${c(lineX)} 0)">${drawParts(finding, MARGIN_LINE_ROW)}</g></g>`;
 }
 
-function drawUnread(group: PortraitGroup, y: number, lineX: number): Markup {
+function drawUnread(group: PortraitGroup, y: number, { lineX, width, narrow }: Columns): Markup {
   const TEXT = 18;
-  return html`<g transform="translate(0 ${c(y)})">${drawMark('notAssessed', MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${group.unread.length} checks not assessed</text><g transform="translate(${c(lineX)} 0)">${drawParts(group.unread[0]!, MARGIN_LINE_ROW)}</g></g>`;
+  return html`<g transform="translate(0 ${c(y)})">${drawMark('notAssessed', MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${group.unread.length} checks not assessed</text>${narrow ? NOTHING : html`<text class="word m-unassessed" x="${c(width)}" y="${FIRST_LINE}" text-anchor="end">not assessed</text>`}<g transform="translate(${c(lineX)} 0)">${drawParts(group.unread[0]!, MARGIN_LINE_ROW)}</g></g>`;
 }
 
 function cut(text: string, room: number): string {

@@ -1,7 +1,7 @@
 import type { Assessment, Finding, Step } from '../../core/result/assessment.ts';
 import { shareText, toBudget } from '../derivation/budget-line.ts';
 import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
-import { formulaWithNumbers, rightSide, stepDoubt, stepName, stepResult } from '../derivation/step-text.ts';
+import { formulaWithNumbers, rightSide, splitAtSymbols, stepDoubt, stepName, stepResult } from '../derivation/step-text.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
@@ -20,11 +20,11 @@ export function setDerivation(assessment: Assessment, extras: ReportExtras): Mar
   const decides = new Map<string, Finding[]>();
   for (const finding of assessment.findings)
     for (const { step } of stepsOf(finding)) decides.set(step, [...(decides.get(step) ?? []), finding]);
-  return joined(
-    assessment.steps.map((step) =>
-      setStep(step, assessment, extras, { steps: usedBy.get(step.id) ?? [], findings: decides.get(step.id) ?? [] }),
-    ),
+  if (assessment.steps.length === 0) return NOTHING;
+  const steps = assessment.steps.map((step) =>
+    setStep(step, assessment, extras, { steps: usedBy.get(step.id) ?? [], findings: decides.get(step.id) ?? [] }),
   );
+  return html`<div class="steps">${joined(steps)}</div>`;
 }
 
 interface Users {
@@ -60,12 +60,21 @@ function setEquation(step: Step, assessment: Assessment): Markup {
   const numbers = formulaWithNumbers(step, assessment);
   const symbol = step.symbol ?? formula?.symbol ?? null;
   const lines = [
-    formula === undefined ? null : setSubscripts(rightSide(formula.text)),
+    formula === undefined ? null : setFormula(rightSide(formula.text), formula.inputs),
     numbers === null ? null : html`${numbers}`,
     html`<span class="res">${stepResult(step)}</span>`,
   ].filter((line) => line !== null);
   const left = symbol === null ? html`<span></span>` : setSymbol(symbol);
   return html`<div class="eq">${joined(lines.map((line, index) => html`${index === 0 ? left : html`<span></span>`}<span>${symbol === null && index === 0 ? '' : '='}</span><span>${line}</span>`))}</div>`;
+}
+
+/** The formula with its own symbols in italics; whatever else stands there stays upright. */
+function setFormula(text: string, inputs: readonly { readonly symbol: string }[]): Markup {
+  const pieces = splitAtSymbols(
+    text,
+    inputs.map(({ symbol }) => symbol),
+  );
+  return joined(pieces.map((piece, index) => (index % 2 === 0 ? setSubscripts(piece) : setSymbol(piece))));
 }
 
 const BAR = 96;
@@ -93,7 +102,8 @@ function setLinks(step: Step, assessment: Assessment, extras: ReportExtras, user
   const uses = step.uses.map(({ step: id, symbol }) => {
     const used = assessment.steps.find((other) => other.id === id);
     const name = used === undefined ? id : stepName(used, assessment);
-    const sign = symbol === '' ? NOTHING : html`${setSymbol(symbol)} `;
+    const isInput = step.formula !== null && assessment.formulas[step.formula]?.inputs.some((input) => input.symbol === symbol) === true;
+    const sign = isInput ? html`${setSymbol(symbol)} ` : NOTHING;
     return html`${sign}${used === undefined ? html`${name}` : linkToStep(id, `${name}, ${stepResult(used)}`)}`;
   });
   const above = [

@@ -39,14 +39,14 @@ function setFinding(finding: Finding, assessment: Assessment, extras: ReportExtr
   const line = html`<div>${drawMarginLine(finding, MARGIN_LINE_FINDING)}</div>`;
   const remarks = finding.notes.map(({ key, args }) => html`<li>${sentenceFor(NOTES, key, args)}</li>`);
   const doubt =
-    finding.headline || finding.outcome !== 'fail'
+    finding.headline || finding.outcome !== 'fail' || finding.margin === null
       ? NOTHING
       : html`<li>Exceeds a limit that was not verified by less than 1.3 times, so it does not set the verdict.</li>`;
   const list = remarks.length === 0 && doubt === NOTHING ? NOTHING : html`<ul class="remarks">${joined(remarks)}${doubt}</ul>`;
   return html`<article class="find" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="top">${drawOutcomeMark(finding.outcome, MARK)}<h3>${findingName(finding)}</h3><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
 <p class="ask">${question}</p>
 <div class="body">${line}<dl class="kv">${setMeasuredRow(finding)}${finding.limit === null ? NOTHING : setLimitRow('limit', finding.limit, finding, true)}</dl></div>
-<div class="rest"><dl class="kv"><dt>decision</dt><dd>${decisionText(finding)}${finding.outcome === 'fail' ? ` This ${CONSEQUENCE_WORDS[finding.consequence]}.` : ''}</dd>${joined(finding.others.map((other) => setLimitRow('also shown', other, finding, finding.limit === null || sourcePlace(finding.limit.source) !== sourcePlace(other.source))))}${setOrigins(finding, assessment)}${setFields(finding, extras)}</dl>${list}</div></article>\n`;
+<div class="rest"><dl class="kv"><dt>decision</dt><dd>${decisionText(finding)}${finding.outcome === 'fail' ? ` ${CONSEQUENCE_WORDS[finding.consequence]}` : ''}</dd>${joined(finding.others.map((other) => setLimitRow('also shown', other, finding, finding.limit === null || sourcePlace(finding.limit.source) !== sourcePlace(other.source))))}${setOrigins(finding, assessment)}${setFields(finding, extras)}</dl>${list}</div></article>\n`;
 }
 
 function setMeasuredRow(finding: Finding): Markup {

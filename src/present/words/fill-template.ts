@@ -1,5 +1,6 @@
 import { KIND_IN_WORDS, kindOf, type SiUnit } from '../../core/quantity/unit.ts';
 import { amountText, type Show } from './amount-text.ts';
+import { foundText } from './found-words.ts';
 
 /** What can be put into a sentence: SI numbers and text. */
 export type TemplateArgs = Readonly<Record<string, string | number>>;
@@ -10,13 +11,13 @@ const SHOWN_AS: readonly string[] = ['percent', 'hours', 'minutes', 'milliampere
 
 /**
  * Puts arguments into a sentence: `{name}` as it is, `{name|m}` as a quantity in that SI unit, `{name|percent}` as the Assessment's `show`
- * words say. An argument that is missing leaves its braces standing, so that the gap is seen.
+ * words say, `{name|word}` as the words for what can be found. An argument that is missing leaves its braces standing, so that the gap is seen.
  */
 export function fillTemplate(template: string, args: TemplateArgs): string {
   return template.replace(/\{([A-Za-z0-9]+)(?:\|([^}]+))?\}/g, (whole, name: string, how: string | undefined) => {
     const given = args[name];
     if (given === undefined) return whole;
-    if (typeof given === 'string') return given;
+    if (typeof given === 'string') return how === 'word' ? foundText(given) : given;
     if (how !== undefined && SHOWN_AS.includes(how))
       return amountText({ value: given, unit: unitBehind(how as Show), u: null }, how as Show);
     return amountText({ value: given, unit: how ?? '1', u: null });

@@ -48,6 +48,7 @@ export function decidedText(finding: Finding): string {
   const value = findingValue(finding);
   const found = value === '' ? OUTCOME_WORDS[finding.outcome] : `${value}${state}`;
   if (finding.limit === null) return found;
+  if (finding.limit.kind === 'oneOf') return `${found}; asked for: ${limitText(finding.limit)} (${GRADE_WORDS[finding.limit.grade]})`;
   return `${found}; the limit is ${namedLimitText(finding.limit, finding.show)} (${GRADE_WORDS[finding.limit.grade]})`;
 }
 

@@ -12,12 +12,13 @@ export const HAZARD_WORDS: Readonly<Record<Hazard, string>> = {
   labelling: 'Labelling',
 };
 
+/** What a failing finding means for people, as a sentence. */
 export const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
-  lethal: 'can be lethal',
-  injurious: 'can injure',
-  damaging: 'can damage what is connected',
-  disappointing: 'falls short of what is promised',
-  informative: 'for information',
+  lethal: 'This can be lethal.',
+  injurious: 'This can injure.',
+  damaging: 'This can damage what is connected.',
+  disappointing: 'This falls short of what is promised or asked.',
+  informative: 'For information; it sets no word of the verdict.',
 };
 
 /** Chapters of the examination, in bench order, with what to bring to each. */

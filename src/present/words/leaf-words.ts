@@ -8,17 +8,10 @@ export const LEAVES: Templates = {
   resolution: 'last digit shown',
   stated: 'spread as stated',
   notStated: 'nothing is stated',
-  method: 'method of measuring ({method})',
+  method: 'method of measuring ({method|word})',
   betweenRows: 'what the curve does between two rows',
   emissivity: 'emissivity',
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
   rest: '{leaves} smaller ones together',
-};
-
-/** Claims that are set against findings. */
-export const CLAIMS: Templates = {
-  current: 'current',
-  power: 'power',
-  voltage: 'voltage',
 };

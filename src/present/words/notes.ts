@@ -8,11 +8,11 @@ export const NOTES: Templates = {
   // on any value
   because: 'In the words of the examiner: {because}',
   outOfRange: 'Used outside the stated range of the formula: {input} is {value}; the range begins at {from} and ends at {to}.',
-  otherBranch: 'Within its uncertainty this could also be "{branch}".',
+  otherBranch: 'Within its uncertainty this could also come out another way ({branch}).',
   estimated: 'Estimated, not measured.',
   readingsDisagree: 'The {readings} readings of this differ by more than their uncertainty; the worst counts.',
   meterDark: '{instrument} only works from {from}: the true value lies below.',
-  methodDefault: 'No uncertainty is stated; the usual one for the method counts, within {halfWidthMm} mm ({method}).',
+  methodDefault: 'No uncertainty is stated; the usual one for the method counts, within {halfWidthMm} mm ({method|word}).',
   tableCell: 'Row {row}, column {column}.',
   tableColumn: 'Column {column}, from the row {row}.',
   conditionsMissing: 'Cannot be compared; not stated: {missing}.',
@@ -29,19 +29,19 @@ export const NOTES: Templates = {
   // touch
   scaledToHighestMains: 'Scaled from the mains at which it was read to the highest mains of the setting.',
   otherPlugWay: 'Read one way round only; the other way says nothing about this one.',
-  notTheNetwork: 'Not read through the standard network ({method}).',
+  notTheNetwork: 'Not read through the standard network ({method|word}).',
   aboveComputedBound:
     'Clearly more than the parts across the barrier can pass ({boundMa} mA through {parts}): there is another way through.',
   belowComputedBound: 'Agrees with what the parts across the barrier can pass, {boundMa} mA at most ({parts}).',
   alsoBeyondLetGo: 'Also beyond the second limit, from memory and by less than 1.3 times.',
-  supplyNotDirect: 'Read on a supply that is not direct ({supply}): behind such a supply the current says nothing about the unit.',
+  supplyNotDirect: 'Read on a supply that is not direct ({supply|word}): behind such a supply the current says nothing about the unit.',
   supplyNotStated: 'The kind of supply is not stated; behind an isolating one the current says nothing.',
   orientationNotStated: 'The plug way is not stated.',
   mainsNotStated: 'The mains voltage or frequency at the reading is not stated.',
   // heat
   scaledToHighestAmbient: 'Scaled from the ambient at which it was read to the highest ambient of the setting.',
   asRead: 'As read, near room temperature.',
-  contactTime: 'For a contact of {contact}.',
+  contactTime: 'For a contact of {contact|word}.',
   coverOpenAtLeast: 'Read with the cover open: closed, it is at least as hot.',
   coverNotClosed: 'Read with the cover open; the outside was not as it is in use.',
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
@@ -65,11 +65,11 @@ export const NOTES: Templates = {
 
 /** Things about the case as a whole that a reader must know. */
 export const WARNINGS: Templates = {
-  supplyNotDirect: 'A touch reading was taken on a supply that is not direct ({supply}); it cannot count.',
+  supplyNotDirect: 'A touch reading was taken on a supply that is not direct ({supply|word}); it cannot count.',
   supplyNotStated: 'A touch reading does not state its supply; it cannot count.',
   orientationNotStated: 'A touch reading does not state the plug way; it cannot count.',
   mainsNotStated: 'A touch reading does not state mains voltage and frequency; it cannot count.',
-  workingVoltageRefused: 'A working voltage was taken behind a supply that is not direct ({supply}); it cannot count.',
+  workingVoltageRefused: 'A working voltage was taken behind a supply that is not direct ({supply|word}); it cannot count.',
   cellNotRead: 'A cell could not be read; it is kept as typed and left out.',
   fileMissing: 'The file of a sweep is missing.',
   columnMissing: 'A sweep lacks a column that is needed.',
