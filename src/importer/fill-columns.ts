@@ -1,4 +1,5 @@
 import { type CellKind, toCellKind } from './cell-kind.ts';
+import { isCutShort, ROWS_COMPARED } from './cut-short.ts';
 import { isDataRow, type Table } from './find-table.ts';
 import { getLine, type Lines } from './index-lines.ts';
 import { type NumberStyle, RawColumn, type RawKind } from './raw-column.ts';
@@ -112,7 +113,11 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
     blankRows = 0;
     for (const heading of pending) secondHeading ??= heading;
     if (row >= limit) return { rows: row, columns, skipped, odd, secondHeading, tooSparse: true };
-    const isCutOff = line === rows.count - 1 && !lines.closed && count < width && shortRows === 0 && row > 0;
+    const isLast = line === rows.count - 1 && !lines.closed && row > 0;
+    const isCutOff =
+      isLast &&
+      ((count < width && shortRows === 0) ||
+        (columns[count - 1]!.kind === 'number' && isCutShort(cells[count - 1]!, readAbove(rows, line, count - 1))));
     if (count < width) shortRows++;
     for (let p = 0; p < width; p++) {
       const column = columns[p]!;
@@ -126,6 +131,18 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
   for (const heading of pending) if (secondHeading === null) takeOddRow(heading.line, heading.text);
   pending = [];
   return { rows: row, columns, skipped, odd, secondHeading, tooSparse: false };
+}
+
+/** The cells above one, in its column. */
+function readAbove(rows: RowReader, line: number, position: number): string[] {
+  const above: string[] = [];
+  for (let n = 1; n <= ROWS_COMPARED && line - n >= 0; n++) {
+    const cells: string[] = [];
+    const count = rows.read(line - n, cells);
+    const cell = position < count ? cells[position]! : '';
+    if (/^[+-]?[.,]?\d/.test(cell)) above.push(cell);
+  }
+  return above;
 }
 
 const DIGIT_0 = 0x30;

@@ -33,6 +33,8 @@ const STILL_MEAN = 1.5; // rows per time value: more, and the times hardly move 
 const STILL_RATIO = 3; // times the usual stretch, for a clock that shows whole seconds or minutes
 const AGREEMENT = 0.01; // between the step of the column and the step the preamble states
 const LONG_TABLE = 200; // rows; a table this long is a record in time
+const TIME_NAME = /^(t|time|(elapsed|step|test|run|relative|total) ?time|elapsed|zeit|temps|timestamp)$/i;
+const CLOCK_START = /^\D{0,12}\d{1,2}:\d{2}/;
 const CHANNEL_NAME = /^(ch(an(nel)?)?|trace|math|probe|sensor|tc)[ _-]?\d+$/i;
 
 export function findTimeBase(asked: TimeQuestion, doubts: Doubts): FoundTime {
@@ -52,10 +54,11 @@ export function findTimeBase(asked: TimeQuestion, doubts: Doubts): FoundTime {
 
 function findCandidates(asked: TimeQuestion): number[] {
   const found: number[] = [];
+  const dates: number[] = [];
   for (const [i, column] of asked.columns.entries()) {
     const clock = asked.clocks.get(i);
     if (clock !== undefined) {
-      if (clock.kind !== 'date') found.push(i);
+      (clock.kind === 'date' ? dates : found).push(i);
     } else if (
       column.kind === 'number' &&
       column.unit !== null &&
@@ -66,10 +69,11 @@ function findCandidates(asked: TimeQuestion): number[] {
         i === 0 ||
         /^(x|t)$/i.test(column.name) ||
         (toQuantities(column.name).has('time') && !/rise|fall|delay|setup|hold/i.test(column.name));
-      if (isNamed && (i === 0 || toTimeRun(column.values).restarts === 0)) found.push(i);
+      if (isNamed && (i === 0 || TIME_NAME.test(column.name) || toTimeRun(column.values).restarts === 0)) found.push(i);
     }
   }
-  return found;
+  // Dates without a clock tell the time only where nothing finer does.
+  return found.length > 0 ? found : dates;
 }
 
 function findDateColumn(asked: TimeQuestion, column: number): number | null {
@@ -195,6 +199,15 @@ function askForAny(asked: TimeQuestion, doubts: Doubts): FoundTime {
     );
   });
   if (isUnitAwaited || asked.rows < 2) return NO_TIME;
+  const unread = asked.columns.findIndex(
+    (column) => column.kind === 'text' && CLOCK_START.test(column.texts!.find((text) => text !== '') ?? ''),
+  );
+  if (unread >= 0) {
+    const { name, texts } = asked.columns[unread]!;
+    const example = texts!.find((text) => text !== '');
+    const question = `Column "${name}" seems to tell the time, but "${example}" is not understood: what is the time from row to row ("${NOT_IN_TIME}" if the rows are no record in time)?`;
+    return askForStep(question, [unread], doubts);
+  }
   const isRecord =
     asked.sequence !== null ||
     !asked.hasHeader ||

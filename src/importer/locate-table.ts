@@ -84,7 +84,7 @@ export function countNamed(rows: RowReader, table: Table): number {
 export function readPreambleLines(lines: Lines, rows: RowReader, table: Table, preamble: Preamble): void {
   const isTable = new Set([...table.headerLines, table.unitLine]);
   for (let line = 0; line < table.firstData; line++) {
-    if (isTable.has(line)) continue;
+    if (isTable.has(line) || (line === 0 && SEPARATOR_LINE.test(getLine(lines, 0)))) continue;
     const raw = getLine(lines, line);
     let cells = readCells(rows, line);
     // Above a single column of numbers the preamble may have a separator that the numbers do not need.

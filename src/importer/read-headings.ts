@@ -90,7 +90,15 @@ export function findPreambleUnits(preamble: Preamble, width: number, isMatrix: b
   units[0] = findUnit(preamble.find(TIME_UNIT_KEY)?.value ?? '');
   const stated = preamble.find(VALUE_UNIT_KEY)?.value ?? '';
   const each = stated.split(/\s*,\s*/);
+  if (each.length === 1 && width > 2 && stated !== '' && saidForEach(preamble, width - 1))
+    return units.map((unit, i) => (i === 0 ? unit : findUnit(stated)));
   if (each.length === width - 1) for (const [i, text] of each.entries()) units[i + 1] = findUnit(text);
   if (stated === '' && width === 2 && bare !== '') units[1] = findUnit(stripBrackets(bare));
   return units;
+}
+
+/** Whether the unit of the values is stated once for each of them. */
+function saidForEach(preamble: Preamble, values: number): boolean {
+  const entry = Object.entries(preamble.toRecord()).find(([key]) => VALUE_UNIT_KEY.test(key));
+  return entry !== undefined && entry[1].split(', ').length === values;
 }

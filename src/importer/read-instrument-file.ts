@@ -1,5 +1,6 @@
 import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { findUnjoinable, isCommaInConflict, joinDecimalCommas } from './comma-conflict.ts';
+import { isCutShort, ROWS_COMPARED } from './cut-short.ts';
 import { weighDecimalMark } from './decimal-evidence.ts';
 import { decodeText } from './decode-text.ts';
 import { Doubts } from './doubts.ts';
@@ -55,7 +56,7 @@ const HEAD = 262_144; // bytes that show the layout of a long file
  */
 function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusal | null {
   const headEnd = bytes.lastIndexOf(LF, HEAD) + 1;
-  if (headEnd === 0) return null;
+  if (headEnd === 0 || isTailCutShort(bytes)) return null;
   const head = decodeText(bytes.subarray(0, headEnd));
   if ('refused' in head || head.encoding.startsWith('utf-16') || head.text.includes('"') || refuseBinary(head.text) !== null) return null;
   const lines = indexLines(head.text);
@@ -82,6 +83,14 @@ function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusa
 }
 
 const LF = 10;
+const TAIL = 512; // bytes that hold the last few rows
+
+function isTailCutShort(bytes: Uint8Array): boolean {
+  if (bytes.at(-1) === LF) return false;
+  const rows = new TextDecoder('latin1').decode(bytes.subarray(-TAIL)).split(/\r?\n/).slice(1);
+  const lasts = rows.map((row) => row.replace(/[,;\t ]+$/, '').replace(/^.*[,;\t ]/, ''));
+  return isCutShort(lasts.at(-1) ?? '', lasts.slice(-1 - ROWS_COMPARED, -1));
+}
 
 function isNoReading(value: number): boolean {
   return !(Math.abs(value) < BEYOND_ANY_READING);

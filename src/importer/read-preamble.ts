@@ -41,12 +41,12 @@ export class Preamble {
     this.entries.set(unused, value.trim());
   }
 
-  /** The first entry whose key, without a unit in brackets, matches. */
+  /** The first entry whose key, without a unit in brackets, matches. Said for each channel alike, it is said once. */
   find(pattern: RegExp): { readonly key: string; readonly value: string; readonly bracket: string | null } | null {
     for (const [key, value] of this.entries) {
       const bracket = /\s*[([]([^()[\]]*)[)\]]\s*$/.exec(key);
       const bare = (bracket === null ? key : key.slice(0, bracket.index)).replace(/ \(\d+\)$/, '');
-      if (pattern.test(bare)) return { key, value, bracket: bracket === null ? null : bracket[1]! };
+      if (pattern.test(bare)) return { key, value: toSingle(value), bracket: bracket === null ? null : bracket[1]! };
     }
     return null;
   }
@@ -54,6 +54,11 @@ export class Preamble {
   toRecord(): Record<string, string> {
     return Object.fromEntries(this.entries);
   }
+}
+
+function toSingle(value: string): string {
+  const each = value.split(', ');
+  return each.every((part) => part === each[0]) ? each[0]! : value;
 }
 
 /**

@@ -105,6 +105,16 @@ describe('the decimal mark', () => {
 });
 
 describe('units', () => {
+  it('may stand in the preamble, once for each channel', () => {
+    const file = read('Source,CH1,CH2\nHorizontal Units,s,s\nVertical Units,V,A\nTIME,CH1,CH2\n0.0,1.5,2.5\n1.0e-6,1.25,2.25\n');
+    expect(file.doubts).toEqual([]);
+    expect(file.columns.map((column) => column.unit)).toEqual(['s', 'V', 'A']);
+    const same = read('Source,CH1,CH2\nHorizontal Units,s,s\nVertical Units,V,V\nTIME,CH1,CH2\n0.0,1.5,2.5\n1.0e-6,1.25,2.25\n');
+    expect(same.columns.map((column) => column.unit)).toEqual(['s', 'V', 'V']);
+    const once = read('Horizontal Units,s\nVertical Units,V\nTIME,CH1,CH2\n0.0,1.5,2.5\n1.0e-6,1.25,2.25\n');
+    expect(codes(once)).toEqual(['unit:1', 'unit:2']);
+  });
+
   it.each([
     ['V_out_V', 'V'],
     ['Current_mA', 'mA'],
@@ -196,6 +206,18 @@ describe('missing readings', () => {
   });
 });
 
+describe('the end of a file', () => {
+  it.each(['2.5,1.', '2.5,1.0', '2.5,-', '2.5,1.25e'])('cut off as %s leaves no number behind', (end) => {
+    const file = read(`Time (s),A (V)\n0.5,1.525\n1.5,1.250\n${end}`);
+    expect(values(file, 1)).toEqual([1.525, 1.25, Number.NaN]);
+  });
+
+  it('is a number like the others when it is as long', () => {
+    expect(values(read('Time (s),A (V)\n0.5,1.525\n1.5,1.250\n2.5,1.125'), 1)).toEqual([1.525, 1.25, 1.125]);
+    expect(values(read('Time (s),A (V)\n0.5,1.5\n1.5,1.25\n2.5,1'), 1)).toEqual([1.5, 1.25, 1]);
+  });
+});
+
 describe('clocks', () => {
   it('day and month that cannot be told apart are asked for', () => {
     const text = 'When,Voltage (V)\n03/04/2031 10:00:00,1.5\n03/04/2031 10:00:10,1.25\n';
@@ -239,6 +261,20 @@ describe('clocks', () => {
 
   it('a clock that goes back is asked about', () => {
     expect(codes(read('Time,Voltage (V)\n10:00:00,1.5\n10:00:10,1.5\n09:00:20,1.5\n09:00:30,1.5\n'))).toEqual(['time-restarts:0']);
+  });
+
+  it('a time in seconds starts again with every step', () => {
+    const file = read('Step,Time (s),Current (A)\n1,0.5,0.5\n1,1.5,0.5\n2,0.5,1.5\n2,1.5,1.5\n');
+    expect(file.doubts).toEqual([]);
+    expect(file.timeBase).toEqual({ kind: 'column', column: 1, dateColumn: null, restarts: 1 });
+  });
+
+  it('words nobody knows beside the clock are asked about', () => {
+    expect(codes(read('Time,Voltage (V)\n10:00:00 brunch,1.5\n10:00:01 brunch,1.25\n'))).toEqual(['time-base']);
+  });
+
+  it('dates alone tell the time of a daily log', () => {
+    expect(read('Date,Voltage (V)\n2031-05-03,1.5\n2031-05-04,1.25\n2031-05-05,1.25\n').timeStepS).toBe(86_400);
   });
 
   it('written offsets count', () => {
