@@ -1,6 +1,7 @@
+import { writeFileSync } from 'node:fs';
 import type { Reporter, SerializedError, TestModule } from 'vitest/node';
 
-/** Prints `N passed, N failed, N skipped` alone on the last line, which is what the continuous integration reads. */
+/** Counts the run: into the file that `npm test` asks for, else as a closing line of its own. */
 export default class ClosingLine implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], unhandled: readonly SerializedError[]): void {
     const count = { passed: 0, failed: unhandled.length, skipped: 0 };
@@ -8,14 +9,16 @@ export default class ClosingLine implements Reporter {
       let tests = 0;
       for (const test of module.children.allTests()) {
         tests += 1;
-        const state = test.result().state;
+        const { state } = test.result();
         if (state === 'passed') count.passed += 1;
         else if (state === 'failed') count.failed += 1;
         else count.skipped += 1;
       }
       // a file that could not be loaded has no tests, and must not look green
-      if (tests === 0 && !module.ok()) count.failed += 1;
+      if (tests === 0) count.failed += 1;
     }
-    process.on('exit', () => console.log(`${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped`));
+    const { MAINSWORTHY_COUNTS: path } = process.env;
+    if (path !== undefined) writeFileSync(path, JSON.stringify(count));
+    else process.on('exit', () => console.log(`${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped`));
   }
 }

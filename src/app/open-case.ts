@@ -1,4 +1,5 @@
-import { type Attachment, type Case, type CaseInput, type Exhibit } from '../core/evidence/case.ts';
+import { type ParseError, parse } from 'jsonc-parser';
+import type { Attachment, Case, Exhibit } from '../core/evidence/case.ts';
 import { parseCase } from '../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { digestOfBytes } from '../core/result/digest.ts';
@@ -46,21 +47,12 @@ function parseJson(bytes: Uint8Array): unknown {
   } catch {
     return refuse('not-utf-8', 'bytes that are no text', 'a case document in UTF-8', { place: 'case.json' });
   }
-  try {
-    return JSON.parse(text) as CaseInput;
-  } catch (error) {
-    const { line, near } = lineOf(text, error);
-    return refuse('not-json', near, 'a JSON document', { place: line === null ? 'case.json' : `case.json line ${line}` });
-  }
-}
-
-/** Line at which the text stops being JSON, from the engine's own position where it gives one. */
-function lineOf(text: string, error: unknown): { line: number | null; near: string } {
-  const position = /position (\d+)/.exec(error instanceof Error ? error.message : '')?.[1];
-  if (position === undefined) return { line: null, near: text.slice(0, 40) };
-  const before = text.slice(0, Number(position));
-  const line = before.split('\n').length;
-  return { line, near: text.split('\n')[line - 1]?.trim() ?? '' };
+  const errors: ParseError[] = [];
+  const json: unknown = parse(text, errors, { allowTrailingComma: false, disallowComments: true });
+  const [first] = errors;
+  if (first === undefined) return json;
+  const line = text.slice(0, first.offset).split('\n').length;
+  return refuse('not-json', text.split('\n')[line - 1]?.trim() ?? '', 'a JSON document', { place: `case.json line ${line}` });
 }
 
 async function readAttachment(source: CaseSource, file: Attachment): Promise<Uint8Array | Refusal> {

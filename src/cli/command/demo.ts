@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { assessCase } from '../../app/assess-case.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { renderReport } from '../../present/report/render-report.ts';
-import { explainStep } from '../../present/text/explain.ts';
+import { explainCheck } from '../../present/text/explain.ts';
 import { summaryText } from '../../present/text/summary.ts';
 import { caseFolder } from '../../store/folder/case-folder.ts';
 import { columns, print, Refused, wantsColour } from '../output.ts';
@@ -30,7 +30,7 @@ export async function demo(options: { out: string }): Promise<void> {
     const result = await assessCase(caseFolder(join(EXAMPLES, first)));
     if (Array.isArray(result)) throw new Refused(result);
     const decided = result.assessment.findings.find(({ id, step }) => result.assessment.verdict.decidedBy.includes(id) && step !== null);
-    const text = decided?.step == null ? null : explainStep(result.assessment, decided.step, { colour: wantsColour() });
+    const text = decided === undefined ? null : explainCheck(result.assessment, decided.id, { colour: wantsColour() });
     if (text !== null && !isRefusal(text)) print(`Where the number that decides ${result.assessment.case.name} comes from:\n\n${text}`);
   }
   print(`\nreports:\n${written.map((file) => `  ${file}`).join('\n')}`);

@@ -1,0 +1,67 @@
+import { dirname, join, relative } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { filesBelow, importsOf } from './read-tree.ts';
+
+/** Which room may import which (docs/decisions/0002-rooms.md). A room may always import itself. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  'core/quantity': [],
+  'core/source': ['core/quantity'],
+  'core/trace': ['core/quantity', 'core/source'],
+  'core/uncertainty': ['core/quantity', 'core/source', 'core/trace'],
+  'core/formula': ['core/quantity', 'core/source', 'core/trace'],
+  'core/table': ['core/quantity', 'core/source', 'core/trace'],
+  'core/evidence': ['core/quantity', 'core/source'],
+  importer: ['core/quantity'],
+  'core/result': ['core/quantity', 'core/source'],
+  'core/working': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/evidence', 'importer'],
+  'core/check': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/working', 'core/result'],
+  'core/assess': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/evidence', 'core/working', 'core/check', 'core/result'],
+  present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
+  app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  store: ['app', 'core/quantity', 'core/result'],
+  // the command line chooses the concrete store
+  cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/assess'],
+};
+
+/** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
+const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  'core/evidence': ['zod', 'fastest-levenshtein'],
+  'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
+  present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
+  app: ['jsonc-parser'],
+  cli: ['commander', 'picocolors', 'node:fs/promises', 'node:path', 'node:url'],
+  store: ['node:fs/promises', 'node:path'],
+};
+/** Scripts that live beside what they make, and are no part of the room. */
+const SCRIPTS = ['src/present/report/fonts/'];
+
+function roomOf(path: string): string {
+  const inside = relative('src', path);
+  const parts = inside.split('/');
+  return parts[0] === 'core' ? `core/${parts[1]}` : parts[0]!;
+}
+
+describe('the house', () => {
+  const files = filesBelow('src', ['.ts', '.tsx']);
+
+  test('has files to look at', () => expect(files.length).toBeGreaterThan(100));
+
+  test.each([...new Set(files.map(({ path }) => roomOf(path)))].sort())('%s imports only what it may', (room) => {
+    const wrong: string[] = [];
+    const allowed = MAY_IMPORT[room];
+    if (allowed === undefined) throw new Error(`${room} is a room without a row in the table of import directions`);
+    for (const file of files) {
+      if (roomOf(file.path) !== room || SCRIPTS.some((script) => file.path.startsWith(script) && file.path.endsWith('.mjs'))) continue;
+      for (const specifier of importsOf(file)) {
+        if (!specifier.startsWith('.')) {
+          if (!(PACKAGES[room] ?? []).includes(specifier)) wrong.push(`${file.path} imports the package ${specifier}`);
+          continue;
+        }
+        const target = join(dirname(file.path), specifier);
+        const there = roomOf(target);
+        if (there !== room && !allowed.some((one) => one === there || target === join('src', one))) wrong.push(`${file.path} imports ${there}`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+});
