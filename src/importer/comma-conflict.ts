@@ -62,20 +62,21 @@ export function joinDecimalCommas(rows: RowReader): RowReader {
       const joined = joinPairs(out, filled);
       if (joined === null) return count;
       for (const [i, cell] of joined.entries()) out[i] = cell;
-      return joined.length;
+      for (let i = filled; i < count; i++) out[joined.length + i - filled] = '';
+      return joined.length + count - filled;
     },
   };
 }
 
 /** The first line whose cells cannot be joined into as many numbers as the others have; null when all can. */
-export function findUnjoinable(rows: RowReader, firstData: number, width: number): number | null {
+export function findUnjoinable(rows: RowReader, firstData: number, widths: readonly number[]): number | null {
   const cells: string[] = [];
   for (let line = firstData; line < rows.count; line++) {
     let count = rows.read(line, cells);
     while (count > 0 && cells[count - 1] === '') count--;
     if (count === 0 || !isNumberLike(cells[0]!)) continue;
     const joined = joinPairs(cells, count);
-    if (joined === null || joined.length !== width) return line;
+    if (joined === null || !widths.includes(joined.length)) return line;
   }
   return null;
 }

@@ -97,7 +97,7 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
       const kinds = cells.slice(0, count).map(toCellKind);
       if (!isDataRow(kinds, width, table.valuePositions)) {
         const firstWord = cells.find((cell) => cell !== '')!;
-        if (count > 1 && SUMMARY_WORDS.test(firstWord)) skip('summary');
+        if (raw > 1 && SUMMARY_WORDS.test(firstWord)) skip('summary');
         else if (count === 1 && HARMLESS_WORDS.test(firstWord)) skip('remark');
         else if (kinds.every((kind) => kind === 'text' || kind === 'blank') && kinds.filter((kind) => kind === 'text').length > 1)
           pending.push({ line, text });

@@ -48,6 +48,8 @@ export function findTimeBase(asked: TimeQuestion, doubts: Doubts): FoundTime {
     if (isGood) break;
   }
   if (chosen !== null) return settleColumn(asked, chosen.base, chosen.run, doubts);
+  // The stated step is written with the decimal mark too: it is read once that is known.
+  if (asked.stated !== null && doubts.open.some((doubt) => doubt.code === 'decimal-mark')) return NO_TIME;
   if (asked.stated !== null) return settleStated(asked, asked.stated, doubts);
   return askForAny(asked, doubts);
 }

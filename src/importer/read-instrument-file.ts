@@ -118,7 +118,10 @@ function readText(text: string, encoding: string, settled: Settled): InstrumentF
       const joined = joinDecimalCommas(rows);
       const again = findTable(joined, found.sample, found.isSkipped);
       const names = again === null ? 0 : countNamed(joined, again);
-      const broken = again === null ? 0 : findUnjoinable(rows, again.firstData, names > 0 ? names : again.width);
+      const broken =
+        again === null
+          ? 0
+          : findUnjoinable(rows, again.firstData, names > again.width ? [again.width, names] : [names > 0 ? names : again.width]);
       if (again === null || broken !== null) {
         return refuse(
           'comma-both',

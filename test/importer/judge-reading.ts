@@ -1,5 +1,5 @@
 import { isRefusal } from '../../src/core/quantity/refusal.ts';
-import { readInstrumentFile } from '../../src/importer/read-instrument-file.ts';
+import { readInstrumentFile, type Settled } from '../../src/importer/read-instrument-file.ts';
 import { toTimes } from '../../src/importer/to-times.ts';
 import type { Layout } from './layout-grammar.ts';
 
@@ -8,8 +8,10 @@ export type Judgement = { readonly outcome: 'understood' | 'asked' | 'wrong'; re
 
 const TIME_TOLERANCE = 1e-9; // relative; adding start and steps rounds
 
-export function judgeReading(layout: Layout): Judgement {
-  const file = readInstrumentFile(layout.bytes);
+/** With answers, what the person said counts as told: units and times the file is silent about are not held against it. */
+export function judgeReading(layout: Layout, settled: Settled = {}): Judgement {
+  const isAnswered = Object.keys(settled).length > 0;
+  const file = readInstrumentFile(layout.bytes, settled);
   if (isRefusal(file)) return { outcome: 'asked', why: `refused: ${file.code} ${file.got}` };
   const asked = file.doubts.map((doubt) => doubt.code).join(' ');
   const wrong = (why: string): Judgement => ({ outcome: 'wrong', why: `${why} (doubts: ${asked})` });
@@ -22,7 +24,8 @@ export function judgeReading(layout: Layout): Judgement {
     if (column.name !== truth.name) return wrong(`column ${i} is called ${column.name}, not ${truth.name}`);
     if (column.kind !== truth.kind && !(column.kind === 'number' && truth.kind === 'time' && file.timeBase === null))
       return wrong(`${column.name} is ${column.kind}`);
-    if (column.unit !== truth.unit) return wrong(`${column.name} has unit ${column.unit}, not ${truth.unit}`);
+    if (column.unit !== truth.unit && !(isAnswered && truth.unit === null))
+      return wrong(`${column.name} has unit ${column.unit}, not ${truth.unit}`);
     for (let row = 0; row < layout.rows; row++) {
       if (truth.kind === 'text') {
         if (column.texts![row] !== truth.texts![row]) return wrong(`${column.name} row ${row} is "${column.texts![row]}"`);
@@ -37,12 +40,16 @@ export function judgeReading(layout: Layout): Judgement {
   if (times !== null && file.timeBase !== null) {
     const touched = file.timeBase.kind === 'column' ? file.timeBase.column : file.timeBase.sequence;
     if (touched === null || file.columns[touched]!.usable) {
-      if (layout.times === null) return wrong('a time base that the file does not tell');
-      for (const [row, time] of layout.times.entries()) {
+      if (layout.times === null && !isAnswered) return wrong('a time base that the file does not tell');
+      for (const [row, time] of (layout.times ?? []).entries()) {
         if (!(Math.abs(times[row]! - times[0]! - time) <= TIME_TOLERANCE * Math.max(1, Math.abs(times[row]!), time)))
           return wrong(`time of row ${row} is ${times[row]! - times[0]!}`);
       }
-      if (file.timeStepS !== null && (layout.stepS === null || Math.abs(file.timeStepS - layout.stepS) > layout.stepS * TIME_TOLERANCE))
+      if (
+        file.timeStepS !== null &&
+        !(isAnswered && layout.times === null) &&
+        (layout.stepS === null || Math.abs(file.timeStepS - layout.stepS) > layout.stepS * TIME_TOLERANCE)
+      )
         return wrong(`time step ${file.timeStepS}`);
     }
   }
