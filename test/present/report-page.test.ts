@@ -7,7 +7,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { renderReport } from '../../src/present/report/render-report.ts';
-import { assessmentOf, fullAssessment } from './sample-assessment.ts';
+import { assessmentOf, CREEPAGE, CURVE, fullAssessment } from './sample-assessment.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
 const FLAGS = [
@@ -19,7 +19,24 @@ const FLAGS = [
   '--disable-component-update',
   '--disable-sync',
 ];
-const PAGES = { full: renderReport(fullAssessment()), empty: renderReport(assessmentOf()) } as const;
+/** Names as long as a person can paste, without a place to break. */
+function longNames(): string {
+  const long = 'Aquiteextraordinarilylongname'.repeat(6);
+  const full = fullAssessment();
+  const findings = full.findings.map((finding) =>
+    finding.check === CREEPAGE.check ? { ...finding, about: long, fields: [long] } : finding,
+  );
+  return renderReport({
+    ...full,
+    case: { ...full.case, name: long, sample: long, id: long },
+    setting: { ...full.setting, [long]: { value: long, from: 'case', source: null } },
+    findings: findings.map((finding) => (finding.check === 'shock/bridging-part' ? { ...finding, measured: { word: long } } : finding)),
+    curves: [{ ...CURVE, port: long, ends: long }],
+    warnings: [{ key: long, at: long, args: {} }],
+  });
+}
+
+const PAGES = { full: renderReport(fullAssessment()), empty: renderReport(assessmentOf()), long: longNames() } as const;
 const WIDTHS = [390, 1440] as const;
 
 let browser: Browser;
@@ -40,7 +57,7 @@ describe('the report in a browser', () => {
     if (folder !== undefined) await rm(folder, { recursive: true, force: true });
   });
 
-  for (const name of ['full', 'empty'] as const)
+  for (const name of ['full', 'empty', 'long'] as const)
     for (const width of WIDTHS)
       for (const scheme of ['light', 'dark'] as const)
         it(`${name}, ${width} px wide, ${scheme}: fits its width, asks for nothing, complains of nothing and can be used by everyone`, async () => {

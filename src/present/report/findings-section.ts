@@ -75,5 +75,5 @@ function setOrigins(finding: Finding, assessment: Assessment): Markup {
 }
 
 function setFields({ fields }: Finding, extras: ReportExtras): Markup {
-  return fields.length === 0 ? NOTHING : html`<dt>evidence</dt><dd>${fields.map((field) => fieldWords(field, extras)).join(', ')}</dd>`;
+  return fields.length === 0 ? NOTHING : html`<dt>evidence</dt><dd>${fields.map((field) => fieldWords(field, extras)).join('; ')}</dd>`;
 }

@@ -28,7 +28,7 @@ const SCREEN_CSS = `
 :root{${LIGHT_COLOURS}--sans:"Source Sans 3",system-ui,sans-serif;--serif:"Source Serif 4",Georgia,serif}
 @media screen and (prefers-color-scheme:dark){:root{${DARK_COLOURS}}}
 *,*::before,*::after{box-sizing:border-box}
-html{background:var(--sunk);color:var(--ink);font:400 14px/1.45 var(--sans);font-kerning:normal;-webkit-font-smoothing:antialiased;scroll-padding-top:16px}
+html{background:var(--sunk);color:var(--ink);font:400 14px/1.45 var(--sans);font-kerning:normal;-webkit-font-smoothing:antialiased;scroll-padding-top:16px;overflow-wrap:break-word}
 body{margin:0;display:grid;grid-template-columns:172px minmax(0,860px) 172px;justify-content:center;gap:24px;padding:24px}
 h1,h2,h3,h4,p,dl,dd,ol,ul,figure,table{margin:0;padding:0}ol,ul{list-style:none}
 h1,h2,h3{font-family:var(--serif);font-weight:500;line-height:1.15;letter-spacing:-.006em}
@@ -39,14 +39,14 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 .skip{position:absolute;left:-9999px}.skip:focus{left:16px;top:8px;background:var(--paper);padding:6px 10px;z-index:2}
 .contents{position:sticky;top:24px;align-self:start;font-size:13px;padding-top:56px}.contents a{display:block;padding:3px 0;text-decoration:none;color:var(--ink-2);min-height:24px}.contents a:hover{text-decoration:underline}
 .sheet{background:var(--paper);padding:44px 60px 40px;min-width:0;grid-column:2}
-.run{display:flex;justify-content:space-between;gap:16px;font-size:12px;color:var(--ink-2);align-items:center}.run span:first-child{display:flex;gap:8px;align-items:center}
+.run{display:flex;justify-content:space-between;gap:16px;font-size:12px;color:var(--ink-2);align-items:center}.run span{min-width:0;overflow-wrap:anywhere}.run span:first-child{flex:none;display:flex;gap:8px;align-items:center}
 .sub{font-size:15px;color:var(--ink-2);margin-top:3px;overflow-wrap:anywhere}
 .invented{margin-top:10px;padding:7px 12px;background:var(--gorse-tint);border:2px solid var(--gorse);color:var(--ink);font-weight:600}
 .verdict{margin-top:14px;padding:14px 0 10px;border-top:2px solid var(--ink);border-bottom:1px solid var(--line)}
 .txt{font:400 15px/1.45 var(--serif);max-width:76ch;text-wrap:pretty;overflow-wrap:anywhere}.txt+.txt,.verdict .txt{margin-top:8px}
 .lablist{font-size:12px;line-height:16px;color:var(--ink-2);margin-top:10px}.lablist b{color:var(--ink);font-weight:600}
 .small{font-size:12px;color:var(--ink-2);max-width:92ch;overflow-wrap:anywhere}.small+.small{margin-top:3px}
-.facts{display:grid;grid-template-columns:repeat(auto-fill,minmax(128px,1fr));gap:8px 20px;font-size:12.5px;margin-top:12px}.facts dt{color:var(--ink-2);line-height:15px}.facts dd{font-weight:600;overflow-wrap:anywhere}.facts dd i{font-weight:400;color:var(--ink-2);font-style:normal;display:block;line-height:14px;font-size:12px}.facts dd i.changed{font-weight:600;color:var(--ink);border-left:3px solid var(--ink);padding-left:5px}
+.facts{display:grid;grid-template-columns:repeat(auto-fill,minmax(128px,1fr));gap:8px 20px;font-size:12.5px;margin-top:12px}.facts>div{min-width:0}.facts dt{color:var(--ink-2);line-height:15px}.facts dd{font-weight:600;overflow-wrap:anywhere}.facts dd i{font-weight:400;color:var(--ink-2);font-style:normal;display:block;line-height:14px;font-size:12px}.facts dd i.changed{font-weight:600;color:var(--ink);border-left:3px solid var(--ink);padding-left:5px}
 .grade{font-size:12px;font-weight:600;white-space:nowrap;margin-left:5px}.grade::before{content:"";display:inline-block;width:2px;height:11px;margin-right:5px;vertical-align:-1px;background:var(--ink);print-color-adjust:exact}.grade.secondary::before{background:repeating-linear-gradient(var(--ink) 0 4px,transparent 4px 6px)}.grade.memory::before{background:repeating-linear-gradient(var(--ink) 0 2px,transparent 2px 4.5px)}td>.grade,.dots .grade{margin-left:0}
 .u{color:var(--ink-3)}.q{white-space:nowrap}
 .pass{color:var(--sea)}.fail{color:var(--rust)}.inconclusive{color:var(--gorse)}.unassessed,.inapplicable{color:var(--slate)}
@@ -99,20 +99,20 @@ table.d.stack thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-
 const HALVES_CSS = `
 .halves{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:6px}
 .half{border:2px solid var(--ink);padding:8px 13px 10px;min-width:0;print-color-adjust:exact;overflow-wrap:break-word}
-.half .over{font-size:12px;line-height:15px;font-weight:600}.half .word{display:flex;gap:10px;align-items:flex-start;font:600 29px/34px var(--serif);letter-spacing:-.014em}.half .word svg{flex:none;margin-top:6px}.half .second{font-size:14px;line-height:18px;font-weight:600;margin-top:2px}
+.half .over{font-size:12px;line-height:15px;font-weight:600}.half .word{display:flex;gap:10px;align-items:flex-start;font:600 29px/34px var(--serif);letter-spacing:-.014em}.half .word svg{flex:none;margin-top:6px}.half .word span{min-width:0}.half .second{overflow-wrap:anywhere;font-size:14px;line-height:18px;font-weight:600;margin-top:2px}
 .half .cvs{display:flex;flex-wrap:wrap;column-gap:8px;align-items:flex-start;font-size:13px;line-height:17px;font-weight:600;margin-top:3px}.half .cn{width:36px}.half .cc{padding-top:3px}
 .half.grave{background:var(--rust-solid);border-color:var(--rust-solid);color:var(--on-rust)}.half.grave .m-fail{stroke:var(--on-rust)}
 .half.mild{background:var(--rust-tint);border-color:var(--rust)}.half.mild .word{color:var(--rust)}
 .half.clear{border-color:var(--sea)}.half.void{border:2px dashed var(--line-strong)}
 .half.cv-none{background:var(--ink);color:var(--paper);background-image:repeating-linear-gradient(135deg,transparent 0 6px,color-mix(in srgb,var(--paper) 13%,transparent) 6px 7.5px)}
 .half.cv-part{background:var(--sunk)}
-@media screen and (max-width:700px){.half{padding:6px 8px 8px}.half .word{font-size:20px;line-height:23px;gap:7px}.half .word svg{width:18px;height:18px;margin-top:3px}.half .second{font-size:13px;line-height:16px}.half .cvs{display:grid;grid-template-columns:auto 1fr;column-gap:6px}.half .cc{grid-row:2;grid-column:1/3;padding-top:0}.half .cn{width:auto}}
+@media screen and (max-width:700px){.half{padding:6px 8px 8px}.half .word{font-size:20px;line-height:23px;gap:7px}.half .word svg{width:18px;height:18px;margin-top:3px}.half .word span{min-width:0}.half .second{overflow-wrap:anywhere;font-size:13px;line-height:16px}.half .cvs{display:grid;grid-template-columns:auto 1fr;column-gap:6px}.half .cc{grid-row:2;grid-column:1/3;padding-top:0}.half .cn{width:auto}}
 `;
 
 function pageCss(runningHead: string): string {
   return `
 @page{size:A4;margin:20mm 17mm 20mm 18mm;@top-left{content:${cssString(runningHead)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-left{content:${cssString(ONE_SAMPLE)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-right{content:counter(page) " of " counter(pages);font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}}
 @page:first{@top-left{content:""}}
-@media print{:root{--paper:#fff;--side:#fff;--sunk:#f2f2f2;--ink-3:#4a5652;--line:#b9c2be}html{background:#fff;font-size:13px}body{display:block;padding:0}.sheet{padding:0}.contents,.skip{display:none}h2{break-after:avoid;margin-top:28px}h3{break-after:avoid}.find .body{grid-template-columns:290px minmax(0,1fr)}:target{background:none;box-shadow:none}a,a.from{text-decoration:none}.steps{columns:2;column-gap:9mm}.step,.step.leaf{padding:5px 0;font-size:10.5px}.step h3{font-size:11.5px}.step .id,.step .tags,.step .remarks li{font-size:10.5px;line-height:14px}.step .grade{font-size:10.5px}.step .eq{font-size:12.5px;margin:2px 0}.step .remarks{margin-top:0}.budget{margin:2px 0}.budget .bl{grid-template-columns:minmax(0,1fr) 60px 56px 44px;gap:5px;font-size:10px;line-height:13px}.budget svg{width:60px}}
+@media print{:root{--paper:#fff;--side:#fff;--sunk:#f2f2f2;--ink-3:#4a5652;--line:#b9c2be}html{background:#fff;font-size:13px}body{display:block;padding:0}.sheet{padding:0}.contents,.skip{display:none}h2,h2+p.small{break-after:avoid}h2{margin-top:28px}h3{break-after:avoid}.find .body{grid-template-columns:290px minmax(0,1fr)}:target{background:none;box-shadow:none}a,a.from{text-decoration:none}.steps{columns:2;column-gap:9mm}.step,.step.leaf{padding:5px 0;font-size:10.5px}.step h3{font-size:11.5px}.step .id,.step .tags,.step .remarks li{font-size:10.5px;line-height:14px}.step .grade{font-size:10.5px}.step .eq{font-size:12.5px;margin:2px 0}.step .remarks{margin-top:0}.budget{margin:2px 0}.budget .bl{grid-template-columns:minmax(0,1fr) 60px 56px 44px;gap:5px;font-size:10px;line-height:13px}.budget svg{width:60px}}
 `;
 }

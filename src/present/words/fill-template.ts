@@ -17,7 +17,7 @@ export function fillTemplate(template: string, args: TemplateArgs): string {
   return template.replace(/\{([A-Za-z0-9]+)(?:\|([^}]+))?\}/g, (whole, name: string, how: string | undefined) => {
     const given = args[name];
     if (given === undefined) return whole;
-    if (typeof given === 'string') return how === 'word' ? foundText(given) : given;
+    if (typeof given === 'string') return how === undefined ? given : foundText(given);
     if (how !== undefined && SHOWN_AS.includes(how))
       return amountText({ value: given, unit: unitBehind(how as Show), u: null }, how as Show);
     return amountText({ value: given, unit: how ?? '1', u: null });
