@@ -169,7 +169,10 @@ export function isUnitRow(row: readonly string[]): boolean {
   return units > 0;
 }
 
+const LONGEST_UNIT_CELL = 48; // characters of a unit with its brackets and blanks
+
 export function stripBrackets(cell: string): string {
+  if (cell.length > LONGEST_UNIT_CELL) return cell;
   const inside = /^[([]\s*(.*?)\s*[)\]]$/.exec(cell);
   return inside === null ? cell : inside[1]!;
 }

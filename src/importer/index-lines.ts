@@ -22,7 +22,7 @@ export function indexLines(text: string): Lines {
   let lf = 0;
   let crlf = 0;
   const hasLf = text.includes('\n');
-  const hasQuote = text.includes('"');
+  let nextQuote = text.indexOf('"'); // remembered, so that a lone quote far down is not searched for from every line
   const end = text.length;
   const step = hasLf ? '\n' : '\r';
   let from = 0;
@@ -35,9 +35,12 @@ export function indexLines(text: string): Lines {
     }
     starts[count++] = from;
     let at = text.indexOf(step, Math.max(from, searched));
-    while (hasQuote && at >= 0) {
-      const closing = findClosingQuoteAcross(text, from, at);
+    if (nextQuote >= 0 && nextQuote < from) nextQuote = text.indexOf('"', from);
+    let scanned = from;
+    while (nextQuote >= 0 && nextQuote < at) {
+      const closing = findClosingQuoteAcross(text, scanned, at);
       if (closing < 0) break;
+      scanned = closing + 1;
       at = text.indexOf(step, closing);
     }
     if (at < 0) {

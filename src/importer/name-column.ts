@@ -56,10 +56,14 @@ export function findUnitFor(text: string, name: string): Unit | null {
 const BRACKETED = /[([{]\s*([^()[\]{}]*?)\s*[)\]}]/g;
 const CHANNEL_LETTERS = /[([]\s*[B-D]\s*[)\]]/;
 
+const MANY_NAMES = 256; // beyond, comparing every name with every other takes too long: asked instead
+const LONGEST_HEADING = 200; // characters; longer text is no name with a unit
+
 /** `others` are the headings of the whole row: "(A)" beside "(B)" is a channel, not amperes. */
 export function toHeading(raw: string, others: readonly string[]): Heading {
   const heading = raw.trim();
   const unknown: Heading = { name: heading, unit: null };
+  if (heading.length > LONGEST_HEADING) return unknown;
   const inBrackets = findBracketed(heading, others);
   if (inBrackets === 'contradiction') return unknown;
   if (inBrackets !== null) return inBrackets;
@@ -78,7 +82,8 @@ function findBracketed(heading: string, others: readonly string[]): Heading | 'c
   for (const match of heading.matchAll(BRACKETED)) {
     const stem = (heading.slice(0, match.index) + heading.slice(match.index + match[0].length)).replace(/\s+/g, ' ').trim();
     const inside = match[1]!;
-    if (inside === 'A' && !says(stem, 'current') && others.some((other) => CHANNEL_LETTERS.test(other))) continue;
+    if (inside === 'A' && !says(stem, 'current') && (others.length > MANY_NAMES || others.some((other) => CHANNEL_LETTERS.test(other))))
+      continue;
     // "Sample(s)" is a plural.
     if (inside === 's' && !says(stem, 'time') && /\p{L}\(s\)$/u.test(heading)) continue;
     const unit = findUnitFor(inside, stem);
@@ -97,7 +102,7 @@ function isSaidOrSafe(unit: Unit, text: string, name: string): boolean {
 /** "V_out_V", "Current mA": only where the rest of the name speaks of that very quantity, and no sibling shows a row of channels. */
 function findSuffix(heading: string, others: readonly string[]): Heading | null {
   const parts = /^(.*[\p{L}\d)])[_ ]+([^\s_]+)$/u.exec(heading) ?? /^(.*\S)\s+(deg(?:rees)? [CF])$/i.exec(heading);
-  if (parts === null) return null;
+  if (parts === null || others.length > MANY_NAMES) return null;
   const stem = parts[1]!;
   const suffix = parts[2]!;
   if (/^(min|mins|sample|samples|point|points|index|count|counts|sequence|deg|\d+)$/i.test(suffix)) return null;

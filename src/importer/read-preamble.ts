@@ -5,6 +5,8 @@ export const COMMENT = /^\s*"?(?:#+|\/\/+|%+|!+|\*{1,2}(?=\s)|;+(?=\s*[A-Za-z\u0
 const SECTION = /^\[([^\]]{1,80})\]$|^\*{3,}\s*(.{1,80}?)\s*\**$/;
 const KEY_AND_VALUE = /^([\p{L}][^=:]{0,79}?)\s*[=:]\s*(.*)$/u;
 
+const LONGEST_KEY = 160; // characters; a longer line is a remark
+
 /** What the lines above the table say, in the order of the file. */
 export class Preamble {
   private readonly entries = new Map<string, string>();
@@ -18,13 +20,13 @@ export class Preamble {
       .trim();
     const filled = cells.filter((cell) => cell !== '');
     if (line === '' || filled.length === 0) return;
-    const section = filled.length === 1 ? SECTION.exec(line) : null;
+    const section = filled.length === 1 && line.length <= LONGEST_KEY ? SECTION.exec(line) : null;
     if (section !== null) {
       this.section = (section[1] ?? section[2])!.trim();
       return;
     }
     const first = (cells[0] ?? '').replace(COMMENT, '');
-    if (filled.length >= 2 && first !== '' && toCellKind(first) === 'text' && !/[=:]\s*\S/.test(first)) {
+    if (filled.length >= 2 && first !== '' && first.length <= LONGEST_KEY && toCellKind(first) === 'text' && !/[=:]\s*\S/.test(first)) {
       this.add(first, filled.slice(1).join(', '));
       return;
     }

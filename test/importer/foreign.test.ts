@@ -77,6 +77,12 @@ describe('damaged files are read or refused, never a crash', () => {
     ['one number of a million digits', `1,2\n${'9'.repeat(1_000_000)},3\n`],
     ['brackets without end', `${'('.repeat(200_000)},b\n1,2\n3,4\n`],
     ['blanks without end', `a${' '.repeat(500_000)}b\n1 2\n3 4\n`],
+    ['a bracket before blanks without end', `a(${' '.repeat(400_000)}b,c (V)\n1,2\n3,4\n`],
+    ['a section of blanks without end', `***${' '.repeat(400_000)}b\nx,y\n1,2\n3,4\n`],
+    ['a key of blanks without end', `a${' '.repeat(400_000)}b,c,d\nk:${' '.repeat(400_000)}(\nx,y\n1,2\n3,4\n`],
+    ['one quote far down', `${'1,2\n'.repeat(250_000)}"3",4\n`],
+    ['quoted cells with line ends in one endless row', '"\n",'.repeat(200_000)],
+    ['unit brackets without end', `x,y\n(${' '.repeat(400_000)}V,s\n1,2\n3,4\n`],
     ['equal signs without end', `a${'='.repeat(300_000)}\n1,2\n3,4\n`],
   ])('%s does not hang it', (_, content) => {
     const file = text(content);
