@@ -98,7 +98,7 @@ describe('the explanation of a number', () => {
     expect(isRefusal(step) && [step.code, step.suggestion]).toEqual(['no-such-step', 'touch/bridging-current']);
     const check = explainCheck(FULL, 'shock/creepag');
     expect(isRefusal(check) && [check.code, check.suggestion]).toEqual(['no-such-step', 'shock/creepage']);
-    const none = explainStep(assessmentOf(), 'anything', { colour: false });
+    const none = explainStep({ ...assessmentOf(), findings: [] }, 'anything', { colour: false });
     expect(isRefusal(none) && none.suggestion).toBe(undefined);
   });
 

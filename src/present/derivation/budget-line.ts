@@ -14,6 +14,7 @@ export interface BudgetLine {
 
 export const MOST_BUDGET_LINES = 8; // the rest is summed up: nobody reads a line of a hundredth of a percent
 const PERCENT = 100;
+const DIGITS = 2; // of an uncertainty; JCGM 100:2008, 7.2.6
 
 export function toBudget(step: Step): { lines: readonly BudgetLine[]; left: number } {
   const lines = step.budget.map(({ means, args, u, share }) => ({
@@ -35,5 +36,5 @@ export function shareText(share: number | null): string {
 function budgetAmount(step: Step, u: number | null): string {
   if (u === null) return 'not known';
   if (step.unit === null) return '';
-  return amountText({ value: u, unit: step.unit === 'K' ? 'ΔK' : step.unit, u: null }, step.show);
+  return amountText({ value: Number(u.toPrecision(DIGITS)), unit: step.unit === 'K' ? 'ΔK' : step.unit, u: null }, step.show);
 }

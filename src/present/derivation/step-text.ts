@@ -1,5 +1,5 @@
 import type { Assessment, Step } from '../../core/result/assessment.ts';
-import { amountText } from '../words/amount-text.ts';
+import { amountText, printAmount } from '../words/amount-text.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { foundText } from '../words/found-words.ts';
@@ -37,10 +37,14 @@ function numberInFormula(step: Step): string {
   if (step.value === null || step.unit === null) return step.word ?? '?';
   const calculated = AS_CALCULATED[step.unit];
   if (calculated !== undefined) return `${Number(step.value.toPrecision(DIGITS_IN_A_FORMULA))}\u00a0${calculated}`;
-  return amountText({ value: step.value, unit: step.unit, u: null }, step.show);
+  // as many digits as the uncertainty allows, so that differences of near numbers can be followed
+  const { value, unit, u } = step;
+  const printed = printAmount({ value, unit, u }, step.show);
+  return `${printed.number}${printed.unit === '' ? '' : `\u00a0${printed.unit}`}`;
 }
 
-const WORD_SIGN = String.raw`\p{L}\p{N}_`;
+// what may stand inside a symbol: letters, digits, lowered digits; a raised two or three is a power and ends it
+const WORD_SIGN = String.raw`\p{L}\p{Nd}_₀-₉`;
 
 /** The right side of a formula's text: "I = 2π · f · C · V" gives "2π · f · C · V". */
 export function rightSide(text: string): string {
@@ -69,8 +73,9 @@ export function formulaWithNumbers(step: Step, assessment: Assessment): string |
   }
   if (bySymbol.size === 0) return null;
   const found = new RegExp(`${symbolPattern([...bySymbol.keys()])}([²³^])?`, 'gu');
-  return rightSide(formula.text).replace(found, (_whole, symbol: string, power: string | undefined) => {
+  return rightSide(formula.text).replace(found, (_found, symbol: string, power: string | undefined) => {
     const number = bySymbol.get(symbol) ?? symbol;
-    return power === undefined ? number : `(${number})${power}`;
+    const whole = power !== undefined || number.startsWith('\u2212') ? `(${number})` : number;
+    return `${whole}${power ?? ''}`;
   });
 }

@@ -138,7 +138,7 @@ function drawCrossing(curve: Curve, held: Held | null, finding: Finding | null, 
   const voltage = findVoltage(curve, held.current);
   const at = x(held.current);
   const CLEAR = 8;
-  const left = at > right * 0.5; // the label stands where there is room
+  const left = at > right / 2; // the label stands where there is room
   const word = finding === null ? '' : `, ${outcomeText(finding)}`;
   const mark = voltage === null ? NOTHING : drawMark(outcome, at, y(voltage), CROSSING_MARK);
   return html`<path class="crossing ${outcomeClass(outcome)}" d="M${c(at)} ${c(voltage === null ? bottom - CLEAR : y(voltage))}V${c(bottom)}"/>${mark}<text class="says strong" x="${c(left ? at - CLEAR : at + CLEAR)}" y="${c(bottom - CLEAR)}" text-anchor="${left ? 'end' : 'start'}">held ${held.text}${word}</text>`;

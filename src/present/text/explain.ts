@@ -20,12 +20,7 @@ export interface ExplainOptions {
 /** Where one number comes from: its formula with the numbers, its doubt, its source, and the same of all it uses, down to the readings. */
 export function explainStep(assessment: Assessment, stepId: string, { colour }: ExplainOptions): string | Refusal {
   const step = assessment.steps.find(({ id }) => id === stepId);
-  if (step === undefined)
-    return noSuch(
-      stepId,
-      'the id of a step in this assessment',
-      assessment.steps.map(({ id }) => id),
-    );
+  if (step === undefined) return noSuch(stepId, 'the id of a step in this assessment', assessment);
   return `${renderStepTree(assessment, [step], colour).join('\n')}\n`;
 }
 
@@ -36,12 +31,13 @@ export function explainCheck(
   { colour }: ExplainOptions = { colour: false },
 ): string | Refusal {
   const findings = assessment.findings.filter(({ id, check }) => id === checkOrFindingId || check === checkOrFindingId);
-  const known = assessment.findings.flatMap(({ id, check }) => [id, check]);
-  if (findings.length === 0) return noSuch(checkOrFindingId, 'the id of a check or of a finding in this assessment', known);
+  if (findings.length === 0) return noSuch(checkOrFindingId, 'the id of a check or of a finding in this assessment', assessment);
   return `${findings.map((finding) => renderFinding(assessment, finding, colour)).join('\n\n')}\n`;
 }
 
-function noSuch(id: string, expected: string, known: readonly string[]): Refusal {
+/** The nearest id of any kind is offered: a person may have named a check where a step was asked for. */
+function noSuch(id: string, expected: string, { steps, findings }: Assessment): Refusal {
+  const known = [...steps.map((step) => step.id), ...findings.flatMap((finding) => [finding.check, finding.id])];
   const nearest = known.length === 0 ? undefined : closest(id, known);
   return refuse('no-such-step', toTerminal(id), expected, nearest === undefined ? {} : { suggestion: nearest });
 }
