@@ -162,10 +162,27 @@ export function normaliseSigns(text: string): string {
     .replace(/[\u00a0\u2009\u202f]/g, ' '); // no-break and thin spaces
 }
 
+export interface UnitReading {
+  readonly unit: Unit;
+  readonly prefix: number;
+}
+
+/** Spellings met before; a day at the bench uses a dozen of them thousands of times. */
+const MET = new Map<string, readonly UnitReading[]>();
+const MOST_MET = 1000; // a hostile file must not fill the memory
+
 /** All readings of a unit text: none (unknown), one, or several ("C" is coulomb or Celsius). `text` has no outer spaces. */
-export function readingsOfUnit(text: string): { unit: Unit; prefix: number }[] {
+export function readingsOfUnit(text: string): readonly UnitReading[] {
+  const known = MET.get(text);
+  if (known !== undefined) return known;
+  const found = findReadings(text);
+  if (MET.size < MOST_MET) MET.set(text, found);
+  return found;
+}
+
+function findReadings(text: string): UnitReading[] {
   const squeezed = text.replaceAll(' ', '').replaceAll('*', '·');
-  const found: { unit: Unit; prefix: number }[] = [];
+  const found: UnitReading[] = [];
   for (const unit of UNITS) {
     if (!squeezed.endsWith(unit.symbol)) continue;
     const head = squeezed.slice(0, squeezed.length - unit.symbol.length);

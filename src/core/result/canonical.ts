@@ -9,16 +9,23 @@ export function roundNumber(value: number): number {
   return Number.isInteger(value) && Math.abs(value) < Number.MAX_SAFE_INTEGER ? value + 0 || 0 : Number(value.toPrecision(SIGNIFICANT_DIGITS));
 }
 
+const PLAIN = /^[\x20-\x7e]*$/; // text that has nothing to compose
+
+function composed(text: string): string {
+  return PLAIN.test(text) ? text : text.normalize('NFC');
+}
+
 /** A copy with every number rounded and every text in NFC, members sorted; undefined members are dropped. */
 export function toCanonical(value: unknown): unknown {
   if (typeof value === 'number') return roundNumber(value);
-  if (typeof value === 'string') return value.normalize('NFC');
+  if (typeof value === 'string') return composed(value);
   if (value === null || typeof value === 'boolean') return value;
   if (Array.isArray(value)) return value.map(toCanonical);
   if (typeof value === 'object') {
-    const entries = Object.entries(value as Record<string, unknown>).filter(([, member]) => member !== undefined);
-    entries.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
-    return Object.fromEntries(entries.map(([key, member]) => [key.normalize('NFC'), toCanonical(member)]));
+    const record = value as Record<string, unknown>;
+    const sorted: Record<string, unknown> = {};
+    for (const key of Object.keys(record).sort()) if (record[key] !== undefined) sorted[composed(key)] = toCanonical(record[key]);
+    return sorted;
   }
   throw new Error(`a ${typeof value} cannot be written down`);
 }

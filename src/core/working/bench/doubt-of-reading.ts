@@ -2,14 +2,13 @@ import type { Instrument, InstrumentRange, Role } from '../../evidence/instrumen
 import { ROLES } from '../../evidence/instrument.ts';
 import { type Accuracy, parseAccuracy } from '../../quantity/accuracy.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
-import { isRefusal } from '../../quantity/refusal.ts';
+import { isRefusal, type Refusal } from '../../quantity/refusal.ts';
 import { ZERO_CELSIUS_K } from '../../quantity/unit.ts';
 import { doubtOf } from '../../trace/derived.ts';
 import { addForms, type Form, type Leaf } from '../../trace/leaf.ts';
 import { rectangular, resolution } from '../../uncertainty/half-width.ts';
 
 const EXPANDED = 2; // k of a data sheet that states an expanded uncertainty
-const smallest = Number.POSITIVE_INFINITY;
 
 /** What a channel of an instrument does to one reading. `value` is SI; `field` names the reading. */
 export interface ReadingOf {
@@ -30,10 +29,9 @@ export interface ReadingOf {
 export function doubtOfReading(reading: ReadingOf): Form | null {
   const range = rangeFor(reading);
   if (range === null) return null;
-  const accuracy = parseAccuracy(range.accuracy, ROLES[reading.role]);
+  const { accuracy, index } = range;
   if (isRefusal(accuracy)) return null; // refused when the case was read
-  const step = inSi(range.resolution, reading.role) ?? reading.lastDigit;
-  const index = reading.instrument.ranges.indexOf(range);
+  const step = range.resolution ?? reading.lastDigit;
   const shared = `${reading.instrument.id}/${reading.role}/${index}/${reading.day}`;
   const own = (halfWidth: number): number => uOf(halfWidth, range.basis);
   const shown = ROLES[reading.role] === 'temperature' ? reading.value - ZERO_CELSIUS_K : reading.value; // "% of reading" is of the degrees shown
@@ -65,14 +63,41 @@ function uOf(halfWidth: number, basis: InstrumentRange['basis']): number {
   return basis === 'expanded2' ? halfWidth / EXPANDED : rectangular(halfWidth);
 }
 
-/** The smallest range that holds the reading; an unlimited one counts as the largest. */
-function rangeFor(reading: ReadingOf): InstrumentRange | null {
-  const fitting = reading.instrument.ranges
-    .filter((range) => range.of === reading.role)
-    .map((range) => ({ range, upTo: inSi(range.upTo, reading.role) ?? smallest }))
-    .filter(({ upTo }) => Math.abs(reading.value) <= upTo)
+/** A range with its texts read once. */
+interface ReadRange {
+  readonly index: number;
+  readonly basis: InstrumentRange['basis'];
+  readonly accuracy: Accuracy | Refusal;
+  readonly upTo: number;
+  readonly resolution: number | null;
+}
+
+const READ = new WeakMap<Instrument, Map<Role, readonly ReadRange[]>>();
+
+/** The ranges of an instrument for a role, smallest first. */
+function rangesOf(instrument: Instrument, role: Role): readonly ReadRange[] {
+  const byRole = READ.get(instrument) ?? new Map<Role, readonly ReadRange[]>();
+  READ.set(instrument, byRole);
+  const known = byRole.get(role);
+  if (known !== undefined) return known;
+  const ranges = instrument.ranges
+    .map((range, index) => ({ range, index }))
+    .filter(({ range }) => range.of === role)
+    .map(({ range, index }) => ({
+      index,
+      basis: range.basis,
+      accuracy: parseAccuracy(range.accuracy, ROLES[role]),
+      upTo: inSi(range.upTo, role) ?? Number.POSITIVE_INFINITY,
+      resolution: inSi(range.resolution, role),
+    }))
     .sort((a, b) => a.upTo - b.upTo);
-  return fitting[0]?.range ?? null;
+  byRole.set(role, ranges);
+  return ranges;
+}
+
+/** The smallest range that holds the reading; an unlimited one counts as the largest. */
+function rangeFor(reading: ReadingOf): ReadRange | null {
+  return rangesOf(reading.instrument, reading.role).find(({ upTo }) => Math.abs(reading.value) <= upTo) ?? null;
 }
 
 function inSi(text: string | undefined, role: Role): number | null {
