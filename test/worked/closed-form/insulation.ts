@@ -1,0 +1,86 @@
+import type { WorkedExample } from '../worked-example.ts';
+
+const BOOK = { publication: 'Schoolbook', origin: 'closed-form', tolerance: 0 } as const;
+const rounded = (formula: string, distance: number, printed: number, because: string): WorkedExample => ({
+  ...BOOK,
+  formula,
+  place: `${distance} mm rounded up`,
+  inputs: { distance: distance / 1000 },
+  printed,
+  unit: 'mm',
+  because,
+});
+
+/** Larger of two, up to the next step, and sums. */
+export const INSULATION_ALGEBRA: readonly WorkedExample[] = [
+  {
+    ...BOOK,
+    formula: 'insulation/greatest-peak',
+    place: 'larger of 420 and 2000',
+    inputs: { working: 420, overvoltage: 2000 },
+    printed: 2000,
+    unit: 'V peak',
+    because: 'one of the inputs',
+  },
+  {
+    ...BOOK,
+    formula: 'insulation/greatest-peak',
+    place: 'larger of 2100 and 2000',
+    inputs: { working: 2100, overvoltage: 2000 },
+    printed: 2100,
+    unit: 'V peak',
+    because: 'one of the inputs',
+  },
+  {
+    ...BOOK,
+    formula: 'insulation/not-below-clearance',
+    place: 'larger of 3.0 and 4.44',
+    inputs: { creepage: 3e-3, clearance: 4.44e-3 },
+    printed: 4.44,
+    unit: 'mm',
+    because: 'one of the inputs',
+  },
+  {
+    ...BOOK,
+    formula: 'insulation/temporary-overvoltage',
+    place: '1000 V and 1200 V; beyond the mains the rule is written for, where the sum leads',
+    inputs: { mains: 1000 },
+    printed: 2200,
+    unit: 'V peak',
+    because: 'a sum',
+  },
+  rounded('insulation/round-up-clearance', 0.433, 0.44, 'the next hundredth'),
+  rounded('insulation/round-up-clearance', 0.5, 0.5, 'a multiple of the step stays'),
+  rounded('insulation/round-up-clearance', 0.501, 0.6, 'the next tenth, above half a millimetre'),
+  rounded('insulation/round-up-clearance', 2.2, 2.2, 'a multiple of the step stays'),
+  rounded('insulation/round-up-creepage', 2.81, 2.9, 'the next tenth'),
+  rounded('insulation/round-up-creepage', 2.4, 2.4, 'a multiple of the step stays'),
+  rounded('insulation/round-up-creepage', 0.42, 0.5, 'the next tenth, below a millimetre too'),
+  {
+    ...BOOK,
+    table: 'iec-62368-1/2018/clearance-withstand/B_PD2',
+    place: '3200 V (160 % of 2000 V), a fifth of the way from 2.0 mm at 3000 V to 3.0 mm at 4000 V',
+    inputs: { key: 3200 },
+    printed: 2.2,
+    unit: 'mm',
+    because: 'a straight line between two printed cells',
+  },
+  {
+    ...BOOK,
+    table: 'iec-62368-1/2018/creepage/PD2_III',
+    place: '281 V, 31 seventieths of the way from 2.5 mm at 250 V to 3.2 mm at 320 V',
+    inputs: { key: 281 },
+    printed: 2.81,
+    unit: 'mm',
+    because: 'a straight line between two printed cells',
+  },
+  {
+    ...BOOK,
+    table: 'iec-62368-1/2018/creepage/PD2_III',
+    place: '240 V, four fifths of the way from 2.0 mm at 200 V to 2.5 mm at 250 V',
+    inputs: { key: 240 },
+    printed: 2.4,
+    unit: 'mm',
+    because: 'a straight line between two printed cells',
+  },
+];

@@ -1,0 +1,70 @@
+import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
+import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
+import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
+import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
+import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
+import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
+import { LOAD_ALGEBRA } from './closed-form/load.ts';
+import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
+import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
+import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
+import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
+import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
+import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
+import { PREFERRED_SERIES } from './iec-60664-1/preferred-series.ts';
+import { TABLE_A2 } from './iec-60664-1/table-a2.ts';
+import { TABLE_F1 } from './iec-60664-1/table-f1.ts';
+import { TABLE_F2 } from './iec-60664-1/table-f2.ts';
+import { TABLE_F4 } from './iec-60664-1/table-f4.ts';
+import { TABLE_F8 } from './iec-60664-1/table-f8.ts';
+import { BARRIER_CAPACITORS } from './iec-62368-1/barrier-capacitors.ts';
+import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-sources.ts';
+import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
+import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
+import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
+import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
+import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
+import { PHONE_SUPPLY_MISPRINT, VOLTAGE_WINDOWS } from './usb/voltage-windows.ts';
+import { LEAD_DROP } from './wire-handbook/lead-drop.ts';
+import type { Misprint, WorkedExample } from './worked-example.ts';
+
+/** Every printed figure that our formulas and tables are held against. */
+export const WORKED: readonly WorkedExample[] = [
+  ...ADAPTER_60950,
+  ...ANNEX_II,
+  ...BARRIER_CAPACITORS,
+  ...BRIDGING_CAPACITOR,
+  ...CAPACITOR_ON_THE_MAINS,
+  ...ENERGY_SOURCES,
+  ...FLYBACK_BOARDS,
+  ...INSULATION_ALGEBRA,
+  ...ISOLATION_AMPLIFIER,
+  ...LEAD_DROP,
+  ...LOAD_ALGEBRA,
+  ...LOSS_BUDGET,
+  ...MAINS_PRODUCT,
+  ...MATERIAL_GROUPS,
+  ...MEASUREMENT_FORMULA,
+  ...MINIMUM_AIR_DISTANCE,
+  ...OVERVOLTAGE,
+  ...PREFERRED_SERIES,
+  ...REFERENCE_DESIGN,
+  ...TABLE_A2,
+  ...TABLE_F1,
+  ...TABLE_F2,
+  ...TABLE_F4,
+  ...TABLE_F8,
+  ...THERMAL_ALGEBRA,
+  ...TOUCH_TEMPERATURE,
+  ...TRANSIENTS_BY_CATEGORY,
+  ...VOLTAGE_WINDOWS,
+];
+
+/** Printed figures that are wrong. */
+export const MISPRINTED: readonly Misprint[] = [
+  ...CAPACITOR_ON_THE_MAINS_MISPRINT,
+  ...ENERGY_SOURCES_MISPRINT,
+  ...PHONE_SUPPLY_MISPRINT,
+  ...TABLE_12_MISPRINT,
+  ...TRANSIENTS_MISPRINT,
+];

@@ -1,0 +1,34 @@
+/** What a printed unit is in SI; kept apart from the units of the project, which are what is under test. */
+const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = {
+  mm: [1e-3, 'm'],
+  'V peak': [1, 'V'],
+  mA: [1e-3, 'A'],
+  µA: [1e-6, 'A'],
+  nA: [1e-9, 'A'],
+  pA: [1e-12, 'A'],
+  '%': [1e-2, '1'],
+  V: [1, 'V'],
+  A: [1, 'A'],
+  W: [1, 'W'],
+  K: [1, 'K'],
+  '°C': [1, 'K'],
+  Hz: [1, 'Hz'],
+  '1': [1, '1'],
+};
+const ICE_POINT_K = 273.15;
+
+/** SI unit that a printed unit belongs to. */
+export function siUnitOf(unit: string): string {
+  return entry(unit)[1];
+}
+
+/** A result in SI, said in the printed unit. */
+export function inPrintedUnit(si: number, unit: string): number {
+  return (unit === '°C' ? si - ICE_POINT_K : si) / entry(unit)[0];
+}
+
+function entry(unit: string): readonly [number, string] {
+  const found = FACTOR[unit];
+  if (found === undefined) throw new Error(`no printed unit "${unit}"`);
+  return found;
+}
