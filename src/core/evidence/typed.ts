@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { parseQuantity } from '../quantity/parse-quantity.ts';
+import { parseQuantity, type Quantity } from '../quantity/parse-quantity.ts';
 import { parseRange } from '../quantity/parse-range.ts';
-import { isRefusal, sentence } from '../quantity/refusal.ts';
-import type { Kind } from '../quantity/unit.ts';
+import { isRefusal, type Refusal, refuse, sentence } from '../quantity/refusal.ts';
+import { KIND_IN_WORDS, type Kind } from '../quantity/unit.ts';
 
 z.config({ jitless: true }); // no code from strings: the schema also runs behind a strict content-security policy
 
@@ -13,13 +13,21 @@ export const id = z
   .meta({ description: 'Slug, unique in its list, never reused.' });
 export type Id = string;
 
+/** Kinds that may have a sign; everything else on a bench is zero or more. Kelvin are absolute, so a temperature below 0 K falls here too. */
+const SIGNED: ReadonlySet<Kind> = new Set(['voltage', 'current', 'charge', 'temperatureDifference', 'power', 'ratio']);
+
+function impossible(read: Quantity): Refusal | null {
+  return read.value < 0 && !SIGNED.has(read.kind) ? refuse('negative', read.text, `${KIND_IN_WORDS[read.kind]}, not below zero`) : null;
+}
+
 /** A quantity kept as typed; refused when it cannot be read as the kind asked for. */
 export function quantity(kind: Kind) {
   return z
     .string()
     .superRefine((text, context) => {
       const read = parseQuantity(text, kind);
-      if (isRefusal(read)) context.addIssue({ code: 'custom', message: sentence(read), params: { refusal: read } });
+      const refusal = isRefusal(read) ? read : impossible(read);
+      if (refusal !== null) context.addIssue({ code: 'custom', message: sentence(refusal), params: { refusal } });
     })
     .meta({ description: `A ${kind}, as typed, with its unit.` });
 }
