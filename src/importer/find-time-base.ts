@@ -34,6 +34,7 @@ const STILL_RATIO = 3; // times the usual stretch, for a clock that shows whole 
 const AGREEMENT = 0.01; // between the step of the column and the step the preamble states
 const LONG_TABLE = 200; // rows; a table this long is a record in time
 const TIME_NAME = /^(t|time|(elapsed|step|test|run|relative|total) ?time|elapsed|zeit|temps|timestamp)$/i;
+const MEASURED_TIME = /rise|fall|delay|set-?up|hold|width|period|pulse|jitter|on[ -]?time|off[ -]?time|latency|recovery|settling/i;
 const CLOCK_START = /^\D{0,12}\d{1,2}:\d{2}/;
 const CHANNEL_NAME = /^(ch(an(nel)?)?|trace|math|probe|sensor|tc)[ _-]?\d+$/i;
 
@@ -67,10 +68,8 @@ function findCandidates(asked: TimeQuestion): number[] {
       findUnit(column.unit)?.dimension === 'time' &&
       column.missing.count < asked.rows
     ) {
-      const isNamed =
-        i === 0 ||
-        /^(x|t)$/i.test(column.name) ||
-        (toQuantities(column.name).has('time') && !/rise|fall|delay|setup|hold/i.test(column.name));
+      const mayBeBase = i === 0 || /^(x|t)$/i.test(column.name) || toQuantities(column.name).has('time');
+      const isNamed = mayBeBase && !MEASURED_TIME.test(column.name);
       if (isNamed && (i === 0 || TIME_NAME.test(column.name) || toTimeRun(column.values).restarts === 0)) found.push(i);
     }
   }
@@ -130,7 +129,7 @@ function settleColumn(asked: TimeQuestion, base: TimeBase & { kind: 'column' }, 
 }
 
 function standsStill(run: TimeRun, rows: number, isClock: boolean): boolean {
-  if (run.longestStill >= rows - run.missing) return true;
+  if (rows - run.missing >= 2 && run.longestStill >= rows - run.missing) return true;
   if (run.longestStill < STILL_ROWS) return false;
   // A clock of whole seconds or minutes repeats itself regularly; a stretch far beyond that is a clock that stopped.
   if (isClock) return run.longestStill > run.typicalStill * STILL_RATIO;

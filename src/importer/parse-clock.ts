@@ -213,7 +213,7 @@ function inOrder(date: readonly [number, number, number], order: DateOrder): [ye
 
 const MONTHS_PER_YEAR = 12;
 
-function isPossibleDate(date: readonly [number, number, number], order: DateOrder): boolean {
+export function isPossibleDate(date: readonly [number, number, number], order: DateOrder): boolean {
   const [year, month, day] = inOrder(date, order);
   if (month < 1 || month > MONTHS_PER_YEAR || day < 1) return false;
   return day <= new Date(Date.UTC(year, month, 0)).getUTCDate();

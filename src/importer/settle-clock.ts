@@ -1,5 +1,5 @@
 import type { Doubts } from './doubts.ts';
-import { DAY_FIRST, type DateOrder, MONTH_FIRST, ORDERS, toDayStart, YEAR_FIRST } from './parse-clock.ts';
+import { DAY_FIRST, type DateOrder, isPossibleDate, MONTH_FIRST, ORDERS, toDayStart, YEAR_FIRST } from './parse-clock.ts';
 import type { RawColumn } from './raw-column.ts';
 
 /** What a column of clock times turned out to be. Its values are seconds then. */
@@ -43,7 +43,8 @@ export function settleClock(
     for (let row = 0; row < rows; row++) {
       const isDated = !Number.isNaN(raw.dates[row]!);
       const clock = Number.isNaN(raw.values[row]!) && isDated && !isTimed ? 0 : raw.values[row]!;
-      raw.values[row] = isDated && (order & orderBits(raw)) !== 0 ? toDayStart(raw.getDate(row), toOrder(order)) + clock : Number.NaN;
+      const date = raw.getDate(row);
+      raw.values[row] = isDated && isPossibleDate(date, toOrder(order)) ? toDayStart(date, toOrder(order)) + clock : Number.NaN;
     }
     if (isTimed && raw.dated !== raw.timed) askAboutParts(raw, index, name, doubts);
     return { kind: isTimed ? 'date-and-time' : 'date' };
@@ -56,10 +57,6 @@ export function settleClock(
     if (!beside.isDatedBeside) runOverMidnight(raw, rows);
   }
   return { kind: isDuration ? 'duration' : 'time' };
-}
-
-function orderBits(raw: RawColumn): number {
-  return raw.orders === 0 ? YEAR_FIRST | DAY_FIRST | MONTH_FIRST : raw.orders;
 }
 
 function toOrder(bit: number): DateOrder {

@@ -273,6 +273,19 @@ describe('clocks', () => {
     expect(codes(read('Time,Voltage (V)\n10:00:00 brunch,1.5\n10:00:01 brunch,1.25\n'))).toEqual(['time-base']);
   });
 
+  it('dates of which no order makes sense of all are asked about, and the impossible ones are left out', () => {
+    const text = 'When,Voltage (V)\n13/05/2031 10:00:00,1.5\n05/14/2031 10:00:00,1.25\n';
+    expect(codes(read(text))).toContain('date-order:0');
+    expect(values(read(text, { 'date-order:0': 'day-month-year', 'untimed-rows': 'readings' }), 0)).toEqual([
+      Date.UTC(2031, 4, 13, 10) / 1000,
+      Number.NaN,
+    ]);
+  });
+
+  it('a measured delay is no time base, even in the first column', () => {
+    expect(read('Delay (ms),Voltage (V)\n0.5,1.5\n1.5,1.25\n').timeBase).toBeNull();
+  });
+
   it('dates alone tell the time of a daily log', () => {
     expect(read('Date,Voltage (V)\n2031-05-03,1.5\n2031-05-04,1.25\n2031-05-05,1.25\n').timeStepS).toBe(86_400);
   });
