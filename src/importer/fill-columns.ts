@@ -61,7 +61,7 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
   const leadIsNumber = columns[lead]!.kind === 'number';
   let odd: OddRows | null = null;
   let secondHeading: Filled['secondHeading'] = null;
-  let pending: { line: number; text: string }[] = [];
+  const pending: { line: number; text: string }[] = [];
   let row = 0;
   let blanks = 0;
   let blankRows = 0;
@@ -129,7 +129,6 @@ export function fillColumns(lines: Lines, rows: RowReader, table: Table, options
   }
   // Words after the last data row hold no reading that could be mistaken, but may say something about all of them.
   for (const heading of pending) if (secondHeading === null) takeOddRow(heading.line, heading.text);
-  pending = [];
   return { rows: row, columns, skipped, odd, secondHeading, tooSparse: false };
 }
 

@@ -1,5 +1,5 @@
 import type { Doubts } from './doubts.ts';
-import type { Column, DecimalMark, TimeBase } from './instrument-file.ts';
+import type { Column, TimeBase } from './instrument-file.ts';
 import { toQuantities } from './name-column.ts';
 import { findUnit, toSeconds, type Unit } from './parse-unit.ts';
 import type { SettledClock } from './settle-clock.ts';
@@ -13,7 +13,6 @@ export interface TimeQuestion {
   readonly clocks: ReadonlyMap<number, SettledClock>;
   readonly sequence: number | null;
   readonly stated: StatedSteps | null;
-  readonly mark: DecimalMark;
   readonly hasHeader: boolean;
   /** Columns whose unit has just been asked for. */
   readonly unitAsked: ReadonlySet<number>;

@@ -131,12 +131,12 @@ function findWholeName(heading: string): Heading | null {
 }
 
 const COUNTING =
-  /^(index|idx|no\.?|nr\.?|num(ber)?|#|samples?|points?|records?|rec|seq(uence)?|steps?|cycles?|counts?|rows?|scan|reading|x)( ?(#|no\.?|nr\.?|number|index))?$/i;
+  /^(index|idx|no\.?|nr\.?|num(ber)?|#|samples?|points?|records?|rec|seq(uence)?|steps?|cycles?|counts?|rows?|scan|reading)( ?(#|no\.?|nr\.?|number|index))?$/i;
 const RATIO = /^(pf|power ?factor|cos ?(φ|phi)|crest ?factor|cf)[ _-]?\d*$/i;
 
 /** Whether a column of this name counts rows, samples or steps (and so has no unit), if its values are whole numbers. */
 export function isCountingName(name: string): boolean {
-  return COUNTING.test(name) && name.toLowerCase() !== 'x';
+  return COUNTING.test(name);
 }
 
 export function isRatioName(name: string): boolean {

@@ -247,7 +247,6 @@ function finish(found: Located, filled: Filled, style: NumberStyle, encoding: st
       ...finished,
       rows: filled.rows,
       stated: beside ?? findStatedSteps(preamble, style.mark),
-      mark: style.mark,
       hasHeader: table.headerLines.length > 0,
     },
     doubts,

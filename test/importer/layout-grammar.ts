@@ -389,7 +389,7 @@ export function makeLayout(dice: Dice, choice: Choice): Layout {
       kind: 'number',
     });
   }
-  const bytes = render(dice, choice, { headings, units: inRow || besides.length > 0 ? units : null, cells, preambleLines, besides });
+  const bytes = render(choice, { headings, units: inRow || besides.length > 0 ? units : null, cells, preambleLines, besides });
   return {
     label: JSON.stringify(choice),
     bytes,
@@ -422,7 +422,7 @@ interface Parts {
   besides: [string, string][];
 }
 
-function render(dice: Dice, choice: Choice, parts: Parts): Uint8Array {
+function render(choice: Choice, parts: Parts): Uint8Array {
   const { separator } = choice;
   const isBare = choice.bareCommas && choice.comma && separator === ',';
   const quote = (text: string) =>
@@ -464,7 +464,6 @@ function render(dice: Dice, choice: Choice, parts: Parts): Uint8Array {
   }
   let text = lines.join(choice.lineEnd);
   if (choice.closed) text += choice.lineEnd;
-  void dice;
   return encode(text, choice.encoding);
 }
 
