@@ -3,7 +3,8 @@ import type { Assessment, Step } from '../../src/core/result/assessment.ts';
 import { shareText, toBudget } from '../../src/present/derivation/budget-line.ts';
 import { listSources } from '../../src/present/derivation/source-text.ts';
 import { formulaWithNumbers, splitAtSymbols, stepDoubt, stepResult } from '../../src/present/derivation/step-text.ts';
-import { assessmentOf, fullAssessment, sourceOf, stepOf } from './sample-assessment.ts';
+import { assessmentOf, sourceOf, stepOf } from './build-assessment.ts';
+import { fullAssessment } from './sample-assessment.ts';
 
 /** A formula step with the steps that go into it. */
 function worked(text: string, inputs: Readonly<Record<string, Partial<Step>>>): { step: Step; assessment: Assessment } {

@@ -4,7 +4,9 @@ import { drawLoadCurve, LOAD_CURVE_NARROW, LOAD_CURVE_WIDE, loadCurveSentence } 
 import { drawPortrait, PORTRAIT_NARROW, PORTRAIT_WIDE } from '../../src/present/figure/portrait.ts';
 import { countOutcomes, toPortrait } from '../../src/present/figure/portrait-rows.ts';
 import { drawVerdictHalves, getFailureHalf } from '../../src/present/figure/verdict-halves.ts';
-import { assessmentOf, CURVE, fullAssessment } from './sample-assessment.ts';
+import { assessmentOf } from './build-assessment.ts';
+import { fullAssessment } from './sample-assessment.ts';
+import { CURVE } from './sample-findings.ts';
 
 const FULL = fullAssessment();
 

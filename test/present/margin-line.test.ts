@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/core/result/assessment.ts';
 import { drawMarginLine, factorText, MARGIN_LINE_ROW, placeOfRatio } from '../../src/present/figure/margin-line.ts';
 import { toSvgFile } from '../../src/present/figure/to-svg-file.ts';
-import { amountOf, CREEPAGE, findingOf, limitOf } from './sample-assessment.ts';
+import { amountOf, findingOf, limitOf } from './build-assessment.ts';
+import { CREEPAGE } from './sample-findings.ts';
 
 const SIZE = { width: 114, height: 34 }; // 7 px free at each end leave 100 px for four octaves: 25 px an octave, the limit at 57
 const draw = (finding: Finding): string => drawMarginLine(finding, SIZE).markup;

@@ -7,7 +7,9 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { renderReport } from '../../src/present/report/render-report.ts';
-import { assessmentOf, CREEPAGE, CURVE, fullAssessment } from './sample-assessment.ts';
+import { assessmentOf } from './build-assessment.ts';
+import { fullAssessment } from './sample-assessment.ts';
+import { CREEPAGE, CURVE } from './sample-findings.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
 const FLAGS = [

@@ -8,7 +8,9 @@ import { cssString } from '../../src/present/report/report-style.ts';
 import { getCheckWords } from '../../src/present/words/check-words.ts';
 import { CAUTIONS, INVENTED, ONE_SAMPLE } from '../../src/present/words/fixed-sentences.ts';
 import { LABORATORY_WORDS } from '../../src/present/words/laboratory-words.ts';
-import { amountOf, assessmentOf, CURVE, findingOf, fullAssessment, limitOf, sourceOf, stepOf } from './sample-assessment.ts';
+import { amountOf, assessmentOf, findingOf, limitOf, sourceOf, stepOf } from './build-assessment.ts';
+import { fullAssessment } from './sample-assessment.ts';
+import { CURVE } from './sample-findings.ts';
 
 /** What a reader sees: the page without its style and its tags. */
 function readable(page: string): string {

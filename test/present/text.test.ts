@@ -3,7 +3,8 @@ import { isRefusal } from '../../src/core/quantity/refusal.ts';
 import { explainCheck, explainStep } from '../../src/present/text/explain.ts';
 import { NARROWEST, summaryText } from '../../src/present/text/summary.ts';
 import { columnsOf, toTerminal, wrapText } from '../../src/present/text/terminal-text.ts';
-import { assessmentOf, fullAssessment } from './sample-assessment.ts';
+import { assessmentOf } from './build-assessment.ts';
+import { fullAssessment } from './sample-assessment.ts';
 
 const FULL = fullAssessment();
 const PLAIN = { colour: false, width: 100 } as const;

@@ -28,7 +28,8 @@ import { probabilityText } from '../../src/present/words/probability-text.ts';
 import { REASON_WORDS } from '../../src/present/words/reason-words.ts';
 import { SETTING_VALUES, SETTINGS } from '../../src/present/words/setting-words.ts';
 import { STEP_NAMES } from '../../src/present/words/step-names.ts';
-import { amountOf, CREEPAGE, findingOf, limitOf } from './sample-assessment.ts';
+import { amountOf, findingOf, limitOf } from './build-assessment.ts';
+import { CREEPAGE } from './sample-findings.ts';
 
 const TEMPLATES: Readonly<Record<string, Templates>> = {
   NOTES,
