@@ -4,6 +4,9 @@ import { join } from 'node:path';
 import { assessCase } from '../src/app/assess-case.ts';
 import { sentence } from '../src/core/quantity/refusal.ts';
 import type { Assessment, Finding } from '../src/core/result/assessment.ts';
+import { drawLoadCurve, LOAD_CURVE_WIDE } from '../src/present/figure/load-curve.ts';
+import { drawPortrait, PORTRAIT_WIDE } from '../src/present/figure/portrait.ts';
+import { toSvgFile } from '../src/present/figure/to-svg-file.ts';
 import { caseFolder } from '../src/store/folder/case-folder.ts';
 
 export const GOLDEN = ['beck-5', 'fell-12', 'moss-trio', 'tarn-30'] as const;
@@ -12,6 +15,13 @@ export async function goldenText(name: string): Promise<string> {
   const result = await assessCase(caseFolder(join('examples', name)));
   if (Array.isArray(result)) throw new Error(result.map(sentence).join('\n'));
   return `${JSON.stringify(result.assessment, null, 1)}\n`;
+}
+
+/** Figures of a golden case, as files of their own. */
+export function goldenFigures(name: string, assessment: Assessment): Map<string, string> {
+  const figures = new Map([[`${name}-portrait.svg`, toSvgFile(drawPortrait(assessment, PORTRAIT_WIDE))]]);
+  for (const curve of assessment.curves) figures.set(`${name}-${curve.exhibit}.svg`, toSvgFile(drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)));
+  return figures;
 }
 
 /** What a reader of the change log wants to know: which verdict, which finding, from what to what. */
@@ -30,6 +40,13 @@ export function movedFindings(before: Assessment, after: Assessment): string[] {
 
 if (process.argv[1]?.endsWith('golden.ts')) {
   for (const name of GOLDEN) {
+    for (const [file, svg] of goldenFigures(name, JSON.parse(await goldenText(name)) as Assessment)) {
+      const path = join('test/golden/figures', file);
+      if (existsSync(path) && readFileSync(path, 'utf8') === svg) continue;
+      console.log(`${path} differs`);
+      if (process.argv.includes('--check')) process.exitCode = 1;
+      else writeFileSync(path, svg);
+    }
     const path = `test/golden/${name}.json`;
     const now = await goldenText(name);
     const then = existsSync(path) ? readFileSync(path, 'utf8') : null;

@@ -37,8 +37,16 @@ function program(): Command {
     .command('read')
     .argument('<file>', 'text file of an instrument')
     .option('--json', 'print the description as JSON')
+    .option('--settle <code=answer...>', 'answer what the file does not say, by the code of the question')
     .description('show how an instrument file is understood, and what it does not say')
-    .action(async (path: string, options: { json?: boolean }) => (await import('./command/read.ts')).read(path, options));
+    .action(async (path: string, options: { json?: boolean; settle?: string[] }) => (await import('./command/read.ts')).read(path, options));
+  command
+    .command('decode')
+    .argument('<codes...>', 'markings as printed on parts')
+    .option('--json', 'print the readings as JSON, values in SI')
+    .option('--as <kind>', 'what the part is: resistor, capacitor, inductor')
+    .description('say what a marking on a part can mean')
+    .action(async (codes: string[], options: { json?: boolean; as?: string }) => (await import('./command/decode.ts')).decode(codes, options));
   command
     .command('demo')
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')

@@ -185,5 +185,5 @@ export function toSeconds(value: number, unit: Unit): number {
   const factor = LONG_TIMES[unit.symbol];
   if (factor !== undefined) return value * factor;
   // Division by an exact power of ten rounds once; multiplication by an inexact negative power would round twice.
-  return unit.power < 0 ? value / 10 ** -unit.power : value * 10 ** unit.power;
+  return unit.power < 0 ? value / Number(`1e${-unit.power}`) : value * Number(`1e${unit.power}`);
 }

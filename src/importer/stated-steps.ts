@@ -45,7 +45,7 @@ export function findStatedSteps(preamble: Preamble, mark: DecimalMark): StatedSt
   const rate = parseStated(rateEntry.value, rateEntry.bracket, mark);
   const isRate = rate.unit !== null && (rate.unit.dimension === 'rate' || rate.unit.dimension === 'frequency');
   if (!isRate || !(rate.value > 0)) return { text: rateEntry.value, step: null, start: null, stepS: null, startS: null };
-  const perSecond = rate.value * 10 ** rate.unit.power;
+  const perSecond = rate.value * Number(`1e${rate.unit.power}`);
   return { text: rateEntry.value, step: 1 / perSecond, start: null, stepS: 1 / perSecond, startS: toStart(start, axis) };
 }
 

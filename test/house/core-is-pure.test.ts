@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { codeOnly, filesBelow } from './read-tree.ts';
 
 const FORBIDDEN: readonly { readonly what: string; readonly pattern: RegExp }[] = [
-  { what: 'a power with ** that is not a whole number (engines differ; multiply, or use exp and log)', pattern: /\s\*\*\s*(?!-?\d+\b(?!\.))/ },
+  { what: 'a power with ** that is not a whole number (engines differ; multiply, or use exp and log)', pattern: /\s\*\*(?!\s*-?\d+\b(?!\.))/ },
   { what: 'Math.pow', pattern: /Math\.pow/ },
   { what: 'Math.random', pattern: /Math\.random/ },
   { what: 'the clock', pattern: /\bnew Date\(\)|\bDate\.now\b|\bperformance\.now\b/ },

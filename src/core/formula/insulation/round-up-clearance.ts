@@ -6,6 +6,8 @@ const FINE_TO_M = 0.5e-3;
 const FINE_M = 0.01e-3;
 const COARSE_M = 0.1e-3;
 
+const MM_PER_M = 1000;
+
 /** An interpolated clearance is rounded up: to 0.01 mm up to 0.5 mm, to 0.1 mm above. A value that stands in the table is not touched. */
 export const roundUpClearance = defineFormula({
   id: 'insulation/round-up-clearance',
@@ -20,5 +22,5 @@ export const roundUpClearance = defineFormula({
   validity: 'none given',
   compute: ({ distance }) => roundUp(distance, distance <= FINE_TO_M ? FINE_M : COARSE_M),
   sensitivity: () => ({ distance: 1 }),
-  branch: ({ distance }) => String(roundUp(distance, distance <= FINE_TO_M ? FINE_M : COARSE_M)),
+  branch: ({ distance }) => `${Number((roundUp(distance, distance <= FINE_TO_M ? FINE_M : COARSE_M) * MM_PER_M).toPrecision(6))} mm`,
 });

@@ -4,6 +4,8 @@ import { roundUp } from '../round-up.ts';
 
 const STEP_M = 0.1e-3;
 
+const MM_PER_M = 1000;
+
 /** Basic creepage after interpolation, rounded up to the next tenth of a millimetre before anything is doubled. */
 export const roundUpCreepage = defineFormula({
   id: 'insulation/round-up-creepage',
@@ -18,5 +20,5 @@ export const roundUpCreepage = defineFormula({
   validity: 'none given',
   compute: ({ distance }) => roundUp(distance, STEP_M),
   sensitivity: () => ({ distance: 1 }),
-  branch: ({ distance }) => String(roundUp(distance, STEP_M)),
+  branch: ({ distance }) => `${Number((roundUp(distance, STEP_M) * MM_PER_M).toPrecision(6))} mm`,
 });

@@ -1,6 +1,7 @@
 import type { ExhibitOf } from '../../evidence/case.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
+import { materialGroup } from '../../table/iec-62368-1/2018/material-group.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
@@ -73,15 +74,18 @@ function insulationBetween(bench: Bench, ends: readonly [string, string]): { ins
   return answer(sides.includes('earth') ? 'basic' : 'reinforced');
 }
 
-const GROUP_I_FROM_CTI = 600; // table iec-62368-1/2018/material-group
-const GROUP_II_FROM_CTI = 400;
+/** The first group whose least tracking index is reached; below all of them, or unknown, the last: it is never kinder than the truth. */
+function groupOf(cti: string | null): 'I' | 'II' | 'III' {
+  const index = cti === null ? null : parseQuantity(cti, 'ratio');
+  if (index === null || isRefusal(index)) return 'III';
+  return (materialGroup.rows.find(([, least]) => index.value >= least) ?? materialGroup.rows[2])[0];
+}
 
 function readDistance(bench: Bench, exhibit: ExhibitOf<'distance'>): DistanceReading {
   const field = `/exhibits/${exhibit.id}/value`;
   const opened: Opened<string> = exhibit.struck === undefined ? openValue(exhibit.value) : { state: 'struck', because: exhibit.struck };
   const cti = findRead(exhibit.cti);
-  const index = cti === null ? null : parseQuantity(cti, 'ratio');
-  const group = index === null || isRefusal(index) ? 'III' : index.value >= GROUP_I_FROM_CTI ? 'I' : index.value >= GROUP_II_FROM_CTI ? 'II' : 'III';
+  const group = groupOf(cti);
   return {
     exhibit,
     field,
