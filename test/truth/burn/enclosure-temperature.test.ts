@@ -131,7 +131,7 @@ describe('readings that cannot be compared', () => {
   });
 
   it('a place inside is not asked about skin', () => {
-    const patch = { ...case_('99 °C ± 1 K'), places: [{ id: 'face', name: 'core', material: 'plastic' }] } as const;
+    const patch: CasePatch = { ...case_('99 °C ± 1 K'), places: [{ id: 'face', name: 'core', material: 'plastic' }] };
     expect(findingsOf(judge(patch), 'burn/enclosure-temperature')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
   });
 });
