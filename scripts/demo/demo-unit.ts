@@ -85,8 +85,14 @@ export const nanofarads = (model: UnitModel, name: string, truthF: number): stri
   readingText(model, name, truthF, { instrument: 'meter-1', role: 'capacitance', kind: 'capacitance', step: 1e-11 }, { factor: 1e-9, unit: 'nF', digits: 2 });
 
 /** An attached file as the case records it. */
-export function attach(id: string, path: string, bytes: Uint8Array, media = 'text/csv'): NonNullable<CaseInput['files']>[number] {
-  return { id, path, sha256: digestOfBytes(bytes), bytes: bytes.length, media };
+export function attach(
+  id: string,
+  path: string,
+  bytes: Uint8Array,
+  media = 'text/csv',
+  settled?: Record<string, string>,
+): NonNullable<CaseInput['files']>[number] {
+  return { id, path, sha256: digestOfBytes(bytes), bytes: bytes.length, media, ...(settled === undefined ? {} : { settled }) };
 }
 
 export function text(content: string): Uint8Array {

@@ -27,7 +27,7 @@ export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]
   for (const file of one.files) {
     const content = await readAttachment(source, file);
     if (isRefusal(content)) refusals.push(content);
-    else if (wanted.has(file.id)) {
+    else if (wanted.has(file.id) && file.media.startsWith('text/')) {
       const read = readInstrumentFile(content, file.settled ?? {});
       if (isRefusal(read)) refusals.push({ ...read, place: `/files/${file.id} (${file.path})${read.place === '' ? '' : ` ${read.place}`}` });
       else tables.set(file.sha256, toReadTable(read));
@@ -36,8 +36,10 @@ export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]
   return refusals.length > 0 ? refusals : { one, tables };
 }
 
+/** Files that an exhibit takes numbers from: tables of sweeps and soaks, captures, thermal pictures that are text. */
 function tableFile(exhibit: Exhibit): string[] {
-  return 'table' in exhibit && exhibit.table.file !== undefined ? [exhibit.table.file] : [];
+  if ('table' in exhibit) return exhibit.table.file === undefined ? [] : [exhibit.table.file];
+  return exhibit.kind === 'capture' || exhibit.kind === 'thermalPicture' ? [exhibit.file] : [];
 }
 
 function parseJson(bytes: Uint8Array): unknown {

@@ -14,7 +14,13 @@ export function describeText(file: Description): string {
   if (file.doubts.length === 0) lines.push('', 'nothing left open');
   else {
     lines.push('', 'asked, because the file does not say:');
-    for (const { code, question, answers } of file.doubts) lines.push(`  ${code}: ${question}`, `    answers: ${answers.join(' | ')}`);
+    let said = '';
+    for (const { code, question, answers } of file.doubts) {
+      const choice = answers.join(' | ');
+      lines.push(`  ${code}: ${question}`, `    answers: ${choice === said ? 'as above' : choice}`);
+      said = choice;
+    }
+    lines.push('', 'answer with --settle CODE=ANSWER here, or with "settled" beside the file in the case');
   }
   return `${lines.join('\n')}\n`;
 }
@@ -36,7 +42,7 @@ function table(file: Description): string[] {
       column.unit ?? '?',
       String(column.count),
       missingText(column.missing),
-      ...[column.first, column.last, column.min, column.max, column.mean].map(numberText),
+      ...[column.first, column.last, column.min, column.max, column.mean].map((value) => cellText(value, column.kind)),
       column.usable ? 'yes' : 'no',
     ]),
   ];
@@ -50,7 +56,10 @@ function missingText(missing: Description['columns'][number]['missing']): string
   return `${missing.count} (${Object.entries(missing.reasons).map(([reason, count]) => `${count} ${reason}`).join(', ')})`;
 }
 
-function numberText(value: number | string | null): string {
+const DATED_FROM_S = 86_400 * 366; // seconds since 1970 beyond the first year: a date, not a duration
+
+function cellText(value: number | string | null, kind: Description['columns'][number]['kind']): string {
   if (value === null) return '';
+  if (kind === 'time' && typeof value === 'number' && value > DATED_FROM_S) return new Date(value * 1000).toISOString().replace('T', ' ').replace(/(\.000)?Z$/, '');
   return typeof value === 'number' ? String(Number(value.toPrecision(DIGITS))) : value;
 }

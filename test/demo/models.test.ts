@@ -24,8 +24,8 @@ function judge({ document, files }: DemoCase): Assessment {
   const one = parseCase(document);
   if (Array.isArray(one)) throw new Error(JSON.stringify(one));
   const tables = new Map(
-    one.files.flatMap(({ path, sha256 }) => {
-      const read = readInstrumentFile(files[path]!);
+    one.files.flatMap(({ path, sha256, settled }) => {
+      const read = readInstrumentFile(files[path]!, settled ?? {});
       return isRefusal(read) ? [] : [[sha256, toReadTable(read)] as const];
     }),
   );

@@ -131,7 +131,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
         },
         { id: 'board-1', kind: 'board', day: 'day-1', fuse: 'cartridge', fusePart: 'f1', rectifier: 'bridge', suppression: ['c5'] },
       ],
-      files: [attach('sweep-file', 'load-sweep.csv', sweep), attach('picture-file', 'picture.csv', picture)],
+      files: [attach('sweep-file', 'load-sweep.csv', sweep), attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' })],
     },
     files: { 'load-sweep.csv': sweep, 'picture.csv': picture },
   };

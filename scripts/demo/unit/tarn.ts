@@ -179,7 +179,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
       files: [
         ...sweeps.map(({ id, file, bytes }) => attach(`file-${id}`, file, bytes, 'text/csv')),
         attach('soak-file', 'soak.csv', soak),
-        attach('capture-file', 'capture.csv', capture),
+        attach('capture-file', 'capture.csv', capture, 'text/csv', { 'time-base': 's' }),
       ],
     },
     files: { ...Object.fromEntries(sweeps.map(({ file, bytes }) => [file, bytes])), 'soak.csv': soak, 'capture.csv': capture },

@@ -18,6 +18,10 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
     if (reading.refused !== null) found.push({ key: reading.refused, at: reading.field, args: { supply: reading.supply ?? '' } });
   for (const { exhibit, supply } of refusedWorkingVoltages(facts.bench)) found.push({ key: 'workingVoltageRefused', at: `/exhibits/${exhibit}`, args: { supply } });
   for (const { sweeps } of facts.levels) for (const sweep of sweeps) for (const { field, because } of sweep.leftOut) found.push({ key: because, at: field, args: {} });
+  for (const file of facts.bench.one.files) {
+    const open = new Set((facts.bench.tables.get(file.sha256)?.columns ?? []).flatMap(({ doubts }) => doubts));
+    if (open.size > 0) found.push({ key: 'fileInDoubt', at: `/files/${file.id}`, args: { path: file.path, codes: [...open].join(', ') } });
+  }
   if (facts.setting.decision.changed) found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }

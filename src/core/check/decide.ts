@@ -85,22 +85,23 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   if (line === null) throw new Error(`${limit.name} has no value to compare with`);
   const slack = (own: number, at: number): number => sign * (at - own);
   const u = uncertaintyOf(addForms([{ form: line.form, factor: 1 }, { form: value.form, factor: -1 }]));
+  // with unknown uncertainty nothing is said within a tenth of the limit (of the permitted rise, for temperatures)
+  const blind = (own: number, at: number): number => BLIND_BAND * Math.abs(ratio(own, at) === null ? at : at - offsetOf(ratio, at));
   const decide = (own: number, at: number): { outcome: Outcome; reason: Reason; probability: number | null } => {
     const sided = value.side === undefined ? null : oneSided(value.side, sign);
     const p = u === null ? null : u === 0 ? (slack(own, at) >= 0 ? 1 : 0) : normalBelow(slack(own, at) / u);
     if (sided === 'cannotTell') return { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     if (sided === 'canOnlyPass') {
-      const surely = p === null ? slack(own, at) > 0 : p >= rule.passAt;
+      const surely = p === null ? slack(own, at) > blind(own, at) : p >= rule.passAt;
       return surely ? { outcome: 'pass', reason: 'met', probability: p } : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     }
     if (sided === 'canOnlyFail') {
-      const surely = p === null ? slack(own, at) < 0 : p <= rule.failAt;
+      const surely = p === null ? slack(own, at) < -blind(own, at) : p <= rule.failAt;
       // a bound that just touches the limit is beyond it only when the limit itself may not be reached: then it cannot tell
       return surely ? { outcome: 'fail', reason: 'notMet', probability: p } : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     }
     if (p === null) {
-      const scale = Math.abs(ratio(own, at) === null ? at : at - offsetOf(ratio, at));
-      if (Math.abs(slack(own, at)) <= BLIND_BAND * scale) return { outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null };
+      if (Math.abs(slack(own, at)) <= blind(own, at)) return { outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null };
       return slack(own, at) >= 0 ? { outcome: 'pass', reason: 'met', probability: null } : { outcome: 'fail', reason: 'notMet', probability: null };
     }
     if (p >= rule.passAt) return { outcome: 'pass', reason: 'met', probability: p };

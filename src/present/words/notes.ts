@@ -74,6 +74,7 @@ export const WARNINGS: Templates = {
   fileMissing: 'The file of a sweep is missing.',
   columnMissing: 'A sweep lacks a column that is needed.',
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
+  fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',
   unitNotStated: 'A column of a sweep states no unit; it is left out.',
   decisionChanged: 'The decision rule differs from the default: passes from {passAt|percent}, fails up to {failAt|percent}.',
   readingsDisagree: 'Readings of the same thing differ by more than their uncertainty.',
