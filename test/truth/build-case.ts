@@ -36,7 +36,8 @@ export function judge(patch: CasePatch = {}, tables: Tables = new Map()): Assess
 /** The one finding of that id. */
 export function findingOf(assessment: Assessment, id: string): Finding {
   const found = assessment.findings.filter((finding) => finding.id === id);
-  if (found.length !== 1) throw new Error(`${found.length} findings are called ${id}; there are ${assessment.findings.map((one) => one.id).join(', ')}`);
+  if (found.length !== 1)
+    throw new Error(`${found.length} findings are called ${id}; there are ${assessment.findings.map((one) => one.id).join(', ')}`);
   return found[0]!;
 }
 

@@ -7,7 +7,11 @@ import { doubtOfReading } from '../../src/core/working/bench/doubt-of-reading.ts
 import { findingOf, judge, noteKeys } from './build-case.ts';
 import { CONDUCTORS, gap, sweep, usbPort, workingVoltage } from './evidence-pieces.ts';
 
-const METER: Instrument = { id: 'm1', name: 'meter, invented', ranges: [{ of: 'outputVoltage', upTo: '20 V', resolution: '0.001 V', accuracy: '0.5 % + 3 digits' }] };
+const METER: Instrument = {
+  id: 'm1',
+  name: 'meter, invented',
+  ranges: [{ of: 'outputVoltage', upTo: '20 V', resolution: '0.001 V', accuracy: '0.5 % + 3 digits' }],
+};
 /** At 5 V: 0.5 % rectangular makes 14.434 mV, three digits of 1 mV make 1.732 mV. */
 const GAIN_V = 0.0144337567;
 const DIGITS_V = 0.0017320508;
@@ -21,11 +25,32 @@ function reading(name: string, value: number, day = 'day-1'): Derived {
 function meanOf(readings: readonly Derived[]): Derived {
   const inputs = Object.fromEntries(readings.map((one, index) => [`r${index}`, one]));
   const symbols = Object.fromEntries(Object.keys(inputs).map((name) => [name, name]));
-  return combine({ kind: 'reduce', unit: 'V', formula: null, symbols, compute: (plain) => Object.values(plain).reduce((sum, one) => sum + one, 0) / readings.length }, inputs, { id: 'mean', name: 'mean' });
+  return combine(
+    {
+      kind: 'reduce',
+      unit: 'V',
+      formula: null,
+      symbols,
+      compute: (plain) => Object.values(plain).reduce((sum, one) => sum + one, 0) / readings.length,
+    },
+    inputs,
+    { id: 'mean', name: 'mean' },
+  );
 }
 
 function difference(a: Derived, b: Derived): Derived {
-  return combine({ kind: 'reduce', unit: 'V', formula: null, symbols: { a: 'a', b: 'b' }, moves: { a: 'up', b: 'down' }, compute: ({ a: one, b: two }) => one - two }, { a, b }, { id: 'difference', name: 'difference' });
+  return combine(
+    {
+      kind: 'reduce',
+      unit: 'V',
+      formula: null,
+      symbols: { a: 'a', b: 'b' },
+      moves: { a: 'up', b: 'down' },
+      compute: ({ a: one, b: two }) => one - two,
+    },
+    { a, b },
+    { id: 'difference', name: 'difference' },
+  );
 }
 
 describe('one meter, many readings', () => {
@@ -46,7 +71,10 @@ describe('one meter, many readings', () => {
 
   it('a difference of two readings does not suffer from the gain', () => {
     // 0.1 V: gain 0.29 mV, digits √2 × 1.732 mV
-    expect(uncertainty(difference(reading('a', 5), reading('b', 4.9)))).toBeCloseTo(Math.hypot(0.1 * 0.002886751, Math.SQRT2 * DIGITS_V), 8);
+    expect(uncertainty(difference(reading('a', 5), reading('b', 4.9)))).toBeCloseTo(
+      Math.hypot(0.1 * 0.002886751, Math.SQRT2 * DIGITS_V),
+      8,
+    );
   });
 
   it('a reading beyond every range of the meter has no doubt of it', () => {
@@ -63,17 +91,26 @@ describe('unknown is never zero', () => {
   });
 
   it('one unknown doubt among known ones makes the doubt of the result unknown', () => {
-    const unknown = given('reading', 5, 'V', { id: 'u', name: 'u' }, { form: new Map([['x', { leaf: { id: 'x', u: null, means: 'notStated' }, c: 1 }]]) });
+    const unknown = given(
+      'reading',
+      5,
+      'V',
+      { id: 'u', name: 'u' },
+      { form: new Map([['x', { leaf: { id: 'x', u: null, means: 'notStated' }, c: 1 }]]) },
+    );
     expect(uncertainty(meanOf([reading('a', 5), unknown]))).toBeNull();
   });
 
   it('a photo doubts 0.3 mm, a caliper 0.1 mm, a microscope 0.05 mm, rectangular, unless somebody states better', () => {
     const u = (method: 'photo' | 'caliper' | 'microscope', value = '9 mm'): unknown => {
-      const { measured } = findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap(value, { method })] }), 'shock/creepage@hv-minus~out-minus');
+      const { measured } = findingOf(
+        judge({ conductors: CONDUCTORS, exhibits: [gap(value, { method })] }),
+        'shock/creepage@hv-minus~out-minus',
+      );
       return measured !== null && 'value' in measured ? measured.u : null;
     };
     expect(u('photo')).toBeCloseTo(0.000173205, 8);
-    expect(u('caliper')).toBeCloseTo(0.0000577350, 8);
+    expect(u('caliper')).toBeCloseTo(0.000057735, 8);
     expect(u('microscope')).toBeCloseTo(0.0000288675, 8);
     expect(u('photo', '9 mm ± 0.02 mm')).toBeCloseTo(0.00001, 9);
   });
@@ -82,7 +119,12 @@ describe('unknown is never zero', () => {
     const u = (volts: string): number => {
       const meter = { id: 'm1', name: 'meter, invented', ranges: [{ of: 'outputVoltage', accuracy: '3 digits' }] } as const;
       const day = { id: 'day-1', date: '2026-03-05', uses: { outputVoltage: 'm1' }, under: {} } as const;
-      const assessment = judge({ ports: [usbPort()], instruments: [{ ...meter, ranges: [...meter.ranges] }], days: [day], exhibits: [sweep([['0', volts]])] });
+      const assessment = judge({
+        ports: [usbPort()],
+        instruments: [{ ...meter, ranges: [...meter.ranges] }],
+        days: [day],
+        exhibits: [sweep([['0', volts]])],
+      });
       const { measured } = findingOf(assessment, 'harm/overvoltage@usb~5v');
       return measured !== null && 'value' in measured ? (measured.u ?? Number.NaN) : Number.NaN;
     };
@@ -93,7 +135,8 @@ describe('unknown is never zero', () => {
 
 describe('steps that jump', () => {
   const at = (rms: string, path: string): Assessment => judge({ conductors: CONDUCTORS, exhibits: [gap(path), workingVoltage(rms)] });
-  const branches = (assessment: Assessment): string[] => assessment.steps.filter(({ notes }) => notes.some(({ key }) => key === 'otherBranch')).map(({ id }) => id);
+  const branches = (assessment: Assessment): string[] =>
+    assessment.steps.filter(({ notes }) => notes.some(({ key }) => key === 'otherBranch')).map(({ id }) => id);
 
   it('a working voltage that straddles a tenth of a millimetre leaves both branches, and the outcome stands only if they agree', () => {
     // 240 V: 2.40, so 4.8 mm; 242 V: 2.42, rounded up 2.5, so 5.0 mm
@@ -133,9 +176,24 @@ describe('one-sided values', () => {
   });
 
   it('below the span in which a meter works a reading is one-sided and the meter is named', () => {
-    const dark = { id: 'usb-meter', name: 'meter at the socket, invented', works: { of: 'outputVoltage', from: '3.5 V' }, ranges: [{ of: 'outputVoltage', resolution: '0.01 V', accuracy: '0.01 V' }] } as const;
+    const dark = {
+      id: 'usb-meter',
+      name: 'meter at the socket, invented',
+      works: { of: 'outputVoltage', from: '3.5 V' },
+      ranges: [{ of: 'outputVoltage', resolution: '0.01 V', accuracy: '0.01 V' }],
+    } as const;
     const day = { id: 'day-1', date: '2026-03-05', uses: { outputVoltage: 'usb-meter' }, under: {} } as const;
-    const assessment = judge({ ports: [usbPort()], instruments: [{ ...dark, ranges: [...dark.ranges] }], days: [day], exhibits: [sweep([['0', '5.00'], ['1', '0.20']])] });
+    const assessment = judge({
+      ports: [usbPort()],
+      instruments: [{ ...dark, ranges: [...dark.ranges] }],
+      days: [day],
+      exhibits: [
+        sweep([
+          ['0', '5.00'],
+          ['1', '0.20'],
+        ]),
+      ],
+    });
     const finding = findingOf(assessment, 'delivery/voltage-window@usb~5v');
     expect(finding).toMatchObject({ outcome: 'fail', measured: { value: 3.5, side: 'below', u: null } });
     expect(assessment.steps.some(({ notes }) => notes.some(({ key }) => key === 'meterDark'))).toBe(true);
@@ -145,15 +203,25 @@ describe('one-sided values', () => {
 
 describe('size of a derivation', () => {
   it('two hundred rows of a sweep are not two hundred steps, and no budget lists more than fifteen leaves', () => {
-    const rows = Array.from({ length: 200 }, (_, index) => [(index / 80).toFixed(4), (5.2 - index / 400).toFixed(3), (index / 10 + 0.1).toFixed(2)]);
-    const { steps } = judge({ ports: [usbPort()], exhibits: [sweep(rows, { under: { mains: '230 V' } })].map(({ day: _left, ...own }) => own) });
+    const rows = Array.from({ length: 200 }, (_, index) => [
+      (index / 80).toFixed(4),
+      (5.2 - index / 400).toFixed(3),
+      (index / 10 + 0.1).toFixed(2),
+    ]);
+    const { steps } = judge({
+      ports: [usbPort()],
+      exhibits: [sweep(rows, { under: { mains: '230 V' } })].map(({ day: _left, ...own }) => own),
+    });
     expect(steps.length).toBeGreaterThan(10);
     expect(steps.length).toBeLessThanOrEqual(600);
     expect(Math.max(...steps.map(({ budget }) => budget.length))).toBeLessThanOrEqual(15);
   });
 
   it('every step stands after the steps it uses, and every finding names steps that are there', () => {
-    const { steps, findings } = judge({ conductors: CONDUCTORS, exhibits: [gap('5.1 mm'), workingVoltage('245 V ± 2 V'), gap('3.1 mm', { id: 'gap-2', path: 'air' })] });
+    const { steps, findings } = judge({
+      conductors: CONDUCTORS,
+      exhibits: [gap('5.1 mm'), workingVoltage('245 V ± 2 V'), gap('3.1 mm', { id: 'gap-2', path: 'air' })],
+    });
     const seen = new Set<string>();
     for (const step of steps) {
       for (const use of step.uses) expect(seen.has(use.step)).toBe(true);

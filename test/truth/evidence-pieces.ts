@@ -32,21 +32,55 @@ export function gap(value: DistanceInput['value'], more: Partial<DistanceInput> 
 
 /** Rms working voltage of the same pair, on a direct supply at 230 V. */
 export function workingVoltage(rms: Of<'workingVoltage'>['rms'], more: Partial<Of<'workingVoltage'>> = {}): Of<'workingVoltage'> {
-  return { id: 'working-1', kind: 'workingVoltage', between: ['hv-minus', 'out-minus'], rms, under: { supply: 'direct', mains: '230 V', frequency: '50 Hz' }, ...more };
+  return {
+    id: 'working-1',
+    kind: 'workingVoltage',
+    between: ['hv-minus', 'out-minus'],
+    rms,
+    under: { supply: 'direct', mains: '230 V', frequency: '50 Hz' },
+    ...more,
+  };
 }
 
 /** Touch current of the output minus on a direct supply, at the highest mains of the EU market so that scaling changes nothing. */
 export const AT_HIGHEST_MAINS = { mains: '253 V ± 0 V', frequency: '50 Hz ± 0 Hz', supply: 'direct' } as const;
 export function touch(value: TouchRms['value'], more: Partial<TouchRms> = {}): TouchRms {
-  return { id: 'touch-a', kind: 'touch', quantity: 'touchCurrentRms', from: 'out-minus', method: 'network', under: { ...AT_HIGHEST_MAINS, orientation: 'A' }, value, ...more };
+  return {
+    id: 'touch-a',
+    kind: 'touch',
+    quantity: 'touchCurrentRms',
+    from: 'out-minus',
+    method: 'network',
+    under: { ...AT_HIGHEST_MAINS, orientation: 'A' },
+    value,
+    ...more,
+  };
 }
 export function touchPeak(value: TouchPeak['value'], more: Partial<TouchPeak> = {}): TouchPeak {
-  return { id: 'touch-peak', kind: 'touch', quantity: 'touchCurrentPeak', from: 'out-minus', method: 'network', under: { ...AT_HIGHEST_MAINS, orientation: 'A' }, value, ...more };
+  return {
+    id: 'touch-peak',
+    kind: 'touch',
+    quantity: 'touchCurrentPeak',
+    from: 'out-minus',
+    method: 'network',
+    under: { ...AT_HIGHEST_MAINS, orientation: 'A' },
+    value,
+    ...more,
+  };
 }
 
 /** A capacitor (unless said otherwise) between two nets. */
 export function across(id: string, from: string, to: string, more: Partial<PartInput> = {}): PartInput {
-  return { id, ref: id.toUpperCase(), kind: 'ceramicCapacitor', pins: [{ pin: '1', net: from }, { pin: '2', net: to }], ...more };
+  return {
+    id,
+    ref: id.toUpperCase(),
+    kind: 'ceramicCapacitor',
+    pins: [
+      { pin: '1', net: from },
+      { pin: '2', net: to },
+    ],
+    ...more,
+  };
 }
 
 export function label(more: Partial<LabelInput> = {}): LabelInput {
@@ -58,7 +92,13 @@ export function board(more: Partial<Of<'board'>> = {}): Of<'board'> {
 }
 
 export function usbPort(printed: NonNullable<PortInput['levels']>[number]['printed'] = '2 A', more: Partial<PortInput> = {}): PortInput {
-  return { id: 'usb', name: 'socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', ...(printed === undefined ? {} : { printed }) }], ...more };
+  return {
+    id: 'usb',
+    name: 'socket',
+    kind: 'usbA',
+    levels: [{ id: '5v', voltage: '5 V', ...(printed === undefined ? {} : { printed }) }],
+    ...more,
+  };
 }
 
 /**
@@ -98,7 +138,10 @@ export function sweep(rows: readonly (readonly string[])[], more: Partial<Of<'sw
     level: '5v',
     order: 'up',
     sense: 'socket',
-    table: { columns: columns.slice(0, rows[0]?.length ?? 2), rows: rows.map((cells, index) => ({ id: `r${index + 1}`, cells: [...cells] })) },
+    table: {
+      columns: columns.slice(0, rows[0]?.length ?? 2),
+      rows: rows.map((cells, index) => ({ id: `r${index + 1}`, cells: [...cells] })),
+    },
     ...more,
   };
 }
@@ -113,7 +156,12 @@ export const WARM = {
 } as const satisfies NonNullable<Of<'spots'>['under']>;
 
 /** One temperature by contact at one place. */
-export function spot(place: string, value: Of<'spots'>['rows'][number]['value'], more: Partial<Of<'spots'>> = {}, id = 'spots-1'): Of<'spots'> {
+export function spot(
+  place: string,
+  value: Of<'spots'>['rows'][number]['value'],
+  more: Partial<Of<'spots'>> = {},
+  id = 'spots-1',
+): Of<'spots'> {
   return { id, kind: 'spots', under: { ...WARM, loads: [...WARM.loads] }, rows: [{ id: 'one', place, value, by: 'contact' }], ...more };
 }
 export const TRANSFORMER: PartInput = { id: 't1', ref: 'T1', kind: 'transformer' };

@@ -1,12 +1,31 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from './build-case.ts';
-import { across, AT_HIGHEST_MAINS, board, CONDUCTORS, face, gap, label, PLAIN_DAY, plainMeter, spot, sweep, touch, TRANSFORMER, usbPort, WARM, winding, workingVoltage } from './evidence-pieces.ts';
+import {
+  AT_HIGHEST_MAINS,
+  across,
+  board,
+  CONDUCTORS,
+  face,
+  gap,
+  label,
+  PLAIN_DAY,
+  plainMeter,
+  spot,
+  sweep,
+  TRANSFORMER,
+  touch,
+  usbPort,
+  WARM,
+  winding,
+  workingVoltage,
+} from './evidence-pieces.ts';
 
 const CREEPAGE = 'shock/creepage@hv-minus~out-minus';
 const UNDER = { ...WARM, loads: [...WARM.loads] };
 const limitMm = (finding: Finding): number => (finding.limit?.at?.value ?? Number.NaN) * 1000;
-const cell = (patch: CasePatch, check: string): string | undefined => judge(patch).verdict.cells.shock.find((one) => one.check === check)?.state;
+const cell = (patch: CasePatch, check: string): string | undefined =>
+  judge(patch).verdict.cells.shock.find((one) => one.check === check)?.state;
 
 describe('the headline', () => {
   it('a unit a little short of its current, whose barrier nobody looked at, is not headlined by the mild word alone', () => {
@@ -14,7 +33,14 @@ describe('the headline', () => {
       ports: [usbPort('2 A')],
       instruments: [plainMeter('0.001 V')],
       days: [PLAIN_DAY],
-      exhibits: [sweep([['0', '5.1'], ['1', '4.95'], ['1.8', '4.8'], ['2', '4.7']])],
+      exhibits: [
+        sweep([
+          ['0', '5.1'],
+          ['1', '4.95'],
+          ['1.8', '4.8'],
+          ['2', '4.7'],
+        ]),
+      ],
     });
     expect(verdict.failure).toBe('Below its claims');
     expect(verdict.coverage).toEqual({ shock: 'not examined', fire: 'not examined' });
@@ -31,7 +57,10 @@ describe('every pair of conductors at its own working voltage', () => {
   it('the pair with the worse ratio decides, although its gap is the longer one', () => {
     // 240 V asks for 4.8 mm, 281 V for 5.8 mm (published report)
     const far = workingVoltage('281 V ± 0 V', { id: 'working-2', between: ['hv-minus', 'out-plus'] });
-    const assessment = judge({ conductors: CONDUCTORS, exhibits: [gap('5.0 mm'), gap('5.3 mm', { id: 'gap-2', to: 'out-plus' }), workingVoltage('240 V ± 0 V'), far] });
+    const assessment = judge({
+      conductors: CONDUCTORS,
+      exhibits: [gap('5.0 mm'), gap('5.3 mm', { id: 'gap-2', to: 'out-plus' }), workingVoltage('240 V ± 0 V'), far],
+    });
     expect(findingOf(assessment, CREEPAGE).outcome).toBe('pass');
     expect(findingOf(assessment, 'shock/creepage@hv-minus~out-plus').outcome).toBe('fail');
     expect(assessment.verdict.decidedBy).toEqual(['shock/creepage@hv-minus~out-plus']);
@@ -39,7 +68,9 @@ describe('every pair of conductors at its own working voltage', () => {
 
   it('a gap written down from either end is one pair', () => {
     const back = gap('2.0 mm', { id: 'gap-2', from: 'out-minus', to: 'hv-minus' });
-    expect(findingsOf(judge({ conductors: CONDUCTORS, exhibits: [gap('9 mm'), back] }), 'shock/creepage')).toMatchObject([{ id: CREEPAGE, outcome: 'fail' }]);
+    expect(findingsOf(judge({ conductors: CONDUCTORS, exhibits: [gap('9 mm'), back] }), 'shock/creepage')).toMatchObject([
+      { id: CREEPAGE, outcome: 'fail' },
+    ]);
   });
 
   it('line to neutral is a pair of its own and does not settle what stands between the mains and a hand', () => {
@@ -70,7 +101,8 @@ describe('working voltages that read too low', () => {
   });
 
   it('a working voltage read behind an isolating or electronic source sets no limit', () => {
-    for (const supply of ['isolating', 'electronic'] as const) expect(one(workingVoltage('8 V ± 1 V', { under: { supply, mains: '230 V' } })).outcome).toBe('fail');
+    for (const supply of ['isolating', 'electronic'] as const)
+      expect(one(workingVoltage('8 V ± 1 V', { under: { supply, mains: '230 V' } })).outcome).toBe('fail');
   });
 
   it('a working voltage that is only estimated makes the limit itself uncertain', () => {
@@ -84,43 +116,72 @@ describe('working voltages that read too low', () => {
 describe('what is computed never acquits', () => {
   it('a small capacitance across the barrier and no reading leave the touch current not assessed', () => {
     const small = across('c1', 'hv-minus', 'out-minus', { value: '100 pF', safetyClass: 'Y1', identity: 'established' });
-    expect(findingsOf(judge({ conductors: CONDUCTORS, parts: [small] }), 'shock/touch-current')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge({ conductors: CONDUCTORS, parts: [small] }), 'shock/touch-current')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 
   it('a part that claims a certificate is certified only when its identity is established', () => {
-    const part = (identity: 'claimed' | 'established'): CasePatch => ({ conductors: CONDUCTORS, parts: [across('c1', 'hv-minus', 'out-minus', { value: '1 nF', safetyClass: 'Y1', identity })] });
+    const part = (identity: 'claimed' | 'established'): CasePatch => ({
+      conductors: CONDUCTORS,
+      parts: [across('c1', 'hv-minus', 'out-minus', { value: '1 nF', safetyClass: 'Y1', identity })],
+    });
     expect(findingOf(judge(part('claimed')), 'shock/bridging-part@c1').outcome).toBe('inconclusive');
     expect(findingOf(judge(part('established')), 'shock/bridging-part@c1').outcome).toBe('pass');
   });
 
   it('a touch current behind an isolating transformer reads nothing and acquits nobody', () => {
     const isolated = { ...AT_HIGHEST_MAINS, supply: 'isolating' } as const;
-    const both = (['A', 'B'] as const).map((orientation) => touch('0.001 mA', { id: `touch-${orientation.toLowerCase()}`, under: { ...isolated, orientation } }));
+    const both = (['A', 'B'] as const).map((orientation) =>
+      touch('0.001 mA', { id: `touch-${orientation.toLowerCase()}`, under: { ...isolated, orientation } }),
+    );
     const assessment = judge({ conductors: CONDUCTORS, exhibits: both });
-    expect(findingsOf(assessment, 'shock/touch-current').map(({ outcome, reason }) => [outcome, reason])).toEqual([['notAssessed', 'refusedEvidence'], ['notAssessed', 'refusedEvidence']]);
+    expect(findingsOf(assessment, 'shock/touch-current').map(({ outcome, reason }) => [outcome, reason])).toEqual([
+      ['notAssessed', 'refusedEvidence'],
+      ['notAssessed', 'refusedEvidence'],
+    ]);
     expect(assessment.next.map(({ id }) => id)).toContain('touchBothWays');
   });
 
   it('a current read otherwise than through the network says so', () => {
     for (const method of ['meter', 'probe', 'resistor'] as const)
-      expect(noteKeys(findingOf(judge({ conductors: CONDUCTORS, exhibits: [touch('0.1 mA ± 0.01 mA', { method })] }), 'shock/touch-current@out-minus~A'))).toContain('notTheNetwork');
+      expect(
+        noteKeys(
+          findingOf(
+            judge({ conductors: CONDUCTORS, exhibits: [touch('0.1 mA ± 0.01 mA', { method })] }),
+            'shock/touch-current@out-minus~A',
+          ),
+        ),
+      ).toContain('notTheNetwork');
   });
 });
 
 describe('heat', () => {
   const heated = (under: Partial<typeof UNDER> | Record<string, unknown>, celsius = '55 °C ± 1 K'): CasePatch =>
-    ({ ports: [usbPort('2 A')], parts: [TRANSFORMER], places: [winding('B'), face()], exhibits: [spot('winding', celsius, { under: { ...UNDER, ...under } }), spot('face', celsius, { under: { ...UNDER, ...under } }, 'spots-2')] }) as CasePatch;
+    ({
+      ports: [usbPort('2 A')],
+      parts: [TRANSFORMER],
+      places: [winding('B'), face()],
+      exhibits: [
+        spot('winding', celsius, { under: { ...UNDER, ...under } }),
+        spot('face', celsius, { under: { ...UNDER, ...under } }, 'spots-2'),
+      ],
+    }) as CasePatch;
   const both = (patch: CasePatch): Finding[] => {
     const assessment = judge(patch);
     return [findingOf(assessment, 'fire/winding-temperature@winding'), findingOf(assessment, 'burn/enclosure-temperature@face')];
   };
 
   it('at the printed load, after an hour, a cool unit passes', () => {
-    expect(both(heated({})).map(({ outcome, state }) => [outcome, state])).toEqual([['pass', 'labelLoad'], ['pass', 'labelLoad']]);
+    expect(both(heated({})).map(({ outcome, state }) => [outcome, state])).toEqual([
+      ['pass', 'labelLoad'],
+      ['pass', 'labelLoad'],
+    ]);
   });
 
   it('a cool unit with nothing plugged into it, or a tenth of its load, has not been judged on heat', () => {
-    for (const draws of [{ state: 'open' }, '0.2 A']) for (const finding of both(heated({ loads: [{ port: 'usb', level: '5v', draws }] }))) expect(finding.outcome).not.toBe('pass');
+    for (const draws of [{ state: 'open' }, '0.2 A'])
+      for (const finding of both(heated({ loads: [{ port: 'usb', level: '5v', draws }] }))) expect(finding.outcome).not.toBe('pass');
   });
 
   it('a unit too hot at a tenth of its load fails all the same', () => {
@@ -140,13 +201,21 @@ describe('heat', () => {
   });
 
   it('a label load at the shorted output is told apart', () => {
-    expect(both(heated({ loads: [{ port: 'usb', level: '5v', draws: { state: 'short' } }] })).map(({ state }) => state)).toEqual(['shorted', 'shorted']);
+    expect(both(heated({ loads: [{ port: 'usb', level: '5v', draws: { state: 'short' } }] })).map(({ state }) => state)).toEqual([
+      'shorted',
+      'shorted',
+    ]);
   });
 });
 
 describe('which mains a unit is judged at', () => {
   const clearance = (market: 'EU' | 'US' | 'JP', own: Parameters<typeof label>[0]): number =>
-    limitMm(findingOf(judge({ setting: { market }, conductors: CONDUCTORS, exhibits: [gap('9 mm', { path: 'air' }), label(own)] }), 'shock/clearance@hv-minus~out-minus'));
+    limitMm(
+      findingOf(
+        judge({ setting: { market }, conductors: CONDUCTORS, exhibits: [gap('9 mm', { path: 'air' }), label(own)] }),
+        'shock/clearance@hv-minus~out-minus',
+      ),
+    );
 
   it('a unit marked 100-240 V is judged at 230 V wherever it was bought', () => {
     expect(clearance('US', { input: { voltage: '100-240 V' } })).toBeCloseTo(3.0, 9);
@@ -169,7 +238,8 @@ describe('which mains a unit is judged at', () => {
 
 describe('margins', () => {
   it('nothing against an at-least limit has no ratio; a hundredth of the limit has a hundred', () => {
-    const of = (value: string): Finding => findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap(value, { path: 'air' })] }), 'shock/clearance@hv-minus~out-minus');
+    const of = (value: string): Finding =>
+      findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap(value, { path: 'air' })] }), 'shock/clearance@hv-minus~out-minus');
     expect(of('0 mm').margin).toBeNull();
     expect(of('0.03 mm ± 0.01 mm').margin).toBeCloseTo(100, 6);
     expect(of('300 mm').margin).toBeCloseTo(0.01, 9);
@@ -178,13 +248,25 @@ describe('margins', () => {
 
 describe('several readings of one thing', () => {
   it('the worst counts, never the mean, and a contradiction is noted', () => {
-    const finding = findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap('7.0 mm ± 0.1 mm'), gap('4.0 mm ± 0.1 mm', { id: 'gap-2' }), workingVoltage('240 V ± 0 V')] }), CREEPAGE);
+    const finding = findingOf(
+      judge({
+        conductors: CONDUCTORS,
+        exhibits: [gap('7.0 mm ± 0.1 mm'), gap('4.0 mm ± 0.1 mm', { id: 'gap-2' }), workingVoltage('240 V ± 0 V')],
+      }),
+      CREEPAGE,
+    );
     expect(finding).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced', measured: { value: 0.004 } });
     expect(noteKeys(finding)).toContain('readingsDisagree');
   });
 
   it('readings that agree within their doubt leave no such note', () => {
-    const finding = findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap('5.2 mm ± 0.2 mm'), gap('5.3 mm ± 0.2 mm', { id: 'gap-2' }), workingVoltage('240 V ± 0 V')] }), CREEPAGE);
+    const finding = findingOf(
+      judge({
+        conductors: CONDUCTORS,
+        exhibits: [gap('5.2 mm ± 0.2 mm'), gap('5.3 mm ± 0.2 mm', { id: 'gap-2' }), workingVoltage('240 V ± 0 V')],
+      }),
+      CREEPAGE,
+    );
     expect(finding.measured).toMatchObject({ value: 0.0052 });
     expect(noteKeys(finding)).not.toContain('readingsDisagree');
   });
@@ -203,7 +285,10 @@ describe('several readings of one thing', () => {
   it('of two touch currents the same way the greater counts; a refused one beside it changes nothing', () => {
     const second = touch('0.6 mA ± 0.01 mA', { id: 'touch-2' });
     const isolated = touch('0.001 mA', { id: 'touch-3', under: { ...AT_HIGHEST_MAINS, orientation: 'A', supply: 'isolating' } });
-    const finding = findingOf(judge({ conductors: CONDUCTORS, exhibits: [touch('0.1 mA ± 0.01 mA'), second, isolated] }), 'shock/touch-current@out-minus~A');
+    const finding = findingOf(
+      judge({ conductors: CONDUCTORS, exhibits: [touch('0.1 mA ± 0.01 mA'), second, isolated] }),
+      'shock/touch-current@out-minus~A',
+    );
     expect(finding).toMatchObject({ outcome: 'fail', consequence: 'injurious' });
     expect(noteKeys(finding)).toContain('readingsDisagree');
   });
@@ -220,7 +305,8 @@ describe('the decision', () => {
   });
 
   it('passes from P = 0.95 on: 1.64 standard uncertainties are too few, 1.65 enough', () => {
-    const at = (value: string): Finding => findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap(value), workingVoltage('240 V ± 0 V')] }), CREEPAGE);
+    const at = (value: string): Finding =>
+      findingOf(judge({ conductors: CONDUCTORS, exhibits: [gap(value), workingVoltage('240 V ± 0 V')] }), CREEPAGE);
     expect(at('4.964 mm ± 0.2 mm')).toMatchObject({ outcome: 'inconclusive' });
     expect(at('4.965 mm ± 0.2 mm')).toMatchObject({ outcome: 'pass' });
     expect(at('4.636 mm ± 0.2 mm')).toMatchObject({ outcome: 'inconclusive' });
@@ -249,7 +335,8 @@ describe('five states of a value', () => {
   });
 
   it('what cannot be measured any more is not proposed again; what is unknown is', () => {
-    const proposed = (value: Parameters<typeof gap>[0]): string[] => judge({ conductors: CONDUCTORS, exhibits: [gap(value)] }).next.map(({ id }) => id);
+    const proposed = (value: Parameters<typeof gap>[0]): string[] =>
+      judge({ conductors: CONDUCTORS, exhibits: [gap(value)] }).next.map(({ id }) => id);
     expect(proposed({ state: 'cannotNow', since: 'burnt' })).not.toContain('distanceSurface');
     expect(proposed({ state: 'unknown', because: 'blurred photo' })).toContain('distanceSurface');
   });

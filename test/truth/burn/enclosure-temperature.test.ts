@@ -8,7 +8,10 @@ import { face, spot, usbPort, WARM } from '../evidence-pieces.ts';
 type Spot = Parameters<typeof spot>;
 type Under = NonNullable<NonNullable<Spot[2]>['under']>;
 const UNDER: Under = { ...WARM, loads: [...WARM.loads] };
-const case_ = (value: Spot[1], more: { material?: Parameters<typeof face>[0]; under?: Under; contact?: 'under1s' | '1to10s' | '10to60s' | 'over1min' } = {}): CasePatch => ({
+const case_ = (
+  value: Spot[1],
+  more: { material?: Parameters<typeof face>[0]; under?: Under; contact?: 'under1s' | '1to10s' | '10to60s' | 'over1min' } = {},
+): CasePatch => ({
   ports: [usbPort()],
   places: [face(more.material ?? 'plastic')],
   exhibits: [spot('face', value, { under: more.under ?? UNDER })],
@@ -85,13 +88,23 @@ describe('other materials and contact times', () => {
 
   it('held for more than a minute, 50 °C of plastic fails on a figure found elsewhere and is headlined', () => {
     const assessment = judge(case_('50 °C ± 1 K', { contact: 'over1min' }));
-    expect(findingOf(assessment, 'burn/enclosure-temperature@face')).toMatchObject({ outcome: 'fail', headline: true, limit: { grade: 'secondary' } });
+    expect(findingOf(assessment, 'burn/enclosure-temperature@face')).toMatchObject({
+      outcome: 'fail',
+      headline: true,
+      limit: { grade: 'secondary' },
+    });
     expect(assessment.verdict.failure).toBe('Unsafe');
   });
 
   it('a material that nobody can tell is inconclusive, one not looked at is not assessed', () => {
-    expect(judged(case_('30 °C ± 1 K', { material: { state: 'unknown', because: 'painted' } }))).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
-    expect(judged(case_('30 °C ± 1 K', { material: { state: 'notLooked' } }))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
+    expect(judged(case_('30 °C ± 1 K', { material: { state: 'unknown', because: 'painted' } }))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
+    expect(judged(case_('30 °C ± 1 K', { material: { state: 'notLooked' } }))).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'notLooked',
+    });
   });
 });
 
@@ -106,7 +119,11 @@ describe('readings that cannot be compared', () => {
   });
 
   it('a cover that was open', () => {
-    for (const cover of ['open', { openedBefore: '20 s' }] as const) expect(judged(case_('60 °C ± 1 K', { under: { ...UNDER, cover } }))).toMatchObject({ outcome: 'notAssessed', reason: 'notComparable' });
+    for (const cover of ['open', { openedBefore: '20 s' }] as const)
+      expect(judged(case_('60 °C ± 1 K', { under: { ...UNDER, cover } }))).toMatchObject({
+        outcome: 'notAssessed',
+        reason: 'notComparable',
+      });
   });
 
   it.each(['mains', 'ambient', 'cover', 'minutes', 'loads'] as const)('conditions without %s', (key) => {
@@ -118,14 +135,22 @@ describe('readings that cannot be compared', () => {
     const day = { id: 'day-1', date: '2026-03-05', uses: {}, under: { cover: 'closed', mains: '230 V', ambient: '25 °C ± 0 K' } } as const;
     const under: Under = { minutes: '60 min', loads: [...WARM.loads] };
     const at = (time: string): Finding =>
-      judged({ ...case_('60 °C'), days: [day], events: [{ id: 'open', at: '2026-03-05T14:00:00', what: 'opened' }], exhibits: [spot('face', '60 °C ± 1 K', { day: 'day-1', at: time, under })] });
+      judged({
+        ...case_('60 °C'),
+        days: [day],
+        events: [{ id: 'open', at: '2026-03-05T14:00:00', what: 'opened' }],
+        exhibits: [spot('face', '60 °C ± 1 K', { day: 'day-1', at: time, under })],
+      });
     expect(at('2026-03-05T12:00:00').outcome).toBe('pass');
     expect(at('2026-03-05T15:00:00')).toMatchObject({ outcome: 'notAssessed', reason: 'notComparable' });
   });
 
   it('the states of a temperature', () => {
     expect(findingsOf(judge(), 'burn/enclosure-temperature')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
-    expect(judged(case_({ state: 'unknown', because: 'the sensor fell off' }))).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(judged(case_({ state: 'unknown', because: 'the sensor fell off' }))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
     expect(judged(case_({ state: 'cannotNow', since: 'burnt' }))).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
     expect(judged(case_({ v: '99 °C', struck: 'the sun was on it' }))).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
   });

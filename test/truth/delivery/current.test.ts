@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
-import { PLAIN_DAY, plainMeter, type PortInput, sweep, usbPort } from '../evidence-pieces.ts';
+import { PLAIN_DAY, type PortInput, plainMeter, sweep, usbPort } from '../evidence-pieces.ts';
 
 // Window of a USB A socket: 4.75 to 5.25 V (secondary: EN 301 489-34 and public notes). The limit of this check is what the label prints.
 // The curve V = 5.2 V - 0.225 Ω × I crosses 4.75 V at 2.000 A. A voltmeter that is off by u moves the crossing by u / 0.225 Ω: 0.0225 V make 0.1 A.
@@ -49,15 +49,28 @@ describe('the current held inside the window against the printed one', () => {
   });
 
   it('a voltmeter ten times worse decides neither', () => {
-    for (const printed of ['1.8 A', '2.2 A']) expect(judged(case_(STRAIGHT, { ...claim(printed), uVolt: '0.225 V' }))).toMatchObject({ outcome: 'inconclusive' });
+    for (const printed of ['1.8 A', '2.2 A'])
+      expect(judged(case_(STRAIGHT, { ...claim(printed), uVolt: '0.225 V' }))).toMatchObject({ outcome: 'inconclusive' });
   });
 
   it('never inside the window: nothing is held, without a ratio', () => {
-    expect(judged(case_([['0', '3.1'], ['1', '3'], ['2', '2.9']]))).toMatchObject({ outcome: 'fail', headline: true, margin: null });
+    expect(
+      judged(
+        case_([
+          ['0', '3.1'],
+          ['1', '3'],
+          ['2', '2.9'],
+        ]),
+      ),
+    ).toMatchObject({ outcome: 'fail', headline: true, margin: null });
   });
 
   it('a fall off a cliff between two rows is known only to the gap: 1.5 to 2.5 A decides 1 A and 3 A, not 2 A', () => {
-    const cliff = [['0', '5.1'], ['1.5', '5'], ['2.5', '0.5']];
+    const cliff = [
+      ['0', '5.1'],
+      ['1.5', '5'],
+      ['2.5', '0.5'],
+    ];
     expect(judged(case_(cliff, { ...claim('2 A'), uVolt: '0.001 V' }))).toMatchObject({ outcome: 'inconclusive' });
     expect(judged(case_(cliff, { ...claim('1 A'), uVolt: '0.001 V' }))).toMatchObject({ outcome: 'pass' });
     expect(judged(case_(cliff, { ...claim('3 A'), uVolt: '0.001 V' }))).toMatchObject({ outcome: 'fail' });
@@ -65,7 +78,10 @@ describe('the current held inside the window against the printed one', () => {
 });
 
 describe('sweeps that stay inside the window', () => {
-  const short = [['0', '5.1'], ['1', '5.05']];
+  const short = [
+    ['0', '5.1'],
+    ['1', '5.05'],
+  ];
 
   it('a sweep that ends below the claim is open: more than 1 A is not 2 A', () => {
     const finding = judged(case_(short));
@@ -77,34 +93,63 @@ describe('sweeps that stay inside the window', () => {
   });
 
   it('a meter that nobody named is not trusted within a tenth of the claim, on which side of it the sweep ends', () => {
-    const bare = (last: string): Finding => judged({ ports: [usbPort()], exhibits: [{ ...sweep([...short, [last, '5']]), day: undefined }] } as CasePatch);
+    const bare = (last: string): Finding =>
+      judged({ ports: [usbPort()], exhibits: [{ ...sweep([...short, [last, '5']]), day: undefined }] } as CasePatch);
     expect(bare('2.05').outcome).toBe('inconclusive');
     expect(bare('2.5').outcome).toBe('pass');
   });
 
   it('a voltage that may as well lie outside the window does not prove that the current was held', () => {
-    const edge = [['0', '4.76'], ['1', '4.76'], ['2', '4.76'], ['3', '4.76']];
+    const edge = [
+      ['0', '4.76'],
+      ['1', '4.76'],
+      ['2', '4.76'],
+      ['3', '4.76'],
+    ];
     expect(judged(case_(edge, { uVolt: '0.1 V' })).outcome).toBe('inconclusive');
   });
 
   it('a voltage that may as well lie inside the window does not prove that nothing was held', () => {
-    const edge = [['0', '4.74'], ['1', '4.74'], ['2', '4.74'], ['3', '4.74']];
+    const edge = [
+      ['0', '4.74'],
+      ['1', '4.74'],
+      ['2', '4.74'],
+      ['3', '4.74'],
+    ];
     expect(judged(case_(edge, { uVolt: '0.1 V' })).outcome).toBe('inconclusive');
   });
 
   it('a unit that folds back beyond its claim held its claim', () => {
-    const foldback = [['0', '5.1'], ['1', '5.05'], ['2', '4.95'], ['2.4', '4.85'], ['1.6', '3'], ['1', '1.5']];
+    const foldback = [
+      ['0', '5.1'],
+      ['1', '5.05'],
+      ['2', '4.95'],
+      ['2.4', '4.85'],
+      ['1.6', '3'],
+      ['1', '1.5'],
+    ];
     expect(judged(case_(foldback, { uVolt: '0.001 V' })).outcome).not.toBe('fail');
   });
 });
 
 describe('which run counts', () => {
-  const good = [['0', '5.1'], ['1', '5.05'], ['3', '4.9']];
-  const bad = [['0', '5.1'], ['1', '4.9'], ['1.5', '4.6'], ['2', '4.3']];
+  const good = [
+    ['0', '5.1'],
+    ['1', '5.05'],
+    ['3', '4.9'],
+  ];
+  const bad = [
+    ['0', '5.1'],
+    ['1', '4.9'],
+    ['1.5', '4.6'],
+    ['2', '4.3'],
+  ];
   const at = (id: string, rows: string[][], mains: string) => sweep(rows, { id, under: { mains } });
 
   it('the run nearest the nominal mains, not the one that looks better', () => {
-    expect(judged(case_([], { sweeps: [at('s-115', bad, '115 V'), at('s-230', good, '230 V')], uAmpere: '0.01 A' }))).toMatchObject({ outcome: 'pass' });
+    expect(judged(case_([], { sweeps: [at('s-115', bad, '115 V'), at('s-230', good, '230 V')], uAmpere: '0.01 A' }))).toMatchObject({
+      outcome: 'pass',
+    });
     expect(judged(case_([], { sweeps: [at('s-115', good, '115 V'), at('s-230', bad, '230 V')] }))).toMatchObject({ outcome: 'fail' });
   });
 
@@ -113,18 +158,32 @@ describe('which run counts', () => {
   });
 
   it('a struck row and a struck run do not count', () => {
-    const rows = [{ id: 'r1', cells: ['0', '5.1'] }, { id: 'r2', cells: ['1', '3'], struck: 'clip fell off' }, { id: 'r3', cells: ['3', '4.9'] }];
+    const rows = [
+      { id: 'r1', cells: ['0', '5.1'] },
+      { id: 'r2', cells: ['1', '3'], struck: 'clip fell off' },
+      { id: 'r3', cells: ['3', '4.9'] },
+    ];
     const struckRow = { ...sweep(good), table: { ...sweep(good).table, rows } };
     expect(judged(case_([], { sweeps: [struckRow], uAmpere: '0.01 A' }))).toMatchObject({ outcome: 'pass' });
-    expect(judged(case_([], { sweeps: [at('s-1', good, '230 V'), { ...at('s-2', bad, '230 V'), struck: 'wrong unit' }], uAmpere: '0.01 A' }))).toMatchObject({ outcome: 'pass' });
+    expect(
+      judged(case_([], { sweeps: [at('s-1', good, '230 V'), { ...at('s-2', bad, '230 V'), struck: 'wrong unit' }], uAmpere: '0.01 A' })),
+    ).toMatchObject({ outcome: 'pass' });
   });
 
   it('only a struck run: not assessed, and the reason is that it was struck', () => {
-    expect(judged(case_([], { sweeps: [sweep(bad, { struck: 'wrong unit' })] }))).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
+    expect(judged(case_([], { sweeps: [sweep(bad, { struck: 'wrong unit' })] }))).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'struck',
+    });
   });
 
   it('a doubt written into a cell outranks the meter', () => {
-    const doubtful = [['0', '5.1'], ['1', '5.0'], ['2', '4.85 V ± 0.6 V'], ['3', '4.65 V ± 0.6 V']];
+    const doubtful = [
+      ['0', '5.1'],
+      ['1', '5.0'],
+      ['2', '4.85 V ± 0.6 V'],
+      ['3', '4.65 V ± 0.6 V'],
+    ];
     expect(judged(case_(doubtful, { uVolt: '0.0001 V', ...claim('2.2 A') })).outcome).toBe('inconclusive');
   });
 
@@ -144,7 +203,9 @@ describe('no claim, no window, no sweep', () => {
 
   it('nothing swept is not looked; no port at all is one finding', () => {
     expect(judged({ ports: [usbPort()] })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
-    expect(findingsOf(judge(), 'delivery/current')).toMatchObject([{ id: 'delivery/current', outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge(), 'delivery/current')).toMatchObject([
+      { id: 'delivery/current', outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 
   it('a printed current of zero is a slip of the pen and no reason to give up the case', () => {
@@ -152,13 +213,26 @@ describe('no claim, no window, no sweep', () => {
   });
 
   it('a level that is a range has no window of its own', () => {
-    const port = usbPort('3 A', { kind: 'usbC', levels: [{ id: '5v', voltage: '11 V', printed: '3 A', range: { from: '3.3 V', to: '11 V' } }] });
+    const port = usbPort('3 A', {
+      kind: 'usbC',
+      levels: [{ id: '5v', voltage: '11 V', printed: '3 A', range: { from: '3.3 V', to: '11 V' } }],
+    });
     expect(judged(case_(STRAIGHT, { port }))).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
   });
 
   it('a plain 12 V adapter is held to 5 % by common practice, and the finding says so', () => {
     const port: PortInput = { id: 'usb', kind: 'barrel', levels: [{ id: '5v', voltage: '12 V', printed: '2 A' }] };
-    const finding = judged(case_([['0', '12.1'], ['1', '11.6'], ['1.5', '11.1'], ['2', '10.6']], { port, uVolt: '0.01 V' }));
+    const finding = judged(
+      case_(
+        [
+          ['0', '12.1'],
+          ['1', '11.6'],
+          ['1.5', '11.1'],
+          ['2', '10.6'],
+        ],
+        { port, uVolt: '0.01 V' },
+      ),
+    );
     expect(finding).toMatchObject({ outcome: 'fail', consequence: 'disappointing', headline: true, limit: { grade: 'common-practice' } });
     expect('value' in finding.measured! ? finding.measured.value : 0).toBeCloseTo(1.2, 6); // 11.4 V
   });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
-import { PLAIN_DAY, plainMeter, type PortInput, sweep, usbPort } from '../evidence-pieces.ts';
+import { PLAIN_DAY, type PortInput, plainMeter, sweep, usbPort } from '../evidence-pieces.ts';
 
 // Limits: Commission Regulation (EU) 2019/1782, annex II 1(b), read in its data file. Below 6 V and from 0.55 A: 0.0834 ln P - 0.0014 P + 0.609, so
 // 5 V 2 A (10 W) 0.78704. Others: 0.071 ln P - 0.0014 P + 0.67, so 5 V 0.5 A (2.5 W) 0.73156 and 12 V 2.5 A (30 W) 0.86949.
-const volts5 = (inputs: readonly [string, string, string, string]): string[][] => ['0.5', '1', '1.5', '2'].map((amperes, index) => [amperes, '5', inputs[index]!]);
+const volts5 = (inputs: readonly [string, string, string, string]): string[][] =>
+  ['0.5', '1', '1.5', '2'].map((amperes, index) => [amperes, '5', inputs[index]!]);
 const AT_080 = volts5(['3.125', '6.25', '9.375', '12.5']);
 const case_ = (rows: readonly (readonly string[])[], more: { port?: PortInput; uWatt?: string; mains?: string } = {}): CasePatch => ({
   ports: [more.port ?? usbPort()],
@@ -37,18 +38,28 @@ describe('average efficiency of 5 V 2 A', () => {
 
   it('0.77 fails, disappoints, and is headlined on the text of the regulation', () => {
     const assessment = judge(case_(volts5(['3.246753', '6.493506', '9.74026', '12.987013'])));
-    expect(findingOf(assessment, 'delivery/efficiency@usb~5v')).toMatchObject({ outcome: 'fail', consequence: 'disappointing', headline: true });
+    expect(findingOf(assessment, 'delivery/efficiency@usb~5v')).toMatchObject({
+      outcome: 'fail',
+      consequence: 'disappointing',
+      headline: true,
+    });
     expect(findingOf(assessment, 'delivery/efficiency@usb~5v').margin).toBeCloseTo(1.0221242, 5);
     expect(assessment.verdict).toMatchObject({ failure: 'Below its claims', grade: 'official-text' });
   });
 
   it('a watt meter off by half a watt decides neither 0.80 nor 0.77', () => {
     expect(judged(case_(AT_080, { uWatt: '0.5 W' }))).toMatchObject({ outcome: 'inconclusive' });
-    expect(judged(case_(volts5(['3.246753', '6.493506', '9.74026', '12.987013']), { uWatt: '0.5 W' }))).toMatchObject({ outcome: 'inconclusive' });
+    expect(judged(case_(volts5(['3.246753', '6.493506', '9.74026', '12.987013']), { uWatt: '0.5 W' }))).toMatchObject({
+      outcome: 'inconclusive',
+    });
   });
 
   it('rows beside the load points are joined by straight lines', () => {
-    const rows = ['0.4', '0.6', '0.9', '1.1', '1.4', '1.6', '1.9', '2.1'].map((amperes) => [amperes, '5', String((Number(amperes) * 5) / 0.8)]);
+    const rows = ['0.4', '0.6', '0.9', '1.1', '1.4', '1.6', '1.9', '2.1'].map((amperes) => [
+      amperes,
+      '5',
+      String((Number(amperes) * 5) / 0.8),
+    ]);
     const { measured, outcome } = judged(case_(rows, { uWatt: '0.01 W' }));
     expect(measured !== null && 'value' in measured ? measured.value : 0).toBeCloseTo(0.8, 9);
     expect(outcome).toBe('pass');
@@ -62,7 +73,8 @@ describe('average efficiency of 5 V 2 A', () => {
   });
 
   it('one-sided input powers: below at every point passes, above at every point fails', () => {
-    const sided = (sign: string, inputs: readonly string[]): Finding => judged(case_(['0.5', '1', '1.5', '2'].map((amperes, index) => [amperes, '5', `${sign} ${inputs[index]} W`])));
+    const sided = (sign: string, inputs: readonly string[]): Finding =>
+      judged(case_(['0.5', '1', '1.5', '2'].map((amperes, index) => [amperes, '5', `${sign} ${inputs[index]} W`])));
     expect(sided('<', ['3', '6', '9', '12']).outcome).toBe('pass'); // better than 0.83
     expect(sided('>', ['4', '8', '12', '16']).outcome).toBe('fail'); // worse than 0.625
     expect(sided('<', ['4', '8', '12', '16']).outcome).toBe('inconclusive');
@@ -78,7 +90,11 @@ describe('which formula', () => {
   const limitOf = (voltage: string, printed: string): number => {
     const port: PortInput = { id: 'usb', kind: 'barrel', levels: [{ id: '5v', voltage, printed }] };
     const amperes = Number(printed.split(' ')[0]);
-    const rows = [0.25, 0.5, 0.75, 1].map((share) => [String(share * amperes), voltage.split(' ')[0]!, String((share * amperes * Number(voltage.split(' ')[0])) / 0.9)]);
+    const rows = [0.25, 0.5, 0.75, 1].map((share) => [
+      String(share * amperes),
+      voltage.split(' ')[0]!,
+      String((share * amperes * Number(voltage.split(' ')[0])) / 0.9),
+    ]);
     return judged(case_(rows, { port })).limit?.at?.value ?? Number.NaN;
   };
 
@@ -106,8 +122,13 @@ describe('what is not judged', () => {
   it('no input power, no sweep, no claim, no port', () => {
     expect(judged(case_(AT_080.map((row) => row.slice(0, 2))))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
     expect(judged({ ports: [usbPort()] })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
-    expect(judged(case_(AT_080, { port: usbPort({ state: 'unknown', because: 'rubbed off' }) }))).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
-    expect(findingsOf(judge(), 'delivery/efficiency')).toMatchObject([{ id: 'delivery/efficiency', outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(judged(case_(AT_080, { port: usbPort({ state: 'unknown', because: 'rubbed off' }) }))).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'limitUnknown',
+    });
+    expect(findingsOf(judge(), 'delivery/efficiency')).toMatchObject([
+      { id: 'delivery/efficiency', outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 
   it('several outputs at a time have a formula of their own that is not written yet', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
-import { PLAIN_DAY, plainMeter, type PortInput, sweep, usbPort } from '../evidence-pieces.ts';
+import { PLAIN_DAY, type PortInput, plainMeter, sweep, usbPort } from '../evidence-pieces.ts';
 
 // Windows: USB A 4.75 to 5.25 V (secondary: EN 301 489-34 and public notes); USB C at 5 V 4.75 to 5.5 V (secondary: controller sources); fixed levels
 // ± 5 % (secondary: kernel source of a port controller). Two-sided: ratio 0 in the middle, 1 at an edge.
@@ -12,7 +12,18 @@ const case_ = (rows: readonly (readonly string[])[], uVolt = '0.01 V', port: Por
   exhibits: [sweep(rows)],
 });
 const judged = (patch: CasePatch): Finding => findingOf(judge(patch), 'delivery/voltage-window@usb~5v');
-const flat = (volts: string, uVolt?: string, port?: PortInput): Finding => judged(case_([['0', volts], ['1', volts], ['2', volts]], uVolt, port));
+const flat = (volts: string, uVolt?: string, port?: PortInput): Finding =>
+  judged(
+    case_(
+      [
+        ['0', volts],
+        ['1', volts],
+        ['2', volts],
+      ],
+      uVolt,
+      port,
+    ),
+  );
 
 describe('the window of a USB A socket', () => {
   it('5.00 V is the middle: ratio 0', () => {
@@ -49,14 +60,36 @@ describe('the window of a USB A socket', () => {
   });
 
   it('one row outside among many inside decides', () => {
-    const finding = judged(case_([['0', '5.1'], ['0.5', '5.4'], ['1', '5.0'], ['2', '4.9']]));
+    const finding = judged(
+      case_([
+        ['0', '5.1'],
+        ['0.5', '5.4'],
+        ['1', '5.0'],
+        ['2', '4.9'],
+      ]),
+    );
     expect(finding.outcome).toBe('fail');
     expect(finding.margin).toBeCloseTo(1.6, 9);
   });
 
   it('a row beyond the claim is not held against the unit, one at the claim is', () => {
-    expect(judged(case_([['0', '5.1'], ['2', '4.9'], ['2.5', '4.0']])).outcome).toBe('pass');
-    expect(judged(case_([['0', '5.1'], ['2', '4.0']])).outcome).toBe('fail');
+    expect(
+      judged(
+        case_([
+          ['0', '5.1'],
+          ['2', '4.9'],
+          ['2.5', '4.0'],
+        ]),
+      ).outcome,
+    ).toBe('pass');
+    expect(
+      judged(
+        case_([
+          ['0', '5.1'],
+          ['2', '4.0'],
+        ]),
+      ).outcome,
+    ).toBe('fail');
   });
 
   it('a meter as wide as the window decides nothing; a doubt of 0.13 V leaves 0.945 in the middle, which is not enough', () => {
@@ -67,22 +100,65 @@ describe('the window of a USB A socket', () => {
   });
 
   it('one-sided voltages: above 5.3 V and below 4.7 V fail, below 5.2 V is open', () => {
-    expect(judged(case_([['0', '5.0'], ['1', '> 5.3 V'], ['2', '5.0']])).outcome).toBe('fail');
-    expect(judged(case_([['0', '5.0'], ['1', '< 4.7 V'], ['2', '5.0']])).outcome).toBe('fail');
-    expect(judged(case_([['0', '5.0'], ['1', '< 5.2 V'], ['2', '5.0']])).outcome).toBe('inconclusive');
+    expect(
+      judged(
+        case_([
+          ['0', '5.0'],
+          ['1', '> 5.3 V'],
+          ['2', '5.0'],
+        ]),
+      ).outcome,
+    ).toBe('fail');
+    expect(
+      judged(
+        case_([
+          ['0', '5.0'],
+          ['1', '< 4.7 V'],
+          ['2', '5.0'],
+        ]),
+      ).outcome,
+    ).toBe('fail');
+    expect(
+      judged(
+        case_([
+          ['0', '5.0'],
+          ['1', '< 5.2 V'],
+          ['2', '5.0'],
+        ]),
+      ).outcome,
+    ).toBe('inconclusive');
   });
 
   it('a row that ran off the range is open even where another row lies farther from the middle', () => {
-    expect(judged(case_([['0', '5.15'], ['1', '> 5.1 V'], ['2', '5.0']])).outcome).toBe('inconclusive');
+    expect(
+      judged(
+        case_([
+          ['0', '5.15'],
+          ['1', '> 5.1 V'],
+          ['2', '5.0'],
+        ]),
+      ).outcome,
+    ).toBe('inconclusive');
   });
 
   it('a sweep that ends at a tenth of the claim cannot say what the voltage is at the claim', () => {
-    expect(judged(case_([['0', '5.1'], ['0.2', '5.08']])).outcome).not.toBe('pass');
+    expect(
+      judged(
+        case_([
+          ['0', '5.1'],
+          ['0.2', '5.08'],
+        ]),
+      ).outcome,
+    ).not.toBe('pass');
   });
 
   it('a tenth of the half width from an edge is undecided when no meter was named', () => {
     const bare = (volts: string): Finding => {
-      const { day: _left, ...own } = sweep([['0', volts], ['1', volts], ['2', volts]]);
+      const { day: _left, ...own } = sweep([
+        ['0', volts],
+        ['1', volts],
+        ['2', volts],
+      ]);
       return judged({ ports: [usbPort()], exhibits: [own] });
     };
     expect(bare('5.24')).toMatchObject({ outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null });
@@ -115,7 +191,10 @@ describe('other sockets', () => {
   });
 
   it('a level that is a range has no window here', () => {
-    const port = usbPort('3 A', { kind: 'usbC', levels: [{ id: '5v', voltage: '11 V', printed: '3 A', range: { from: '3.3 V', to: '11 V' } }] });
+    const port = usbPort('3 A', {
+      kind: 'usbC',
+      levels: [{ id: '5v', voltage: '11 V', printed: '3 A', range: { from: '3.3 V', to: '11 V' } }],
+    });
     const finding = flat('5', '0.01 V', port);
     expect(finding).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
     expect(noteKeys(finding)).toContain('noWindow');
@@ -125,8 +204,15 @@ describe('other sockets', () => {
 describe('nothing to judge', () => {
   it('no sweep, no port, no readable row', () => {
     expect(judged({ ports: [usbPort()] })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
-    expect(findingsOf(judge(), 'delivery/voltage-window')).toMatchObject([{ id: 'delivery/voltage-window', outcome: 'notAssessed', reason: 'notLooked' }]);
-    const assessment = judge(case_([['0', 'OL'], ['1', 'OL']]));
+    expect(findingsOf(judge(), 'delivery/voltage-window')).toMatchObject([
+      { id: 'delivery/voltage-window', outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
+    const assessment = judge(
+      case_([
+        ['0', 'OL'],
+        ['1', 'OL'],
+      ]),
+    );
     expect(findingOf(assessment, 'delivery/voltage-window@usb~5v').outcome).toBe('notAssessed');
     expect(assessment.warnings).toContainEqual({ key: 'cellNotRead', at: '/exhibits/sweep-1/table/rows/r1/v', args: {} });
   });

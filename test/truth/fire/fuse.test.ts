@@ -16,7 +16,13 @@ describe('the first part behind the plug', () => {
 
   it.each(['track', 'plainResistor'] as const)('a %s is none: Unsafe, on a rule and so without a doubtful word', (kind) => {
     const assessment = judge({ exhibits: [board({ fuse: kind })] });
-    expect(findingOf(assessment, 'fire/fuse@mains')).toMatchObject({ outcome: 'fail', reason: 'notMet', consequence: 'injurious', headline: true, limit: { grade: 'memory' } });
+    expect(findingOf(assessment, 'fire/fuse@mains')).toMatchObject({
+      outcome: 'fail',
+      reason: 'notMet',
+      consequence: 'injurious',
+      headline: true,
+      limit: { grade: 'memory' },
+    });
     expect(assessment.verdict).toMatchObject({ failure: 'Unsafe', doubtful: null, decidedBy: ['fire/fuse@mains'] });
   });
 
@@ -43,7 +49,9 @@ describe('the first part behind the plug', () => {
   });
 
   it('only a struck note: not assessed, and the reason is that it was struck', () => {
-    expect(findingsOf(judge({ exhibits: [board({ fuse: 'cartridge', struck: 'another unit' })] }), 'fire/fuse')).toMatchObject([{ outcome: 'notAssessed', reason: 'struck' }]);
+    expect(findingsOf(judge({ exhibits: [board({ fuse: 'cartridge', struck: 'another unit' })] }), 'fire/fuse')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'struck' },
+    ]);
   });
 
   it('two notes that contradict each other: the worse counts', () => {

@@ -8,7 +8,11 @@ import { spot, TRANSFORMER, usbPort, WARM, winding } from '../evidence-pieces.ts
 // With the room at 40 °C nothing is scaled: the doubt of the reading alone decides, and P can be done by hand.
 type Spot = Parameters<typeof spot>;
 const HOT_ROOM = { ...WARM, ambient: '40 °C ± 0 K', loads: [...WARM.loads] };
-const with_ = (value: Spot[1], windingClass: Parameters<typeof winding>[0], under: NonNullable<Spot[2]>['under'] = HOT_ROOM): CasePatch => ({
+const with_ = (
+  value: Spot[1],
+  windingClass: Parameters<typeof winding>[0],
+  under: NonNullable<Spot[2]>['under'] = HOT_ROOM,
+): CasePatch => ({
   ports: [usbPort()],
   parts: [TRANSFORMER],
   places: [winding(windingClass)],
@@ -68,8 +72,17 @@ describe('other classes', () => {
 
   it('class F is known from memory only: 140 °C is a doubtful Unsafe, 160 °C is beyond 1.3 and headlined', () => {
     const little = judge(with_('140 °C ± 2 K', 'F')); // rise 100 over 90: 1.11
-    expect(findingOf(little, 'fire/winding-temperature@winding')).toMatchObject({ outcome: 'fail', headline: false, limit: { grade: 'memory' } });
-    expect(little.verdict).toMatchObject({ failure: 'No verdict yet', doubtful: 'Unsafe', doubtfulBy: ['fire/winding-temperature@winding'], decidedBy: [] });
+    expect(findingOf(little, 'fire/winding-temperature@winding')).toMatchObject({
+      outcome: 'fail',
+      headline: false,
+      limit: { grade: 'memory' },
+    });
+    expect(little.verdict).toMatchObject({
+      failure: 'No verdict yet',
+      doubtful: 'Unsafe',
+      doubtfulBy: ['fire/winding-temperature@winding'],
+      decidedBy: [],
+    });
     const much = judge(with_('160 °C ± 2 K', 'F')); // rise 120 over 90: 1.33; 117 K is 1.3, three standard uncertainties below
     expect(findingOf(much, 'fire/winding-temperature@winding')).toMatchObject({ outcome: 'fail', headline: true });
     expect(much.verdict).toMatchObject({ failure: 'Unsafe', doubtful: null, grade: 'memory' });
@@ -80,7 +93,10 @@ describe('other classes', () => {
   });
 
   it('a class that nobody knows is inconclusive at any temperature, a class not looked for is not assessed', () => {
-    expect(judged(with_('50 °C ± 1 K', { state: 'unknown', because: 'no mark' }))).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(judged(with_('50 °C ± 1 K', { state: 'unknown', because: 'no mark' }))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
     expect(judged(with_('50 °C ± 1 K', undefined))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
   });
 });
@@ -131,7 +147,11 @@ describe('temperatures that cannot be compared', () => {
     const camera = (emissivity: string | undefined): Finding => {
       const place = { ...winding('B'), ...(emissivity === undefined ? {} : { emissivity }) };
       const rows = [{ id: 'one', place: 'winding', value: '60 °C ± 1 K', by: 'infrared', cameraEmissivity: '0.95' }] as const;
-      return judged({ ...with_('60 °C', 'B'), places: [place], exhibits: [spot('winding', '60 °C', { under: HOT_ROOM, rows: [...rows] })] });
+      return judged({
+        ...with_('60 °C', 'B'),
+        places: [place],
+        exhibits: [spot('winding', '60 °C', { under: HOT_ROOM, rows: [...rows] })],
+      });
     };
     expect(camera('0.2')).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
     expect(camera(undefined)).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
@@ -140,7 +160,10 @@ describe('temperatures that cannot be compared', () => {
 
   it('the states of a temperature', () => {
     expect(findingsOf(judge(), 'fire/winding-temperature')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
-    expect(judged(with_({ state: 'unknown', because: 'the wire came off' }, 'B'))).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(judged(with_({ state: 'unknown', because: 'the wire came off' }, 'B'))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
     expect(judged(with_({ state: 'cannotNow', since: 'unwound' }, 'B'))).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
     expect(judged(with_({ v: '150 °C', struck: 'wire came off' }, 'B'))).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
     expect(judged(with_({ state: 'absent', because: 'no transformer' }, 'B')).outcome).not.toBe('pass');
@@ -154,7 +177,11 @@ describe('rows with a room of their own', () => {
       { id: 'two', place: 'winding-2', value: { v: '112 °C ± 2 K', under: { ambient: '40 °C ± 0 K' } }, by: 'contact' },
     ] as const;
     const places = [winding('B'), { ...winding('B'), id: 'winding-2', name: 'second winding' }];
-    const assessment = judge({ ...with_('60 °C', 'B'), places, exhibits: [spot('winding', '60 °C', { under: HOT_ROOM, rows: [...rows] })] });
+    const assessment = judge({
+      ...with_('60 °C', 'B'),
+      places,
+      exhibits: [spot('winding', '60 °C', { under: HOT_ROOM, rows: [...rows] })],
+    });
     expect(findingOf(assessment, 'fire/winding-temperature@winding').outcome).toBe('pass');
     expect(findingOf(assessment, 'fire/winding-temperature@winding-2').outcome).toBe('fail');
   });

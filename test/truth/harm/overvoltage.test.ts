@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge } from '../build-case.ts';
-import { PLAIN_DAY, plainMeter, type PortInput, sweep, usbPort } from '../evidence-pieces.ts';
+import { PLAIN_DAY, type PortInput, plainMeter, sweep, usbPort } from '../evidence-pieces.ts';
 
 // Limits: 5.5 V on a 5 V USB socket, upper end of what a device must stand (secondary: controller sources); 0.5 V beyond the window of a fixed level, so
 // 9 V stands 9.45 + 0.5 = 9.95 V (secondary: kernel source of a port controller). None is published for plain adapters.
@@ -12,7 +12,16 @@ const case_ = (rows: readonly (readonly string[])[], port: PortInput = usbPort()
   exhibits: [sweep(rows), ...more],
 });
 const judged = (patch: CasePatch): Finding => findingOf(judge(patch), 'harm/overvoltage@usb~5v');
-const idle = (volts: string, port?: PortInput): Finding => judged(case_([['0', volts], ['1', '5.0']], port));
+const idle = (volts: string, port?: PortInput): Finding =>
+  judged(
+    case_(
+      [
+        ['0', volts],
+        ['1', '5.0'],
+      ],
+      port,
+    ),
+  );
 
 describe('the highest voltage on a 5 V USB socket', () => {
   it('5.50 V exactly is undecided', () => {
@@ -27,7 +36,12 @@ describe('the highest voltage on a 5 V USB socket', () => {
     expect(inside).toMatchObject({ outcome: 'pass', reason: 'met' });
     expect(inside.probability).toBeCloseTo(0.97725, 5);
     expect(inside.margin).toBeCloseTo(5.48 / 5.5, 9);
-    const assessment = judge(case_([['0', '5.52'], ['1', '5.0']]));
+    const assessment = judge(
+      case_([
+        ['0', '5.52'],
+        ['1', '5.0'],
+      ]),
+    );
     const outside = findingOf(assessment, 'harm/overvoltage@usb~5v');
     expect(outside).toMatchObject({ outcome: 'fail', consequence: 'damaging', headline: true, limit: { grade: 'secondary' } });
     expect(outside.probability).toBeCloseTo(0.02275, 5);
@@ -36,25 +50,63 @@ describe('the highest voltage on a 5 V USB socket', () => {
   });
 
   it('every mains voltage tried counts, not only the nominal one', () => {
-    const high = sweep([['0', '6.2'], ['1', '5.0']], { id: 'sweep-264', under: { mains: '264 V' } });
-    expect(judged(case_([['0', '5.1'], ['1', '5.0']], usbPort(), [high]))).toMatchObject({ outcome: 'fail' });
+    const high = sweep(
+      [
+        ['0', '6.2'],
+        ['1', '5.0'],
+      ],
+      { id: 'sweep-264', under: { mains: '264 V' } },
+    );
+    expect(
+      judged(
+        case_(
+          [
+            ['0', '5.1'],
+            ['1', '5.0'],
+          ],
+          usbPort(),
+          [high],
+        ),
+      ),
+    ).toMatchObject({ outcome: 'fail' });
   });
 
   it('a load beyond the claim counts too', () => {
-    expect(judged(case_([['0', '5.1'], ['3', '5.9']]))).toMatchObject({ outcome: 'fail' });
+    expect(
+      judged(
+        case_([
+          ['0', '5.1'],
+          ['3', '5.9'],
+        ]),
+      ),
+    ).toMatchObject({ outcome: 'fail' });
   });
 
   it('a struck row and a struck run do not count', () => {
-    const rows = [{ id: 'r1', cells: ['0', '9'], struck: 'wrong socket' }, { id: 'r2', cells: ['1', '5'] }];
+    const rows = [
+      { id: 'r1', cells: ['0', '9'], struck: 'wrong socket' },
+      { id: 'r2', cells: ['1', '5'] },
+    ];
     const patch = case_([['0', '5']]);
-    expect(judged({ ...patch, exhibits: [{ ...sweep([['0', '5']]), table: { ...sweep([['0', '5']]).table, rows } }] })).toMatchObject({ outcome: 'pass' });
-    expect(judged({ ...patch, exhibits: [...(patch.exhibits ?? []), sweep([['0', '9']], { id: 'sweep-2', struck: 'wrong socket' })] })).toMatchObject({ outcome: 'pass' });
+    expect(judged({ ...patch, exhibits: [{ ...sweep([['0', '5']]), table: { ...sweep([['0', '5']]).table, rows } }] })).toMatchObject({
+      outcome: 'pass',
+    });
+    expect(
+      judged({ ...patch, exhibits: [...(patch.exhibits ?? []), sweep([['0', '9']], { id: 'sweep-2', struck: 'wrong socket' })] }),
+    ).toMatchObject({ outcome: 'pass' });
   });
 
   it('above 6 V fails, above 5.2 V is open, and stays open beside a row that reads 5.3 V', () => {
     expect(idle('> 6 V')).toMatchObject({ outcome: 'fail' });
     expect(idle('> 5.2 V')).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
-    expect(judged(case_([['0', '> 5.2 V'], ['1', '5.3']])).outcome).toBe('inconclusive');
+    expect(
+      judged(
+        case_([
+          ['0', '> 5.2 V'],
+          ['1', '5.3'],
+        ]),
+      ).outcome,
+    ).toBe('inconclusive');
   });
 
   it('without a named meter a tenth of the limit either way is undecided', () => {
@@ -89,7 +141,9 @@ describe('other sockets', () => {
 
 describe('nothing to judge', () => {
   it('no sweep, or none that could be read', () => {
-    expect(findingsOf(judge({ ports: [usbPort()] }), 'harm/overvoltage')).toMatchObject([{ id: 'harm/overvoltage', outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge({ ports: [usbPort()] }), 'harm/overvoltage')).toMatchObject([
+      { id: 'harm/overvoltage', outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
     expect(findingsOf(judge(case_([['OL', 'OL']])), 'harm/overvoltage')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
   });
 });

@@ -5,8 +5,13 @@ import { label, usbPort } from '../evidence-pieces.ts';
 
 // What a label must say: input voltage, frequency and current, every output, class, who is responsible (IEC 62368-1 annex F.3, memory). Informative.
 type Label = NonNullable<Parameters<typeof label>[0]>;
-const FULL: Label = { input: { voltage: '100-240 V', frequency: '50/60 Hz', current: '0.3 A' }, class: 'II', maker: 'Invented maker, Invented street 1' };
-const judged = (more: Label, about: string): Finding => findingOf(judge({ ports: [usbPort()], exhibits: [label({ ...FULL, ...more })] }), `labelling/ratings@${about}`);
+const FULL: Label = {
+  input: { voltage: '100-240 V', frequency: '50/60 Hz', current: '0.3 A' },
+  class: 'II',
+  maker: 'Invented maker, Invented street 1',
+};
+const judged = (more: Label, about: string): Finding =>
+  findingOf(judge({ ports: [usbPort()], exhibits: [label({ ...FULL, ...more })] }), `labelling/ratings@${about}`);
 
 describe('what a label must say', () => {
   it('all of it is there: every line passes and no word falls', () => {
@@ -29,13 +34,22 @@ describe('what a label must say', () => {
     ['input-current', { input: { voltage: '230 V', frequency: '50 Hz', current: { state: 'absent', because: 'not printed' } } }],
     ['class', { class: { state: 'absent', because: 'no double square' } }],
     ['maker', { maker: { state: 'absent', because: 'no address anywhere' } }],
-  ] as const satisfies readonly (readonly [string, Label])[])('%s looked for and not there fails, informs, and sets no word', (about, more) => {
-    const assessment = judge({ ports: [usbPort()], exhibits: [label({ ...FULL, ...more })] });
-    expect(findingOf(assessment, `labelling/ratings@${about}`)).toMatchObject({ outcome: 'fail', reason: 'notMet', consequence: 'informative', headline: false, measured: { word: 'absent' } });
-    expect(assessment.verdict.decidedBy).toEqual([]);
-    expect(assessment.verdict.doubtful).toBeNull();
-    expect(['Dangerous', 'Unsafe', 'Harmful to devices', 'Below its claims']).not.toContain(assessment.verdict.failure);
-  });
+  ] as const satisfies readonly (readonly [string, Label])[])(
+    '%s looked for and not there fails, informs, and sets no word',
+    (about, more) => {
+      const assessment = judge({ ports: [usbPort()], exhibits: [label({ ...FULL, ...more })] });
+      expect(findingOf(assessment, `labelling/ratings@${about}`)).toMatchObject({
+        outcome: 'fail',
+        reason: 'notMet',
+        consequence: 'informative',
+        headline: false,
+        measured: { word: 'absent' },
+      });
+      expect(assessment.verdict.decidedBy).toEqual([]);
+      expect(assessment.verdict.doubtful).toBeNull();
+      expect(['Dangerous', 'Unsafe', 'Harmful to devices', 'Below its claims']).not.toContain(assessment.verdict.failure);
+    },
+  );
 
   it('an output without a printed current fails', () => {
     const assessment = judge({ ports: [usbPort({ state: 'absent', because: 'no current printed' })], exhibits: [label(FULL)] });
@@ -49,12 +63,23 @@ describe('what a label must say', () => {
   });
 
   it('a line that nobody could read is inconclusive; one that can no longer be read, or was struck, is not assessed', () => {
-    expect(judged({ maker: { state: 'unknown', because: 'rubbed off' } }, 'maker')).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
-    expect(judged({ maker: { state: 'cannotNow', since: 'burnt' } }, 'maker')).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
-    expect(judged({ maker: { v: 'Invented maker', struck: 'from another label' } }, 'maker')).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
+    expect(judged({ maker: { state: 'unknown', because: 'rubbed off' } }, 'maker')).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
+    expect(judged({ maker: { state: 'cannotNow', since: 'burnt' } }, 'maker')).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'cannotNow',
+    });
+    expect(judged({ maker: { v: 'Invented maker', struck: 'from another label' } }, 'maker')).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'struck',
+    });
   });
 
   it('no label exhibit: one finding, not assessed', () => {
-    expect(findingsOf(judge(), 'labelling/ratings')).toMatchObject([{ id: 'labelling/ratings', outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge(), 'labelling/ratings')).toMatchObject([
+      { id: 'labelling/ratings', outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 });

@@ -8,7 +8,8 @@ import { across, board, CONDUCTORS, type PartInput } from '../evidence-pieces.ts
 // capacitor or a wire may not stand there at any value (memory; a rule without a ratio).
 const parts = (...own: PartInput[]): CasePatch => ({ conductors: CONDUCTORS, parts: own });
 const judged = (patch: CasePatch, path: string): Finding => findingOf(judge(patch), `shock/bridging-part@${path}`);
-const line = (assessment: Assessment): string | undefined => assessment.verdict.cells.shock.find(({ check }) => check === 'shock/bridging-part')?.state;
+const line = (assessment: Assessment): string | undefined =>
+  assessment.verdict.cells.shock.find(({ check }) => check === 'shock/bridging-part')?.state;
 const GOOD = { identity: 'established', value: '1 nF' } as const;
 const straight = (more: Partial<PartInput>): Finding => judged(parts(across('c1', 'hv-minus', 'out-minus', more)), 'c1');
 const series = (one: Partial<PartInput>, two: Partial<PartInput>): Finding =>
@@ -17,7 +18,14 @@ const series = (one: Partial<PartInput>, two: Partial<PartInput>): Finding =>
 describe('one part across the barrier', () => {
   it('a Y1 whose identity is established may stand there, and the household standard is said to differ', () => {
     const finding = straight({ ...GOOD, safetyClass: 'Y1' });
-    expect(finding).toMatchObject({ outcome: 'pass', reason: 'met', rung: 'reinforcedMet', measured: { word: 'Y1' }, margin: null, probability: null });
+    expect(finding).toMatchObject({
+      outcome: 'pass',
+      reason: 'met',
+      rung: 'reinforcedMet',
+      measured: { word: 'Y1' },
+      margin: null,
+      probability: null,
+    });
     expect(finding.limit?.words).toEqual(['Y1', 'Y2+Y2']);
     expect(noteKeys(finding)).toContain('householdStandardDiffers');
   });
@@ -33,23 +41,46 @@ describe('one part across the barrier', () => {
 
   it('an ordinary ceramic or film capacitor bridges the barrier, and the unit is Dangerous', () => {
     for (const kind of ['ceramicCapacitor', 'filmCapacitor', 'electrolyticCapacitor'] as const) {
-      const assessment = judge(parts(across('c1', 'hv-minus', 'out-minus', { kind, value: '1 nF', safetyClass: { state: 'absent', because: 'marked 102 1KV and nothing else' } })));
-      expect(findingOf(assessment, 'shock/bridging-part@c1')).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent', consequence: 'lethal', headline: true });
+      const assessment = judge(
+        parts(
+          across('c1', 'hv-minus', 'out-minus', {
+            kind,
+            value: '1 nF',
+            safetyClass: { state: 'absent', because: 'marked 102 1KV and nothing else' },
+          }),
+        ),
+      );
+      expect(findingOf(assessment, 'shock/bridging-part@c1')).toMatchObject({
+        outcome: 'fail',
+        rung: 'bridgedOrAbsent',
+        consequence: 'lethal',
+        headline: true,
+      });
       expect(assessment.verdict.failure).toBe('Dangerous');
     }
   });
 
   it('an X capacitor, a Y3 and a Y4 may not stand there however small', () => {
     for (const safetyClass of ['X1', 'X2', 'X3', 'Y3', 'Y4'] as const)
-      expect(straight({ ...GOOD, value: '10 pF', safetyClass })).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent', consequence: 'lethal' });
+      expect(straight({ ...GOOD, value: '10 pF', safetyClass })).toMatchObject({
+        outcome: 'fail',
+        rung: 'bridgedOrAbsent',
+        consequence: 'lethal',
+      });
   });
 
   it('one Y2 is basic, not reinforced', () => {
-    expect(straight({ ...GOOD, safetyClass: 'Y2' })).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced', headline: true, measured: { word: 'Y2' } });
+    expect(straight({ ...GOOD, safetyClass: 'Y2' })).toMatchObject({
+      outcome: 'fail',
+      rung: 'basicNotReinforced',
+      headline: true,
+      measured: { word: 'Y2' },
+    });
   });
 
   it('one Y2 towards earth is enough, an X2 is not', () => {
-    const towardsEarth = (safetyClass: 'Y2' | 'X2'): Finding => judged(parts(across('c1', 'line', 'earth', { ...GOOD, safetyClass })), 'c1');
+    const towardsEarth = (safetyClass: 'Y2' | 'X2'): Finding =>
+      judged(parts(across('c1', 'line', 'earth', { ...GOOD, safetyClass })), 'c1');
     expect(towardsEarth('Y2')).toMatchObject({ outcome: 'pass', rung: 'basicMet' });
     expect(towardsEarth('X2')).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent' });
   });
@@ -64,11 +95,16 @@ describe('one part across the barrier', () => {
   });
 
   it('a shell counts as an output', () => {
-    expect(judged(parts(across('c1', 'line', 'shell', { ...GOOD, safetyClass: 'Y2' })), 'c1')).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced' });
+    expect(judged(parts(across('c1', 'line', 'shell', { ...GOOD, safetyClass: 'Y2' })), 'c1')).toMatchObject({
+      outcome: 'fail',
+      rung: 'basicNotReinforced',
+    });
   });
 
   it('transformers and optocouplers are asked by other checks', () => {
-    expect(findingsOf(judge(parts(across('t1', 'hv-minus', 'out-minus', { kind: 'transformer' }))), 'shock/bridging-part')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge(parts(across('t1', 'hv-minus', 'out-minus', { kind: 'transformer' }))), 'shock/bridging-part')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 });
 
@@ -109,7 +145,11 @@ describe('two parts in series', () => {
   });
 
   it('two wires in series bridge the barrier', () => {
-    expect(series({ kind: 'jumper' }, { kind: 'inductor' })).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent', consequence: 'lethal' });
+    expect(series({ kind: 'jumper' }, { kind: 'inductor' })).toMatchObject({
+      outcome: 'fail',
+      rung: 'bridgedOrAbsent',
+      consequence: 'lethal',
+    });
   });
 });
 
@@ -117,13 +157,25 @@ describe('what is not known about a bridging part', () => {
   it('the five states of a safety class', () => {
     expect(straight({ ...GOOD })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
     expect(straight({ ...GOOD, safetyClass: { state: 'notLooked' } })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
-    expect(straight({ ...GOOD, safetyClass: { state: 'unknown', because: 'burnt' } })).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
-    expect(straight({ ...GOOD, safetyClass: { state: 'cannotNow', since: 'gone' } })).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
-    expect(straight({ ...GOOD, safetyClass: { v: 'Y1', struck: 'read off the wrong part' } })).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
+    expect(straight({ ...GOOD, safetyClass: { state: 'unknown', because: 'burnt' } })).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
+    expect(straight({ ...GOOD, safetyClass: { state: 'cannotNow', since: 'gone' } })).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'cannotNow',
+    });
+    expect(straight({ ...GOOD, safetyClass: { v: 'Y1', struck: 'read off the wrong part' } })).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'struck',
+    });
   });
 
   it('a part whose kind nobody can tell is inconclusive; one whose kind can no longer be told is not assessed and not asked for again', () => {
-    expect(straight({ kind: { state: 'unknown', because: 'a brown lump' } })).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(straight({ kind: { state: 'unknown', because: 'a brown lump' } })).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
     const assessment = judge(parts(across('c1', 'hv-minus', 'out-minus', { kind: { state: 'cannotNow', since: 'desoldered' } })));
     expect(findingOf(assessment, 'shock/bridging-part@c1')).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
     expect(assessment.next.map(({ id }) => id)).not.toContain('bridgingParts');
@@ -132,7 +184,9 @@ describe('what is not known about a bridging part', () => {
   it('nobody looked: not assessed. Somebody looked for suppression parts and found none: does not apply', () => {
     expect(findingsOf(judge(), 'shock/bridging-part')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
     const none = board({ suppression: { state: 'absent', because: 'no part has feet on both sides' } });
-    expect(findingsOf(judge({ exhibits: [none] }), 'shock/bridging-part')).toMatchObject([{ outcome: 'notApplicable', reason: 'doesNotApply' }]);
+    expect(findingsOf(judge({ exhibits: [none] }), 'shock/bridging-part')).toMatchObject([
+      { outcome: 'notApplicable', reason: 'doesNotApply' },
+    ]);
   });
 
   it('a struck note of the board no longer says that nothing bridges the barrier', () => {
@@ -141,7 +195,12 @@ describe('what is not known about a bridging part', () => {
   });
 
   it('an ordinary capacitor beside a good Y1 decides the line of the check', () => {
-    const assessment = judge(parts(across('c1', 'hv-minus', 'out-minus', { ...GOOD, safetyClass: 'Y1' }), across('c2', 'line', 'out-plus', { safetyClass: { state: 'absent', because: 'no mark' } })));
+    const assessment = judge(
+      parts(
+        across('c1', 'hv-minus', 'out-minus', { ...GOOD, safetyClass: 'Y1' }),
+        across('c2', 'line', 'out-plus', { safetyClass: { state: 'absent', because: 'no mark' } }),
+      ),
+    );
     expect(findingOf(assessment, 'shock/bridging-part@c1').outcome).toBe('pass');
     expect(findingOf(assessment, 'shock/bridging-part@c2').outcome).toBe('fail');
     expect(assessment.verdict).toMatchObject({ failure: 'Dangerous', decidedBy: ['shock/bridging-part@c2'] });
@@ -153,7 +212,13 @@ describe('what is not known about a bridging part', () => {
   });
 
   it('a capacitor whose second foot nobody could follow keeps the check open', () => {
-    const lost: PartInput = { ...across('c2', 'line', 'line'), pins: [{ pin: '1', net: 'line' }, { pin: '2', net: { state: 'unknown', because: 'under the transformer' } }] };
+    const lost: PartInput = {
+      ...across('c2', 'line', 'line'),
+      pins: [
+        { pin: '1', net: 'line' },
+        { pin: '2', net: { state: 'unknown', because: 'under the transformer' } },
+      ],
+    };
     expect(line(judge(parts(across('c1', 'hv-minus', 'out-minus', { ...GOOD, safetyClass: 'Y1' }), lost)))).not.toBe('settled');
   });
 

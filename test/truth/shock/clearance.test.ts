@@ -7,7 +7,10 @@ import { CONDUCTORS, gap, workingVoltage } from '../evidence-pieces.ts';
 // 230 V, category II: IEC 62368-1:2018 table 14 at 2500 V, basic 1.5, reinforced 3.0 (secondary: a published test report prints the pair)
 // 120 V: IEC 62368-1:2018 table 10 at 2000 V of temporary overvoltage, basic 1.27, reinforced 2.54 (secondary: a transcription of the table)
 // altitude: IEC 62368-1:2018 table 16, 3000 m 1.14, 5000 m 1.48 (secondary: the same transcription)
-const air = (value: Parameters<typeof gap>[0], more: Parameters<typeof gap>[1] = {}): CasePatch => ({ conductors: CONDUCTORS, exhibits: [gap(value, { path: 'air', ...more })] });
+const air = (value: Parameters<typeof gap>[0], more: Parameters<typeof gap>[1] = {}): CasePatch => ({
+  conductors: CONDUCTORS,
+  exhibits: [gap(value, { path: 'air', ...more })],
+});
 const judged = (patch: CasePatch, pair = 'hv-minus~out-minus'): Finding => findingOf(judge(patch), `shock/clearance@${pair}`);
 
 describe('clearance between the mains and what a hand touches, 230 V', () => {
@@ -35,7 +38,13 @@ describe('clearance between the mains and what a hand touches, 230 V', () => {
   it('a gap two standard uncertainties below the limit is basic, not reinforced, and unsafe', () => {
     const assessment = judge(air('2.9 mm ± 0.1 mm'));
     const finding = findingOf(assessment, 'shock/clearance@hv-minus~out-minus');
-    expect(finding).toMatchObject({ outcome: 'fail', reason: 'notMet', rung: 'basicNotReinforced', consequence: 'injurious', headline: true });
+    expect(finding).toMatchObject({
+      outcome: 'fail',
+      reason: 'notMet',
+      rung: 'basicNotReinforced',
+      consequence: 'injurious',
+      headline: true,
+    });
     expect(finding.probability).toBeCloseTo(0.022750132, 6);
     expect(finding.margin).toBeCloseTo(3 / 2.9, 9);
     expect(assessment.verdict.failure).toBe('Unsafe');
@@ -63,7 +72,10 @@ describe('clearance between the mains and what a hand touches, 230 V', () => {
   });
 
   it('a shell that can be touched is asked for as much as the output', () => {
-    expect(judged(air('2.9 mm ± 0.1 mm', { to: 'shell' }), 'hv-minus~shell')).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced' });
+    expect(judged(air('2.9 mm ± 0.1 mm', { to: 'shell' }), 'hv-minus~shell')).toMatchObject({
+      outcome: 'fail',
+      rung: 'basicNotReinforced',
+    });
   });
 
   it('a doubt of half a millimetre decides nothing between 2.6 mm and 3.4 mm', () => {
@@ -74,8 +86,16 @@ describe('clearance between the mains and what a hand touches, 230 V', () => {
 
   it('a gap without any doubt stated is undecided within a tenth of the limit and decided outside it', () => {
     const unknownMethod = { method: { state: 'unknown', because: 'the note does not say' } } as const;
-    expect(judged(air('3.29 mm', unknownMethod))).toMatchObject({ outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null });
-    expect(judged(air('2.71 mm', unknownMethod))).toMatchObject({ outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null });
+    expect(judged(air('3.29 mm', unknownMethod))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'uncertaintyUnknown',
+      probability: null,
+    });
+    expect(judged(air('2.71 mm', unknownMethod))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'uncertaintyUnknown',
+      probability: null,
+    });
     expect(judged(air('3.31 mm', unknownMethod))).toMatchObject({ outcome: 'pass', probability: null });
     expect(judged(air('2.69 mm', unknownMethod))).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced', probability: null });
   });
@@ -104,7 +124,8 @@ describe('one-sided gaps', () => {
 });
 
 describe('other settings', () => {
-  const at = (setting: CasePatch['setting'], value: string): Finding => judged({ ...air(value), ...(setting === undefined ? {} : { setting }) });
+  const at = (setting: CasePatch['setting'], value: string): Finding =>
+    judged({ ...air(value), ...(setting === undefined ? {} : { setting }) });
 
   it('120 V mains: 2.55 mm passes as reinforced, since 2.54 mm stands in the table and is not rounded', () => {
     const finding = at({ market: 'US' }, '2.55 mm ± 0.01 mm'); // u = 0.005 mm, z = 2
@@ -136,7 +157,10 @@ describe('other settings', () => {
   });
 
   it('a peak working voltage of 3000 V asks for 4.8 mm reinforced (table 10) and outranks the transient', () => {
-    const finding = judged({ conductors: CONDUCTORS, exhibits: [gap('4.5 mm ± 0.1 mm', { path: 'air' }), workingVoltage(undefined, { peak: '3000 V ± 0 V' })] });
+    const finding = judged({
+      conductors: CONDUCTORS,
+      exhibits: [gap('4.5 mm ± 0.1 mm', { path: 'air' }), workingVoltage(undefined, { peak: '3000 V ± 0 V' })],
+    });
     expect(finding.limit?.at?.value).toBeCloseTo(0.0048, 9);
     expect(finding).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced' });
   });
@@ -146,16 +170,27 @@ describe('pairs that are not a barrier', () => {
   it('line to neutral needs basic 1.5 mm only; below it is a matter of fire', () => {
     const lineNeutral = { from: 'line', to: 'neutral' };
     expect(judged(air('1.7 mm', lineNeutral), 'line~neutral')).toMatchObject({ outcome: 'pass', rung: 'basicMet' });
-    expect(judged(air('1.3 mm ± 0.1 mm', lineNeutral), 'line~neutral')).toMatchObject({ outcome: 'fail', rung: 'belowBasic', consequence: 'injurious' });
+    expect(judged(air('1.3 mm ± 0.1 mm', lineNeutral), 'line~neutral')).toMatchObject({
+      outcome: 'fail',
+      rung: 'belowBasic',
+      consequence: 'injurious',
+    });
     expect(judged(air('1.5 mm ± 0.1 mm', lineNeutral), 'line~neutral')).toMatchObject({ outcome: 'inconclusive', rung: 'undecided' });
   });
 
   it('mains to earth needs basic, and failing it is lethal', () => {
-    expect(judged(air('1.3 mm ± 0.1 mm', { to: 'earth' }), 'hv-minus~earth')).toMatchObject({ outcome: 'fail', rung: 'belowBasic', consequence: 'lethal' });
+    expect(judged(air('1.3 mm ± 0.1 mm', { to: 'earth' }), 'hv-minus~earth')).toMatchObject({
+      outcome: 'fail',
+      rung: 'belowBasic',
+      consequence: 'lethal',
+    });
   });
 
   it('output to output is not asked for anything', () => {
-    expect(judged(air('0.2 mm', { from: 'out-plus' }), 'out-minus~out-plus')).toMatchObject({ outcome: 'notApplicable', reason: 'doesNotApply' });
+    expect(judged(air('0.2 mm', { from: 'out-plus' }), 'out-minus~out-plus')).toMatchObject({
+      outcome: 'notApplicable',
+      reason: 'doesNotApply',
+    });
   });
 
   it('a floating conductor is not assessed, one whose side nobody could tell is inconclusive: neither passes', () => {
@@ -172,7 +207,9 @@ describe('a gap that is no reading', () => {
   });
 
   it('a distance along a surface says nothing about air', () => {
-    expect(findingsOf(judge({ conductors: CONDUCTORS, exhibits: [gap('9 mm')] }), 'shock/clearance')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
+    expect(findingsOf(judge({ conductors: CONDUCTORS, exhibits: [gap('9 mm')] }), 'shock/clearance')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
   });
 
   it('could not tell is inconclusive, cannot now and struck are not assessed with that reason', () => {

@@ -9,7 +9,10 @@ import { CONDUCTORS, gap, workingVoltage } from '../evidence-pieces.ts';
 const PAIR = 'hv-minus~out-minus';
 const AT_240 = workingVoltage('240 V ± 0 V');
 type Gap = Parameters<typeof gap>;
-const surface = (value: Gap[0], working = AT_240, more: Gap[1] = {}): CasePatch => ({ conductors: CONDUCTORS, exhibits: [gap(value, more), working] });
+const surface = (value: Gap[0], working = AT_240, more: Gap[1] = {}): CasePatch => ({
+  conductors: CONDUCTORS,
+  exhibits: [gap(value, more), working],
+});
 const judged = (patch: CasePatch, pair = PAIR): Finding => findingOf(judge(patch), `shock/creepage@${pair}`);
 const limitMm = (finding: Finding): number => (finding.limit?.at?.value ?? Number.NaN) * 1000;
 const basicMm = (finding: Finding): number => (finding.others.find(({ name }) => name === 'basic')?.at?.value ?? Number.NaN) * 1000;
@@ -60,7 +63,12 @@ describe('creepage at a measured working voltage', () => {
   it('below basic is dangerous, whichever way it was measured', () => {
     for (const path of ['surface', 'printedWiring'] as const) {
       const assessment = judge(surface('2.2 mm ± 0.1 mm', AT_240, { path }));
-      expect(findingOf(assessment, `shock/creepage@${PAIR}`)).toMatchObject({ outcome: 'fail', rung: 'belowBasic', consequence: 'lethal', headline: true });
+      expect(findingOf(assessment, `shock/creepage@${PAIR}`)).toMatchObject({
+        outcome: 'fail',
+        rung: 'belowBasic',
+        consequence: 'lethal',
+        headline: true,
+      });
       expect(assessment.verdict.failure).toBe('Dangerous');
     }
   });
@@ -74,7 +82,10 @@ describe('creepage at a measured working voltage', () => {
   });
 
   it('the greatest of several working voltages counts', () => {
-    const finding = judged({ conductors: CONDUCTORS, exhibits: [gap('5.0 mm'), AT_240, workingVoltage('281 V ± 0 V', { id: 'working-2' })] });
+    const finding = judged({
+      conductors: CONDUCTORS,
+      exhibits: [gap('5.0 mm'), AT_240, workingVoltage('281 V ± 0 V', { id: 'working-2' })],
+    });
     expect(limitMm(finding)).toBeCloseTo(5.8, 9);
     expect(finding).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced' });
   });
@@ -165,7 +176,12 @@ describe('one-sided paths and paths that are no reading', () => {
 
   it('nobody looked is not assessed, no path at all is bridged', () => {
     expect(findingsOf(judge(), 'shock/creepage')).toMatchObject([{ id: 'shock/creepage', outcome: 'notAssessed', reason: 'notLooked' }]);
-    expect(judged(surface({ state: 'absent', because: 'a bare wire lies across' }))).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent', consequence: 'lethal', headline: true });
+    expect(judged(surface({ state: 'absent', because: 'a bare wire lies across' }))).toMatchObject({
+      outcome: 'fail',
+      rung: 'bridgedOrAbsent',
+      consequence: 'lethal',
+      headline: true,
+    });
   });
 
   it('could not tell is inconclusive, cannot now and struck are not assessed', () => {
@@ -178,7 +194,11 @@ describe('one-sided paths and paths that are no reading', () => {
     expect(judged(surface('0.2 mm', AT_240, { from: 'out-plus' }), 'out-minus~out-plus')).toMatchObject({ outcome: 'notApplicable' });
     const poles = { from: 'line', to: 'neutral' };
     expect(judged(surface('2.5 mm', AT_240, poles), 'line~neutral')).toMatchObject({ outcome: 'pass', rung: 'basicMet' });
-    expect(judged(surface('2.1 mm ± 0.1 mm', AT_240, poles), 'line~neutral')).toMatchObject({ outcome: 'fail', rung: 'belowBasic', consequence: 'injurious' });
+    expect(judged(surface('2.1 mm ± 0.1 mm', AT_240, poles), 'line~neutral')).toMatchObject({
+      outcome: 'fail',
+      rung: 'belowBasic',
+      consequence: 'injurious',
+    });
     expect(limitMm(judged(surface('2.1 mm', AT_240, poles), 'line~neutral'))).toBeCloseTo(2.3, 9);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
-import { across, AT_HIGHEST_MAINS, CONDUCTORS, label, touch, touchPeak } from '../evidence-pieces.ts';
+import { AT_HIGHEST_MAINS, across, CONDUCTORS, label, touch, touchPeak } from '../evidence-pieces.ts';
 
 // Limits: IEC 62368-1:2018 table 4, first limit 0.5 mA rms, 0.707 mA peak (secondary: a national adoption); second 5 mA rms, 7.07 mA peak (memory).
 // A failure on the second needs 1.3 times the limit, 6.5 mA, to be headlined. Lines without failure: 0.25 mA (IEC 60950-1 table 5A), 0.09 mA (IEC 62684).
@@ -83,7 +83,10 @@ describe('scaling to the highest mains', () => {
   it('0.40 mA at 230 V 50 Hz is 0.55 mA at 264 V 60 Hz, so a 100-240 V unit fails', () => {
     // 0.40 × 264 × 60 / (230 × 50) = 0.55096 mA
     const under = { mains: '230 V ± 0 V', frequency: '50 Hz ± 0 Hz', supply: 'direct', orientation: 'A' } as const;
-    const finding = wayA({ conductors: CONDUCTORS, exhibits: [label({ input: { voltage: '100-240 V' } }), touch('0.400 mA ± 0.01 mA', { under })] });
+    const finding = wayA({
+      conductors: CONDUCTORS,
+      exhibits: [label({ input: { voltage: '100-240 V' } }), touch('0.400 mA ± 0.01 mA', { under })],
+    });
     expect(finding.measured).toMatchObject({ unit: 'A' });
     expect(finding.margin).toBeCloseTo(1.101913, 5);
     expect(finding.outcome).toBe('fail');
@@ -98,7 +101,10 @@ describe('scaling to the highest mains', () => {
   });
 
   it('a mains voltage that nobody wrote down leaves nothing to scale by', () => {
-    expect(wayA(one('0.1 mA ± 0.01 mA', { under: { supply: 'direct', orientation: 'A', frequency: '50 Hz' } }))).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
+    expect(wayA(one('0.1 mA ± 0.01 mA', { under: { supply: 'direct', orientation: 'A', frequency: '50 Hz' } }))).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'refusedEvidence',
+    });
   });
 
   it('a mains voltage of zero is a slip of the pen and no reason to give up the case', () => {
@@ -122,7 +128,12 @@ describe('evidence that does not count', () => {
     for (const supply of ['isolating', 'electronic'] as const) {
       const assessment = judge(one('0.002 mA ± 0.001 mA', { under: { ...AT_HIGHEST_MAINS, orientation: 'A', supply } }));
       const finding = findingOf(assessment, 'shock/touch-current@out-minus~A');
-      expect(finding).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence', measured: null, fields: ['/exhibits/touch-a/value'] });
+      expect(finding).toMatchObject({
+        outcome: 'notAssessed',
+        reason: 'refusedEvidence',
+        measured: null,
+        fields: ['/exhibits/touch-a/value'],
+      });
       expect(noteKeys(finding)).toContain('supplyNotDirect');
       expect(assessment.warnings.map(({ key }) => key)).toContain('supplyNotDirect');
     }
@@ -130,14 +141,25 @@ describe('evidence that does not count', () => {
 
   it('the supply and the plug way of the day do not count, only those of the reading or its exhibit', () => {
     const day = { id: 'day-1', date: '2026-03-05', uses: {}, under: { ...AT_HIGHEST_MAINS, orientation: 'A' } } as const;
-    const noSupply = judge({ conductors: CONDUCTORS, days: [day], exhibits: [touch('0.1 mA', { day: 'day-1', under: { orientation: 'A' } })] });
+    const noSupply = judge({
+      conductors: CONDUCTORS,
+      days: [day],
+      exhibits: [touch('0.1 mA', { day: 'day-1', under: { orientation: 'A' } })],
+    });
     expect(findingOf(noSupply, 'shock/touch-current@out-minus~A')).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
-    const noWay = judge({ conductors: CONDUCTORS, days: [day], exhibits: [touch('0.1 mA', { day: 'day-1', under: { supply: 'direct' } })] });
+    const noWay = judge({
+      conductors: CONDUCTORS,
+      days: [day],
+      exhibits: [touch('0.1 mA', { day: 'day-1', under: { supply: 'direct' } })],
+    });
     expect(findingsOf(noWay, 'shock/touch-current').map(({ outcome }) => outcome)).not.toContain('pass');
   });
 
   it('an isolating supply stated on the reading itself outranks a direct one on its exhibit', () => {
-    expect(wayA(one({ v: '0.002 mA', under: { supply: 'isolating' } }))).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
+    expect(wayA(one({ v: '0.002 mA', under: { supply: 'isolating' } }))).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'refusedEvidence',
+    });
   });
 
   it('one plug way leaves the other not assessed', () => {
@@ -158,7 +180,10 @@ describe('evidence that does not count', () => {
   it('the five states: not looked, could not tell, cannot now, struck', () => {
     expect(findingsOf(judge(), 'shock/touch-current')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
     expect(wayA(one({ state: 'notLooked' }))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
-    expect(wayA(one({ state: 'unknown', because: 'the display was blank' }))).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(wayA(one({ state: 'unknown', because: 'the display was blank' }))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
     expect(wayA(one({ state: 'absent', because: 'no output to touch' })).outcome).not.toBe('pass');
     expect(wayA(one({ state: 'cannotNow', since: 'burnt' }))).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
     expect(wayA(one({ v: '9 mA', struck: 'clip slipped' }))).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
