@@ -37,9 +37,13 @@ export function assess(one: Case, tables: Tables): Assessment {
     if (typeof subjects === 'string') findings.push(emptyFinding(bench.id, subjects, bench.worst));
     else
       for (const subject of subjects) {
-        const judged = toFinding(check, subject, check.judge(facts, subject));
-        findings.push(judged.finding);
-        roots.push(...judged.roots);
+        const answer = check.judge(facts, subject);
+        const answers = answer.beyond === undefined ? [{ subject, answer }] : [{ subject, answer }, { subject: { ...subject, id: `${subject.id}~${answer.beyond.id}` }, answer: answer.beyond.answer }];
+        for (const one of answers) {
+          const judged = toFinding(check, one.subject, one.answer);
+          findings.push(judged.finding);
+          roots.push(...judged.roots);
+        }
       }
   }
   findings.sort((a, b) => HAZARDS.indexOf(a.hazard) - HAZARDS.indexOf(b.hazard) || compare(a.check, b.check) || compare(a.subject ?? '', b.subject ?? ''));

@@ -74,9 +74,19 @@ export function within(value: Derived, limit: LimitLine, rule: DecisionRule): Ju
   const high = compare(value, { ...limit, at: most }, 1, rule, ratio);
   const nearer = value.value < middle ? low : high;
   const farther = nearer === low ? high : low;
-  const outcome = nearer.outcome === 'pass' ? farther.outcome : nearer.outcome;
+  // a bound may settle the farther edge alone: above 5.3 V is above 5.25 V whatever the lower edge says
+  const [first, second] = farther.outcome === 'fail' ? [farther, nearer] : [nearer, farther];
+  const deciding = first.outcome === 'pass' ? second : first;
   const both = low.probability === null || high.probability === null ? null : Math.max(0, low.probability + high.probability - 1);
-  return { ...nearer, outcome, reason: nearer.outcome === 'pass' ? farther.reason : nearer.reason, probability: both, limit };
+  const joint = both !== null && deciding.outcome === 'pass' && both < rule.passAt;
+  return {
+    ...nearer,
+    outcome: joint ? 'inconclusive' : deciding.outcome,
+    reason: joint ? 'withinUncertainty' : deciding.reason,
+    headline: deciding.headline,
+    probability: both,
+    limit,
+  };
 }
 
 /** `sign` 1: at most; -1: at least. Slack = sign × (limit - value), conform when it is not negative. */
@@ -88,7 +98,7 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   // with unknown uncertainty nothing is said within a tenth of the limit (of the permitted rise, for temperatures)
   const blind = (own: number, at: number): number => BLIND_BAND * Math.abs(ratio(own, at) === null ? at : at - offsetOf(ratio, at));
   const decide = (own: number, at: number): { outcome: Outcome; reason: Reason; probability: number | null } => {
-    const sided = value.side === undefined ? null : oneSided(value.side, sign);
+    const sided = slackSide(value.side, line.side, sign);
     const p = u === null ? null : u === 0 ? (slack(own, at) >= 0 ? 1 : 0) : normalBelow(slack(own, at) / u);
     if (sided === 'cannotTell') return { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     if (sided === 'canOnlyPass') {
@@ -131,9 +141,16 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   };
 }
 
-function oneSided(side: 'below' | 'above' | 'anywhere', sign: 1 | -1): 'canOnlyPass' | 'canOnlyFail' | 'cannotTell' {
-  if (side === 'anywhere') return 'cannotTell';
-  return (side === 'below') === (sign === 1) ? 'canOnlyPass' : 'canOnlyFail';
+type Sided = 'canOnlyPass' | 'canOnlyFail' | 'cannotTell';
+
+/** What bounds on value and limit leave of the comparison: slack is sign × (limit - value), and a bound moves it one way only. */
+function slackSide(value: Derived['side'], limit: Derived['side'], sign: 1 | -1): Sided | null {
+  const one = (side: Derived['side'], raises: boolean): Sided | null =>
+    side === undefined ? null : side === 'anywhere' ? 'cannotTell' : (side === 'above') === raises ? 'canOnlyPass' : 'canOnlyFail';
+  const byValue = one(value, sign === -1);
+  const byLimit = one(limit, sign === 1);
+  if (byValue === null || byLimit === null) return byValue ?? byLimit;
+  return byValue === byLimit ? byValue : 'cannotTell';
 }
 
 /** Where a ratio has its zero: 0 for plain quantities, the ambient for temperatures. */

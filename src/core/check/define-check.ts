@@ -21,6 +21,8 @@ export interface Answer {
   /** Steps worth keeping beside the deciding one: a cross-check, a comparison. */
   readonly beside?: readonly StepNode[];
   readonly notes?: readonly Note[];
+  /** A second finding on the same subject: a graver level that fails too, but on a limit that cannot carry the headline alone. */
+  readonly beyond?: { readonly id: string; readonly answer: Answer };
 }
 
 /** The limit is data (a table), the question is a function. */

@@ -1,11 +1,11 @@
 import { shiftDecimal } from '../quantity/shift-decimal.ts';
 import type { Grade } from '../source/grade.ts';
 import { buildReading } from './build-reading.ts';
-import { COEFFICIENT_OF, type Colour, DIGIT_OF, EXPONENT_OF, parseColour, SHARE_OF } from './colour.ts';
+import { COEFFICIENT_OF, type Colour, DIGIT_OF, EXPONENT_OF, type Graded, INDUCTOR_SHARE_OF, parseColour, SHARE_OF } from './colour.ts';
 import type { NoteKey, Reading } from './reading.ts';
 
 const MICRO_EXPONENT = -6; // SI brochure, prefix µ
-const NO_BAND_SHARE = 0.2; // IEC 60062: no tolerance band, ± 20 %
+const NO_BAND: Graded = { size: 0.2, grade: 'secondary' }; // IEC 60062: no tolerance band, ± 20 %
 /** Two digits go with 5 % and wider, three with 2 % and narrower. Read in a note on labelling after IEC. */
 const NARROWEST_OF_TWO_DIGITS = 0.05;
 const WIDEST_OF_THREE_DIGITS = 0.02;
@@ -49,23 +49,31 @@ function readOneWay(bands: readonly Colour[]): Reading[] {
   const digits = bands.slice(0, digitCount).map((band) => DIGIT_OF[band]);
   const [multiplier, toleranceBand, coefficientBand] = bands.slice(digitCount);
   const exponent = EXPONENT_OF[multiplier!];
-  const share = toleranceBand === undefined ? { size: NO_BAND_SHARE, grade: 'secondary' as const } : SHARE_OF[toleranceBand];
+  if (digits.includes(undefined) || digits[0] === 0 || exponent === undefined) return [];
+  const number = Number(digits.join(''));
+  const inductors = bands.length === BANDS_OF_AN_INDUCTOR ? readInductor(number, exponent.size, toleranceBand!) : [];
+  return [...readResistor(number, digits.length, exponent, toleranceBand, coefficientBand), ...inductors];
+}
+
+function readResistor(number: number, digitCount: number, exponent: Graded, toleranceBand?: Colour, coefficientBand?: Colour): Reading[] {
+  const share = toleranceBand === undefined ? NO_BAND : SHARE_OF[toleranceBand];
   const coefficient = coefficientBand === undefined ? null : COEFFICIENT_OF[coefficientBand];
-  if (digits.includes(undefined) || digits[0] === 0 || exponent === undefined || share === undefined || coefficient === undefined)
-    return [];
+  if (share === undefined || coefficient === undefined) return [];
   const grades: Grade[] = [exponent.grade, share.grade];
   if (coefficient !== null) grades.push('memory');
   const notes: NoteKey[] = [];
   if (toleranceBand === undefined) notes.push('no-tolerance-band');
   if (toleranceBand === 'grey') notes.push('grey-tolerance-changed');
-  if (digits.length === 2 ? share.size < NARROWEST_OF_TWO_DIGITS : share.size > WIDEST_OF_THREE_DIGITS)
+  if (digitCount === 2 ? share.size < NARROWEST_OF_TWO_DIGITS : share.size > WIDEST_OF_THREE_DIGITS)
     notes.push('digits-unusual-for-tolerance');
-  const number = Number(digits.join(''));
-  const more = { tolerance: { minus: share.size, plus: share.size, unit: '1' as const }, temperatureCoefficient: coefficient, notes };
-  const found = [buildReading('resistor', shiftDecimal(number, exponent.size), 'colour-bands', { ...more, grades })];
-  if (bands.length === BANDS_OF_AN_INDUCTOR)
-    found.push(
-      buildReading('inductor', shiftDecimal(number, exponent.size + MICRO_EXPONENT), 'colour-bands', { ...more, grades: ['memory'] }),
-    );
-  return found;
+  const tolerance = { minus: share.size, plus: share.size, unit: '1' } as const;
+  const value = shiftDecimal(number, exponent.size);
+  return [buildReading('resistor', value, 'colour-bands', { tolerance, temperatureCoefficient: coefficient, grades, notes })];
+}
+
+function readInductor(number: number, exponent: number, toleranceBand: Colour): Reading[] {
+  const share = INDUCTOR_SHARE_OF[toleranceBand];
+  if (share === undefined) return [];
+  const tolerance = { minus: share, plus: share, unit: '1' } as const;
+  return [buildReading('inductor', shiftDecimal(number, exponent + MICRO_EXPONENT), 'colour-bands', { tolerance, grades: ['memory'] })];
 }

@@ -31,17 +31,18 @@ export const DIGIT_OF: Partial<Readonly<Record<Colour, number>>> = {
   white: 9,
 };
 
-interface Graded {
+/** A figure of a band, and how sure we are of it. */
+export interface Graded {
   readonly size: number;
   readonly grade: Grade;
 }
 
-/** Power of ten of a multiplier band. Pink (2016) from memory. */
+/** Power of ten of a multiplier band. Pink stands in the publisher's summary of the 2016 edition. */
 export const EXPONENT_OF: Partial<Readonly<Record<Colour, Graded>>> = {
   ...Object.fromEntries(Object.entries(DIGIT_OF).map(([colour, digit]) => [colour, { size: digit, grade: 'secondary' as const }])),
   gold: { size: -1, grade: 'secondary' },
   silver: { size: -2, grade: 'secondary' },
-  pink: { size: -3, grade: 'memory' },
+  pink: { size: -3, grade: 'secondary' },
 };
 
 /** Share of a tolerance band, either way. Orange, yellow and grey follow IEC 60062:2016 from memory; grey was 0.05 % before. */
@@ -57,6 +58,9 @@ export const SHARE_OF: Partial<Readonly<Record<Colour, Graded>>> = {
   gold: { size: 0.05, grade: 'secondary' },
   silver: { size: 0.1, grade: 'secondary' },
 };
+
+/** Share of the tolerance band of an axial inductor, either way. Memory. */
+export const INDUCTOR_SHARE_OF: Partial<Readonly<Record<Colour, number>>> = { gold: 0.05, silver: 0.1, black: 0.2 };
 
 /** Temperature coefficient of a sixth band, per kelvin. IEC 60062, from memory. */
 export const COEFFICIENT_OF: Partial<Readonly<Record<Colour, number>>> = {

@@ -18,10 +18,15 @@ export const MARKING_SOURCES: Readonly<Record<SchemeSlug, Source>> = {
   'four-digit': cite('iec-60062', 'fixed length code of three digits and a number of zeros', 'secondary', { alsoBy: [CHIP_SHEET] }),
   'letter-at-point': cite('iec-60062', 'letter and digit code for resistance values', 'secondary', { alsoBy: [ENCYCLOPAEDIA] }),
   'milliohm-letter': cite('bench', 'L or m at the decimal point of a milliohm value', 'memory'),
-  'e96-code': cite('bench', 'three-character code for values of E96', 'secondary', {
-    alsoBy: [LEARNING_PAGE, CHIP_SHEET],
-    disagrees: [DISPUTED_LETTERS],
-  }),
+  'e96-code': cite(
+    'iec-60062',
+    'annex A, special three character coding of resistance values with three significant numerals',
+    'secondary',
+    {
+      alsoBy: [LEARNING_PAGE, CHIP_SHEET],
+      disagrees: [DISPUTED_LETTERS],
+    },
+  ),
   'letter-first': cite('bench', 'three-character code for values of E24, letter first', 'memory', { disagrees: [DISPUTED_LETTERS] }),
   'colour-bands': cite('iec-60062', 'colour code for fixed resistors', 'secondary', {
     alsoBy: ['a note on the labelling of resistors after IEC'],

@@ -4,7 +4,7 @@ import type { Kind } from '../quantity/unit.ts';
 import { buildReading } from './build-reading.ts';
 import type { Part, Reading } from './reading.ts';
 
-const WITH_UNIT = /^[\d.,]+\s?[pnuµmkKMG]?(?:F|H|Ω|[Oo]hms?)$/;
+const WITH_UNIT = /^(?!0\d)[\d.,]+\s?[pnuµmkKMG]?(?:F|H|Ω|[Oo]hms?)$/;
 const PART_OF: Partial<Readonly<Record<Kind, Part>>> = { resistance: 'resistor', capacitance: 'capacitor', inductance: 'inductor' };
 
 /** A value written out with its unit, in SI: 0.1uF, 2200 pF, 10 kΩ, 33 µH. The unit says what the part is. Common practice. */

@@ -11,6 +11,7 @@ export const LIMIT_NAMES: Templates = {
   supplementary: 'supplementary',
   functional: 'functional',
   comfort: 'row of the table that covers it',
+  coordinationBasic: 'basic, by insulation coordination',
   coordinationReinforced: 'reinforced, by insulation coordination',
   olderReinforced: 'reinforced, older edition',
   es1: 'first limit of touch current',

@@ -13,8 +13,8 @@ export const current = defineCheck<LevelFacts>({
   needs: ['sweep'],
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
   judge: ({ setting }, level) => {
-    if (level.claim === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
-    if (level.nearest.length === 0) return { judgement: undecided('notAssessed', 'notLooked') };
+    if (level.claim === null || level.claim.value <= 0) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
+    if (level.nearest.length === 0) return { judgement: undecided('notAssessed', level.onlyStruck ? 'struck' : 'notLooked') };
     if (level.window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noWindow', args: {} }] }) };
     const claim = level.claim;
     const limit = claimLine(level);

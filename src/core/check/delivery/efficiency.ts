@@ -22,7 +22,7 @@ export const efficiency = defineCheck<LevelFacts>({
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
   judge: ({ bench, setting }, level) => {
     const { claim, window } = level;
-    if (claim === null || window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
+    if (claim === null || claim.value <= 0 || window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
     const withInput = level.nearest.filter(({ sweep }) => sweep.rows.some(({ inputPower }) => inputPower !== null));
     if (withInput.length === 0) return { judgement: undecided('notAssessed', 'notLooked') };
     // several outputs at a time have a column of their own and are measured loaded together

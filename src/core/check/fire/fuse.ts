@@ -28,8 +28,10 @@ export const fuse = defineCheck<FirstPart>({
   consequence: 'injurious',
   needs: ['firstPart'],
   subjects: ({ bench }) => {
-    const boards = exhibitsOf(bench, 'board')
-      .filter((board) => board.struck === undefined && openValue(board.fuse).state !== 'notLooked')
+    const noted = exhibitsOf(bench, 'board').filter((board) => openValue(board.fuse).state !== 'notLooked');
+    if (noted.length > 0 && noted.every(({ struck }) => struck !== undefined)) return 'struck';
+    const boards = noted
+      .filter(({ struck }) => struck === undefined)
       .map((board) => ({ field: `/exhibits/${board.id}/fuse`, opened: openValue<string>(board.fuse) }));
     return boards.length > 0 ? [{ id: 'mains', about: 'the first part behind the plug', boards }] : 'notLooked';
   },

@@ -2,6 +2,7 @@ import type { Derived } from '../../trace/derived.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import { atMost, limitLine, undecided } from '../decide.ts';
 import { defineCheck } from '../define-check.ts';
+import { worstAnswer } from '../worst-answer.ts';
 
 /** Does the output stay below what a device on that socket must stand, at every load and mains voltage that was tried? */
 export const overvoltage = defineCheck<LevelFacts>({
@@ -13,15 +14,18 @@ export const overvoltage = defineCheck<LevelFacts>({
     return read.length > 0 ? read : 'notLooked';
   },
   judge: ({ setting }, level) => {
-    const highest = highestVoltage(level);
-    if (highest === null) return { judgement: undecided('notAssessed', 'notLooked') };
+    const { whole, bounds } = highestVoltages(level);
+    const [highest] = [...whole, ...bounds];
+    if (highest === undefined) return { judgement: undecided('notAssessed', 'notLooked') };
     const line = level.window?.harmful ?? null;
     if (line === null) return { judgement: undecided('notAssessed', 'limitUnknown', { measured: highest }) };
-    return { judgement: atMost(highest, limitLine('deviceStands', 'atMost', line), setting.decision) };
+    const limit = limitLine('deviceStands', 'atMost', line);
+    return worstAnswer([...whole, ...bounds].map((voltage) => ({ judgement: atMost(voltage, limit, setting.decision) })));
   },
 });
 
-function highestVoltage(level: LevelFacts): Derived | null {
-  const all = level.sweeps.flatMap(({ rows }) => rows.map(({ voltage }) => voltage)).filter(({ side }) => side !== 'below');
-  return all.sort((a, b) => b.value - a.value)[0] ?? null;
+/** The highest reading, and the highest lower bound of rows that ran off the range: each may decide. */
+function highestVoltages(level: LevelFacts): { whole: Derived[]; bounds: Derived[] } {
+  const all = level.sweeps.flatMap(({ rows }) => rows.map(({ voltage }) => voltage)).toSorted((a, b) => b.value - a.value);
+  return { whole: all.filter(({ side }) => side === undefined).slice(0, 1), bounds: all.filter(({ side }) => side === 'above' || side === 'anywhere').slice(0, 1) };
 }

@@ -22,13 +22,15 @@ export const creepage = defineCheck({
     const notes = working.measured ? [] : [{ key: 'workingVoltageEstimated', args: {} }];
     const answer = worstAnswer(
       pair.surface.map((reading) => {
+        const { group } = reading;
+        if (group === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'tracksTooEasily', args: {} }], fields: [reading.field] }) };
         const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
-        const key = `${pair.id}${reading.group === 'III' ? '' : `/group-${reading.group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
+        const key = `${pair.id}${group === 'III' ? '' : `/group-${group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
         const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, pair), degree);
-        const limits = clearance === null ? null : creepageLimits(key, working.rms, reading.group, degree, clearance);
+        const limits = clearance === null ? null : creepageLimits(key, working.rms, group, degree, clearance);
         if (limits === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
         const judged = judgeDistance(pair, reading, limits, setting.decision);
-        return reading.groupKnown ? judged : { ...judged, notes: [...(judged.notes ?? []), { key: 'materialAssumed', args: { group: reading.group } }] };
+        return reading.groupKnown ? judged : { ...judged, notes: [...(judged.notes ?? []), { key: 'materialAssumed', args: { group } }] };
       }),
     );
     return { ...answer, notes: [...(answer.notes ?? []), ...(pair.insulation === 'reinforced' ? notes : [])] };

@@ -67,9 +67,10 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
   const beside = computedBound(facts.bench, facts.setting).map(({ current }) => current.step);
   const common = { show: 'milliamperes', beside, notes } as const;
   if (letGo.outcome === 'fail' && letGo.headline) return { ...common, judgement: { ...letGo, others: [line('es1'), ...others] }, consequence: 'lethal' };
-  // beyond 5 mA but not beyond 6.5: the lethal word would hang on a limit from memory, the injurious one does not
-  const doubtfulLethal = letGo.outcome === 'fail' ? [{ key: 'alsoBeyondLetGo', args: {} }] : [];
-  return { ...common, notes: [...notes, ...doubtfulLethal], judgement: { ...felt, others: [line('es2'), ...others] }, consequence: 'injurious' };
+  const answer: Answer = { ...common, judgement: { ...felt, others: [line('es2'), ...others] }, consequence: 'injurious' };
+  if (letGo.outcome !== 'fail') return answer;
+  // beyond 5 mA but not surely beyond 6.5: the injurious word stands by itself, the lethal one hangs on a limit from memory and stands in doubt
+  return { ...answer, notes: [...notes, { key: 'alsoBeyondLetGo', args: {} }], beyond: { id: 'let-go', answer: { ...common, judgement: letGo, consequence: 'lethal' } } };
 }
 
 /** A reading clearly above what the parts across the barrier can pass means another way through. */

@@ -12,7 +12,8 @@ export const distance = z.strictObject({
   path: z.enum(['surface', 'air', 'printedWiring']),
   value: value(quantity('length')),
   method: value(z.enum(['caliper', 'photo', 'gauge', 'microscope'])),
-  slot: value(z.strictObject({ width: quantity('length') })).optional(),
+  /** A slot or groove on the way. `value` follows its walls; `straight` is the same way as if the slot were bridged at its mouth. */
+  slot: value(z.strictObject({ width: quantity('length'), straight: quantity('length').optional() })).optional(),
   coating: value(z.enum(['solderMask', 'lacquer', 'potting'])).optional(),
   material: value(z.enum(['fr4', 'fr4HighCti', 'fr1', 'fr2', 'cem1', 'cem3', 'pbt', 'phenolic', 'pc', 'pet'])).optional(),
   cti: value(quantity('ratio')).optional(),

@@ -32,8 +32,8 @@ export function findCondition<T>(value: T | { state: 'unknown'; because: string 
   return typeof value === 'object' && value !== null && 'state' in value ? null : (value as T);
 }
 
-/** Field of the case in which a condition stands, the nearest that states it. */
-export function fieldOfCondition(exhibit: Exhibit, key: keyof Conditions, onReading: Conditions | undefined): string {
-  if (onReading?.[key] !== undefined) return `/exhibits/${exhibit.id}/value/under/${key}`;
+/** Field of the case in which a condition stands, the nearest that states it. `reading` is the field of the reading itself. */
+export function fieldOfCondition(exhibit: Exhibit, key: keyof Conditions, reading: string, onReading: Conditions | undefined): string {
+  if (onReading?.[key] !== undefined) return `${reading}/under/${key}`;
   return exhibit.under?.[key] !== undefined || exhibit.day === undefined ? `/exhibits/${exhibit.id}/under/${key}` : `/days/${exhibit.day}/under/${key}`;
 }

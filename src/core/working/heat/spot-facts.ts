@@ -48,7 +48,7 @@ function readSpot(bench: Bench, exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spo
   const opened: Opened<string> = exhibit.struck === undefined ? openValue<string>(row.value) : { state: 'struck', because: exhibit.struck };
   const own = opened.state === 'read' ? opened.read.under : undefined;
   const under = conditionsOf(bench, exhibit, [own]);
-  const ambient = temperatureOf(bench, findCondition(under.ambient), fieldOfCondition(exhibit, 'ambient', own), exhibit.day, 'T_a');
+  const ambient = temperatureOf(bench, findCondition(under.ambient), fieldOfCondition(exhibit, 'ambient', field, own), exhibit.day, 'T_a');
   const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
   if (under.loads === undefined || under.loads.length === 0) missing.push('loads');
   const cover = findCondition(under.cover);

@@ -53,6 +53,8 @@ function standsInTable(table: PublishedTable, key: Derived): boolean {
 
 function otherClearances(setting: SettingFacts, impulse: Derived, at: string, degree: string): DistanceLimits['others'] {
   const others: { name: string; at: Derived }[] = [];
+  const basic = lookUp(clearanceImpulse, impulse, `PD${degree}`, `${at}/insulation-coordination-basic`, 'd');
+  if (basic !== null) others.push({ name: 'coordinationBasic', at: basic });
   const older = lookUp(olderClearance, setting.nominal, 'reinforced', `${at}/older-standard`, 'd');
   const next = findCell(nextImpulse, impulse.value, 'next', `${at}/next-impulse`, 'V_next');
   const coordination = next === null ? null : lookUp(clearanceImpulse, next, `PD${degree}`, `${at}/insulation-coordination`, 'd');

@@ -10,15 +10,27 @@ import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 /** What must stand between two conductors: reinforced towards a hand, basic between mains conductors and towards earth, else nothing. */
 export type Insulation = 'reinforced' | 'basic' | 'functional' | 'floating' | 'unknown';
 
+export type MaterialGroup = 'I' | 'II' | 'III';
+
 export interface DistanceReading {
   readonly exhibit: ExhibitOf<'distance'>;
   readonly field: string;
   readonly opened: Opened<string>;
   /** Null unless the state is a reading. */
   readonly distance: Derived | null;
-  readonly group: 'I' | 'II' | 'III';
+  readonly group: MaterialGroup | null;
   readonly groupKnown: boolean;
   readonly dirty: boolean;
+  /** A slot or groove on the way; null when none is recorded or somebody looked and found none. */
+  readonly slot: SlotReading | null;
+  readonly coating: 'solderMask' | 'lacquer' | 'potting' | null;
+}
+
+/** Null where it could not be told. `straight` bridges the slot at its mouth. */
+export interface SlotReading {
+  readonly field: string;
+  readonly width: Derived | null;
+  readonly straight: Derived | null;
 }
 
 export interface PairFacts {
@@ -74,11 +86,14 @@ function insulationBetween(bench: Bench, ends: readonly [string, string]): { ins
   return answer(sides.includes('earth') ? 'basic' : 'reinforced');
 }
 
-/** The first group whose least tracking index is reached; below all of them, or unknown, the last: it is never kinder than the truth. */
-function groupOf(cti: string | null): 'I' | 'II' | 'III' {
+/**
+ * The first group whose least tracking index is reached. Unknown, or only known to be below something: the last, which is never kinder than
+ * the truth. A material that tracks below the last group has none, and no creepage is given for it.
+ */
+function groupOf(cti: string | null): MaterialGroup | null {
   const index = cti === null ? null : parseQuantity(cti, 'ratio');
-  if (index === null || isRefusal(index)) return 'III';
-  return (materialGroup.rows.find(([, least]) => index.value >= least) ?? materialGroup.rows[2])[0];
+  if (index === null || isRefusal(index) || index.side === 'below') return 'III';
+  return materialGroup.rows.find(([, least]) => index.value >= least)?.[0] ?? null;
 }
 
 function readDistance(bench: Bench, exhibit: ExhibitOf<'distance'>): DistanceReading {
@@ -90,21 +105,36 @@ function readDistance(bench: Bench, exhibit: ExhibitOf<'distance'>): DistanceRea
     exhibit,
     field,
     opened,
-    distance: opened.state === 'read' ? deriveDistance(bench, exhibit, opened, field) : null,
+    distance: opened.state === 'read' ? deriveLength(bench, exhibit, opened.v, field, opened.read.instrument) : null,
     group,
     groupKnown: cti !== null,
     dirty: findRead(exhibit.dirty) === true,
+    slot: readSlot(bench, exhibit),
+    coating: findRead(exhibit.coating),
   };
 }
 
-function deriveDistance(bench: Bench, exhibit: ExhibitOf<'distance'>, opened: Extract<Opened<string>, { state: 'read' }>, field: string): Derived | null {
-  const quantity = parseQuantity(opened.v, 'length');
+function readSlot(bench: Bench, exhibit: ExhibitOf<'distance'>): SlotReading | null {
+  const field = `/exhibits/${exhibit.id}/slot`;
+  const opened = openValue(exhibit.slot);
+  if (opened.state === 'absent' || opened.state === 'notLooked') return null;
+  if (opened.state !== 'read') return { field, width: null, straight: null };
+  const { width, straight } = opened.v;
+  return {
+    field,
+    width: deriveLength(bench, exhibit, width, `${field}/width`, opened.read.instrument),
+    straight: straight === undefined ? null : deriveLength(bench, exhibit, straight, `${field}/straight`, opened.read.instrument),
+  };
+}
+
+function deriveLength(bench: Bench, exhibit: ExhibitOf<'distance'>, text: string, field: string, instrument: string | undefined): Derived | null {
+  const quantity = parseQuantity(text, 'length');
   if (isRefusal(quantity)) return null;
   return deriveReading(bench, quantity, {
     field,
     role: 'distance',
     day: exhibit.day,
-    instrument: opened.read.instrument,
+    instrument,
     method: findRead(exhibit.method),
     symbol: 'd',
     show: 'millimetres',

@@ -1,8 +1,10 @@
 import { derive } from '../../formula/derive.ts';
 import { currentAtVoltage } from '../../formula/load/current-at-voltage.ts';
 import { type Derived, doubtOf, given, withNotes } from '../../trace/derived.ts';
+import { uncertaintyOf } from '../../trace/leaf.ts';
 import type { Note } from '../../trace/step.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
+import { normalBelow } from '../../uncertainty/normal.ts';
 import type { Sweep, SweepRow } from './read-sweep.ts';
 import type { Window } from './window-of.ts';
 
@@ -12,19 +14,27 @@ import type { Window } from './window-of.ts';
  * or the whole gap where the voltage falls off a cliff. Never extrapolated: a sweep that never leaves the window gives "above the last row".
  */
 export function heldCurrent(sweep: Sweep, window: Window): Derived | null {
-  const { rows } = sweep;
-  const inside = (row: SweepRow): boolean => row.voltage.value >= window.least.value && row.voltage.value <= window.most.value;
-  const first = rows.findIndex(inside);
+  // a row at a current already passed says nothing new of how far the unit goes
+  const rows = sweep.rising;
   const id = `load/${sweep.exhibit.id}/held-current`;
   if (rows.length === 0) return null;
-  if (first < 0) return given('constant', 0, 'A', { id, name: 'neverInside', symbol: 'I_h', notes: [{ key: 'neverInside', args: {} }] });
+  const inside = ({ voltage }: SweepRow): boolean => voltage.value >= window.least.value && voltage.value <= window.most.value;
+  const first = rows.findIndex(inside);
+  if (first < 0) {
+    const perhaps = rows.filter((row) => chanceInside(row, window) > UNLIKELY).map(({ current }) => current.value);
+    const never = given('constant', 0, 'A', { id, name: 'neverInside', symbol: 'I_h', notes: [{ key: 'neverInside', args: {} }] });
+    return perhaps.length === 0 ? never : { ...never, alternatives: [Math.max(...perhaps)] };
+  }
   const after = rows.findIndex((row, index) => index > first && !inside(row));
   if (after < 0) {
-    const last = rows.at(-1)!.current;
-    return atLast(last, id);
+    // a row that may as well lie outside takes the certainty from everything behind it
+    const doubtful = rows.findIndex((row, index) => index >= first && chanceInside(row, window) < LIKELY);
+    const last = atLast(rows.at(-1)!.current, id);
+    return doubtful < 0 ? last : { ...last, alternatives: [doubtful === 0 ? 0 : rows[doubtful - 1]!.current.value] };
   }
   const before = rows[after - 1]!;
   const out = rows[after]!;
+  if (out.current.value <= before.current.value) return atLast(before.current, id);
   const edge = out.voltage.value < window.least.value ? window.least : window.most;
   const between = betweenRows(rows, after, edge.value, window, sweep.exhibit.id);
   return derive(
@@ -32,6 +42,18 @@ export function heldCurrent(sweep: Sweep, window: Window): Derived | null {
     { currentBefore: before.current, currentAfter: out.current, voltageBefore: before.voltage, voltageAfter: out.voltage, edge, between },
     id,
   );
+}
+
+const LIKELY = 0.95; // docs/decisions/0003-verdict.md
+const UNLIKELY = 0.05;
+
+/** Probability that a row's voltage lies inside the window; with unknown uncertainty, by its value alone. */
+function chanceInside({ voltage }: SweepRow, window: Window): number {
+  const u = voltage.side === undefined ? uncertaintyOf(voltage.form) : null;
+  const inside = voltage.value >= window.least.value && voltage.value <= window.most.value;
+  if (voltage.side !== undefined) return inside ? (LIKELY + UNLIKELY) / 2 : UNLIKELY;
+  if (u === null || u === 0) return inside ? 1 : 0;
+  return normalBelow((window.most.value - voltage.value) / u) - normalBelow((window.least.value - voltage.value) / u);
 }
 
 function atLast(last: Derived, id: string): Derived {

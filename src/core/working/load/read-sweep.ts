@@ -27,6 +27,8 @@ export interface Sweep {
   readonly level: string;
   /** In order of current, lowest first. */
   readonly rows: readonly SweepRow[];
+  /** As the load was raised (a downward sweep turned round), up to where the unit takes the current back by itself. */
+  readonly rising: readonly SweepRow[];
   readonly mains: Quantity | null;
   readonly frequency: Quantity | null;
   /** Cells that were kept as typed and left out, and columns of a file that cannot be used. */
@@ -35,8 +37,16 @@ export interface Sweep {
 
 type LeftOut = Sweep['leftOut'][number];
 
+interface Cell {
+  readonly value: number;
+  readonly lastDigit: number;
+  /** Stated in the cell itself: "4.85 V ± 0.6 V". */
+  readonly u?: number | null;
+  readonly side?: 'below' | 'above';
+}
+
 /** One column as numbers in SI with their last digit; null where there is none. */
-type Cells = { readonly field: string; readonly cell: { readonly value: number; readonly lastDigit: number; readonly side?: 'below' | 'above' } | null }[];
+type Cells = { readonly field: string; readonly cell: Cell | null }[];
 
 export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
   const leftOut: LeftOut[] = [];
@@ -72,17 +82,32 @@ export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
     exhibit,
     port: exhibit.port,
     level: exhibit.level ?? bench.ports.get(exhibit.port)?.levels[0]?.id ?? 'first',
-    rows: rows.sort((a, b) => a.current.value - b.current.value),
+    rows: rows.toSorted((a, b) => a.current.value - b.current.value),
+    rising: risingPart(exhibit.order === 'down' ? rows.toReversed() : rows),
     mains: quantityOf(findCondition(under.mains), 'voltage'),
     frequency: quantityOf(findCondition(under.frequency), 'frequency'),
     leftOut,
   };
 }
 
-function derived(bench: Bench, exhibit: ExhibitOf<'sweep'>, role: Role, field: string, cell: NonNullable<Cells[number]['cell']>, symbol: string): Derived {
+const TAKEN_BACK = 0.02; // share by which a current must fall below the largest so far to count as taken back by the unit
+
+/** Rows until the current falls back although more was asked for: what follows is the unit's own limiting, not its output at a load. */
+function risingPart(rows: readonly SweepRow[]): SweepRow[] {
+  let most = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [index, { current, voltage }] of rows.entries()) {
+    if (current.value < most * (1 - TAKEN_BACK) && voltage.value < least) return rows.slice(0, index);
+    most = Math.max(most, current.value);
+    least = Math.min(least, voltage.value);
+  }
+  return [...rows];
+}
+
+function derived(bench: Bench, exhibit: ExhibitOf<'sweep'>, role: Role, field: string, cell: Cell, symbol: string): Derived {
   const kind = ROLES[role];
   const side = cell.side === undefined ? {} : { side: cell.side };
-  const quantity: Quantity = { text: '', kind, value: cell.value, unit: SI_UNIT[kind], u: null, lastDigit: cell.lastDigit, ...side };
+  const quantity: Quantity = { text: '', kind, value: cell.value, unit: SI_UNIT[kind], u: cell.u ?? null, lastDigit: cell.lastDigit, ...side };
   return deriveReading(bench, quantity, { field, role, day: exhibit.day, symbol });
 }
 
@@ -111,7 +136,7 @@ function typedCells(exhibit: ExhibitOf<'sweep'>, role: Role, leftOut: LeftOut[])
       leftOut.push({ field, because: 'cellNotRead' });
       return { field, cell: null };
     }
-    return { field, cell: { value: quantity.value, lastDigit: quantity.lastDigit, ...(quantity.side === undefined ? {} : { side: quantity.side }) } };
+    return { field, cell: { value: quantity.value, lastDigit: quantity.lastDigit, u: quantity.u, ...(quantity.side === undefined ? {} : { side: quantity.side }) } };
   });
 }
 

@@ -18,14 +18,15 @@ export interface LevelFacts {
   readonly claim: Derived | null;
   readonly window: Window | null;
   readonly sweeps: readonly Sweep[];
+  /** There are sweeps of it, and all are struck. */
+  readonly onlyStruck: boolean;
   /** The sweeps nearest to the nominal mains, of both orders and starts: the worst of them counts, they are never averaged. */
   readonly nearest: readonly { readonly sweep: Sweep; readonly held: Derived | null }[];
 }
 
 export function levelFacts(bench: Bench, setting: SettingFacts): LevelFacts[] {
-  const sweeps = exhibitsOf(bench, 'sweep')
-    .filter((exhibit) => exhibit.struck === undefined)
-    .map((exhibit) => readSweep(bench, exhibit));
+  const all = exhibitsOf(bench, 'sweep').map((exhibit) => readSweep(bench, exhibit));
+  const sweeps = all.filter(({ exhibit }) => exhibit.struck === undefined);
   return bench.one.ports.flatMap((port) =>
     port.levels.map((level) => {
       const own = sweeps.filter((sweep) => sweep.port === port.id && sweep.level === level.id);
@@ -39,6 +40,7 @@ export function levelFacts(bench: Bench, setting: SettingFacts): LevelFacts[] {
         claim: printed === null ? null : deriveTyped(printed, 'current', `/ports/${port.id}/levels/${level.id}/printed`, 'claimedCurrent', 'I_c'),
         window,
         sweeps: own,
+        onlyStruck: own.length === 0 && all.some((sweep) => sweep.port === port.id && sweep.level === level.id),
         nearest: nearestTo(setting.nominal.value, own).map((sweep) => ({ sweep, held: window === null ? null : heldCurrent(sweep, window) })),
       };
     }),

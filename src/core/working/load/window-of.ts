@@ -26,6 +26,7 @@ export function windowOf(port: Port, level: Port['levels'][number]): Window | nu
   const at = `load/${port.id}/${level.id}`;
   const nominal = deriveTyped(level.voltage, 'voltage', `/ports/${port.id}/levels/${level.id}/voltage`, 'nominalVoltage', 'V_n');
   const kind = findRead(port.kind);
+  if (kind === null) return null; // the window of another socket would be a guess
   const usb = kind === 'usbA' || kind === 'usbC' || kind === 'microB';
   if (usb && nominal.value === FIVE_V) {
     const row = kind === 'usbC' ? 'usbC5' : 'usbA5';

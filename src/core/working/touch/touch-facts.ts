@@ -61,14 +61,14 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
   const quantity = parseQuantity(opened.v, 'current');
   const voltage = parseQuantity(mains, 'voltage');
   const hertz = parseQuantity(frequency, 'frequency');
-  if (isRefusal(quantity) || isRefusal(voltage) || isRefusal(hertz)) return { ...common, current: null };
+  if (isRefusal(quantity) || isRefusal(voltage) || isRefusal(hertz) || voltage.value <= 0 || hertz.value <= 0) return { ...common, current: null };
   const current = deriveReading(bench, quantity, { field, role: 'touchCurrent', day: exhibit.day, instrument: opened.read.instrument, symbol: 'I', show: 'milliamperes' });
   const scaled = derive(
     currentAtHighestMains,
     {
       current,
-      voltage: deriveReading(bench, voltage, { field: fieldOfCondition(exhibit, 'mains', own), role: 'mains', day: exhibit.day, symbol: 'V' }),
-      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, { field: fieldOfCondition(exhibit, 'frequency', own), role: 'frequency', day: exhibit.day, symbol: 'f' }),
+      voltage: deriveReading(bench, voltage, { field: fieldOfCondition(exhibit, 'mains', field, own), role: 'mains', day: exhibit.day, symbol: 'V' }),
+      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, { field: fieldOfCondition(exhibit, 'frequency', field, own), role: 'frequency', day: exhibit.day, symbol: 'f' }),
       highestVoltage: setting.high,
       highestFrequency: setting.highFrequency,
     },

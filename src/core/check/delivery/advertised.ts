@@ -1,0 +1,61 @@
+import type { Derived } from '../../trace/derived.ts';
+import { type AdvertisedLevel, advertisedLevels, type Offer } from '../../working/load/advertised-facts.ts';
+import { companyOf } from '../../working/load/other-loads.ts';
+import type { LevelFacts } from '../../working/load/sweep-facts.ts';
+import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
+import { type Answer, defineCheck } from '../define-check.ts';
+import { worstAnswer } from '../worst-answer.ts';
+
+/** Does the output hold its window up to the current it tells the device it may draw, whatever the label says? */
+export const advertised = defineCheck<AdvertisedLevel>({
+  id: 'delivery/advertised',
+  consequence: 'disappointing',
+  needs: ['advertised'],
+  subjects: ({ bench, levels }) => {
+    if (bench.one.ports.length === 0) return 'notLooked';
+    const found = advertisedLevels(bench, levels);
+    return found.length > 0 ? found : 'doesNotApply';
+  },
+  judge: ({ bench, setting }, { level, offers, read }) => {
+    if (!read) return { judgement: undecided('notAssessed', 'notLooked') };
+    if (offers.length === 0) return { judgement: undecided('notApplicable', 'doesNotApply', { notes: [{ key: 'levelNotOffered', args: {} }] }) };
+    if (level === null) return open('notLooked', offers[0]!, 'offerWithoutLevel');
+    if (level.window === null) return open('limitUnknown', offers[0]!, 'noWindow');
+    if (level.nearest.length === 0) return open('notLooked', offers[0]!, 'offerNotSwept');
+    const answers = offers.flatMap((offer) =>
+      level.nearest
+        .filter(({ sweep }) => companyOf(bench, sweep.exhibit, level.port.id) === offer.company)
+        .flatMap(({ sweep, held }): Answer[] => {
+          if (held === null) return [];
+          const printed = level.claim;
+          const columns = [offer.current.step, held.step, ...(printed === null ? [] : [printed.step])];
+          return [
+            {
+              judgement: atLeast(held, offerLine(level, offer), setting.decision),
+              beside: columns,
+              notes: [
+                columnsNote(offer.current, held, printed),
+                { key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense } },
+              ],
+            },
+          ];
+        }),
+    );
+    return answers.length > 0 ? worstAnswer(answers) : open('notComparable', offers[0]!, 'otherCompany');
+  },
+});
+
+function open(reason: 'notLooked' | 'limitUnknown' | 'notComparable', offer: Offer, key: string): Answer {
+  return { judgement: undecided('notAssessed', reason, { fields: [offer.field], notes: [{ key, args: { advertised: offer.current.value } }] }), beside: [offer.current.step] };
+}
+
+/** What was advertised is a reading; the line is worth what the window is worth. */
+function offerLine(level: LevelFacts, offer: Offer): LimitLine {
+  const edges = limitLine('window', 'within', level.window!.least, level.window!.most);
+  return { name: 'advertised', kind: 'atLeast', at: offer.current, source: edges.source, grade: edges.grade };
+}
+
+function columnsNote(offered: Derived, held: Derived, printed: Derived | null): { key: string; args: Record<string, string | number> } {
+  const key = held.side === 'above' ? 'advertisedHeldAtLeast' : 'advertisedHeldPrinted';
+  return { key, args: { advertised: offered.value, held: held.value, printed: printed?.value ?? 'notStated' } };
+}
