@@ -158,6 +158,11 @@ describe('a value that cannot be below zero', () => {
     ).toBe(true);
   });
 
+  it('a distance from a conductor to itself accuses nobody', () => {
+    const patch: CasePatch = { conductors: CONDUCTORS, exhibits: [gap('1 mm', { to: 'hv-minus' })] };
+    expect(refusalsOf(caseJson(patch)).length > 0 || judge(patch).verdict.decidedBy.length === 0).toBe(true);
+  });
+
   it('an output with its poles the wrong way round is not one that harms nothing', () => {
     const reversed = judge({
       ...SWEEP,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/result/assessment.ts';
+import type { ReadTable } from '../../../src/core/working/bench/bench.ts';
 import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
 import { PLAIN_DAY, type PortInput, plainMeter, sweep, usbPort } from '../evidence-pieces.ts';
 
@@ -191,6 +192,55 @@ describe('which run counts', () => {
     const leads = [{ id: 'pair', resistance: '0.225 Ω ± 0 Ω' }];
     const patch = { ...case_(STRAIGHT, { uVolt: '0.001 V', uAmpere: '0 A' }), days: [{ ...PLAIN_DAY, leads }] };
     expect(judged(patch)).toMatchObject({ outcome: 'pass' }); // 5.2 V at the socket at every load
+  });
+});
+
+describe('columns of a file', () => {
+  const HASH = 'a'.repeat(64);
+  const files = [{ id: 'log', path: 'log.csv', sha256: HASH, bytes: 10, media: 'text/csv' }];
+  const columns = [
+    { id: 'i', role: 'outputCurrent', from: 'I' },
+    { id: 'v', role: 'outputVoltage', from: 'V' },
+  ] as const;
+  const fromFile: CasePatch = {
+    ...case_([], { sweeps: [{ ...sweep([['0', '0']]), table: { file: 'log', columns: [...columns] } }], uAmpere: '0.01 A' }),
+    files,
+  };
+  const table = (unit: string | null, amperes: number[], doubts: string[] = []): ReadTable => ({
+    rows: amperes.length,
+    columns: [
+      { name: 'I', unit, values: amperes, doubts },
+      { name: 'V', unit: 'V', values: amperes.map(() => 5), doubts: [] },
+    ],
+  });
+  const read = (one: ReadTable | null): ReturnType<typeof judge> => judge(fromFile, one === null ? new Map() : new Map([[HASH, one]]));
+  const of = (one: ReadTable | null): Finding => findingOf(read(one), 'delivery/current@usb~5v');
+
+  it('2500 mA of the file are 2.5 A of the claim', () => {
+    expect(of(table('mA', [0, 1000, 2500]))).toMatchObject({ outcome: 'pass' });
+    expect(of(table('A', [0, 1, 2.5]))).toMatchObject({ outcome: 'pass' });
+    expect(of(table('mA', [0, 1, 2.5]))).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
+  });
+
+  it('a file that was not read, a column that is not there or in doubt, and a unit that nobody stated leave the claim open, with a warning', () => {
+    const other = table('A', [0, 2.5]);
+    const noColumn: ReadTable = { ...other, columns: [{ name: 'X', unit: 'A', values: [0, 2.5], doubts: [] }, other.columns[1]!] };
+    for (const [one, warning] of [
+      [null, 'fileMissing'],
+      [noColumn, 'columnMissing'],
+      [table('A', [0, 2.5], ['decimal-comma']), 'columnInDoubt'],
+      [table(null, [0, 2.5]), 'unitNotStated'],
+      [table('V', [0, 2.5]), 'unitNotStated'],
+    ] as const) {
+      expect(of(one)).toMatchObject({ outcome: 'notAssessed' });
+      expect(read(one).warnings.map(({ key }) => key)).toContain(warning);
+    }
+  });
+
+  it('a cell without a number is left out, not taken as nought', () => {
+    const { columns: own, rows } = table('A', [0, 1, 2.5]);
+    const holed: ReadTable = { rows, columns: [own[0]!, { ...own[1]!, values: [5, Number.NaN, 5] }] };
+    expect(of(holed)).toMatchObject({ outcome: 'pass' });
   });
 });
 

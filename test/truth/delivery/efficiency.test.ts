@@ -119,6 +119,14 @@ describe('what is not judged', () => {
     expect(finding.notes).toContainEqual({ key: 'loadPointMissing', args: { point: 'full' } });
   });
 
+  it('more power out than in is a contradiction, not a pass', () => {
+    expect(judged(case_(volts5(['2', '4', '6', '8']))).outcome).not.toBe('pass');
+  });
+
+  it('a watt meter that shows nothing is no efficiency, and no reason to give up the case', () => {
+    expect(judged(case_(volts5(['0.00', '6.25', '9.375', '12.5']))).outcome).not.toBe('pass');
+  });
+
   it('no input power, no sweep, no claim, no port', () => {
     expect(judged(case_(AT_080.map((row) => row.slice(0, 2))))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
     expect(judged({ ports: [usbPort()] })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });

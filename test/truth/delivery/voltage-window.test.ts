@@ -35,6 +35,13 @@ describe('the window of a USB A socket', () => {
     expect(finding.limit?.to?.value).toBeCloseTo(5.25, 9);
   });
 
+  it('near the middle the band of the ratio holds the ratio', () => {
+    const { margin, marginBand } = flat('5.01', '0.05 V'); // 4.91 to 5.11 V: 0 to 0.44 of the half width
+    expect(margin).toBeCloseTo(0.04, 9);
+    expect(marginBand?.[0]).toBeLessThanOrEqual(0.04);
+    expect(marginBand?.[1]).toBeCloseTo(0.44, 4);
+  });
+
   it('an edge exactly is undecided, either edge', () => {
     for (const volts of ['4.75', '5.25']) {
       const finding = flat(volts);

@@ -101,6 +101,25 @@ describe('clearance between the mains and what a hand touches, 230 V', () => {
   });
 });
 
+describe('the band of a ratio', () => {
+  it('spans two standard uncertainties either way and holds the ratio', () => {
+    const { margin, marginBand } = judged(air('4.0 mm ± 0.2 mm')); // 3.8 to 4.2 mm
+    expect(marginBand?.[0]).toBeCloseTo(3 / 4.2, 9);
+    expect(marginBand?.[1]).toBeCloseTo(3 / 3.8, 9);
+    expect(margin).toBeCloseTo(3 / 4, 9);
+  });
+
+  it('is left out, or goes on without end, where the doubt reaches to nothing: it never lies beside the ratio', () => {
+    const { margin, marginBand } = judged(air('0.1 mm ± 0.4 mm')); // two standard uncertainties below lies a gap of less than nothing
+    expect(margin).toBeCloseTo(30, 9);
+    if (marginBand !== null) {
+      expect(marginBand[0]).toBeGreaterThan(0);
+      expect(marginBand[0]).toBeLessThanOrEqual(30);
+      expect(marginBand[1]).toBeGreaterThanOrEqual(30);
+    }
+  });
+});
+
 describe('one-sided gaps', () => {
   it('more than 3.5 mm passes, more than 2 mm leaves reinforced open and says that basic is met', () => {
     expect(judged(air('> 3.5 mm'))).toMatchObject({ outcome: 'pass', rung: 'reinforcedMet' });
@@ -148,6 +167,12 @@ describe('other settings', () => {
 
   it('an altitude beyond the table is not assessed: there is no limit', () => {
     expect(at({ market: 'EU', altitude: '6000 m' }, '9 mm')).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
+  });
+
+  it('mains above 250 V leaves the range of the overvoltage rule: a long gap does not pass, a short one still fails', () => {
+    const mains = { nominal: '277 V', low: '250 V', high: '305 V', frequency: '60 Hz' };
+    expect(at({ market: 'US', mains }, '25 mm')).toMatchObject({ outcome: 'inconclusive', reason: 'outOfRange' });
+    expect(at({ market: 'US', mains }, '0.5 mm')).toMatchObject({ outcome: 'fail', consequence: 'lethal' });
   });
 
   it('overvoltage category III asks for 5.5 mm reinforced and 3.0 mm basic (table 14 at 4000 V)', () => {

@@ -98,6 +98,16 @@ describe('creepage at a measured working voltage', () => {
     expect(judged(surface('4.0 mm', workingVoltage('> 250 V'))).outcome).toBe('fail');
   });
 
+  it('a working voltage that is only an upper bound fails nothing that a lower one would pass, and passes what the bound itself allows', () => {
+    expect(judged(surface('4.0 mm', workingVoltage('< 250 V'))).outcome).toBe('inconclusive');
+    expect(judged(surface('5.2 mm', workingVoltage('< 250 V'))).outcome).toBe('pass');
+    expect(judged(surface('2.0 mm', workingVoltage('< 250 V'))).outcome).toBe('fail'); // below the clearance of 3.0 mm whatever the voltage
+  });
+
+  it('a working voltage read at a mains voltage that nobody wrote down asks for no less than the mains itself', () => {
+    expect(judged(surface('4.0 mm', workingVoltage('135 V ± 1 V', { under: { supply: 'direct' } }))).outcome).not.toBe('pass');
+  });
+
   it('a working voltage beyond the table leaves no limit', () => {
     expect(judged(surface('9 mm', workingVoltage('1100 V ± 0 V')))).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
   });

@@ -100,6 +100,11 @@ describe('scaling to the highest mains', () => {
     expect(finding.outcome).toBe('pass');
   });
 
+  it('a case that sets 60 Hz mains is judged at 60 Hz: 0.45 mA read at 50 Hz is 0.54 mA', () => {
+    const mains = { nominal: '230 V', low: '207 V', high: '253 V', frequency: '60 Hz' };
+    expect(wayA({ ...one('0.450 mA ± 0.01 mA'), setting: { market: 'EU', mains } }).outcome).toBe('fail');
+  });
+
   it('a mains voltage that nobody wrote down leaves nothing to scale by', () => {
     expect(wayA(one('0.1 mA ± 0.01 mA', { under: { supply: 'direct', orientation: 'A', frequency: '50 Hz' } }))).toMatchObject({
       outcome: 'notAssessed',
