@@ -98,6 +98,7 @@ describe('insulation coordination beside the deciding limit', () => {
   it('asks reinforced clearance by the next impulse, 4000 V after 2500 V: 3.0 mm', () => {
     const { others } = clearance(EUROPE, 420);
     expect(others.map(({ name, at }) => [name, mm(at)])).toEqual([
+      ['coordinationBasic', expect.closeTo(1.5, DIGITS)],
       ['coordinationReinforced', expect.closeTo(3, DIGITS)],
       ['olderReinforced', expect.closeTo(4, DIGITS)],
     ]);

@@ -1,3 +1,4 @@
+import { CABLE_DROP } from './app-notes/cable-drop.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
@@ -6,6 +7,7 @@ import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
+import { GROOVES } from './connector-makers/grooves.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
@@ -20,6 +22,7 @@ import { TABLE_F8 } from './iec-60664-1/table-f8.ts';
 import { BARRIER_CAPACITORS } from './iec-62368-1/barrier-capacitors.ts';
 import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-sources.ts';
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
+import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
 import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
 import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
 import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
@@ -34,9 +37,11 @@ export const WORKED: readonly WorkedExample[] = [
   ...ANNEX_II,
   ...BARRIER_CAPACITORS,
   ...BRIDGING_CAPACITOR,
+  ...CABLE_DROP,
   ...CAPACITOR_ON_THE_MAINS,
   ...ENERGY_SOURCES,
   ...FLYBACK_BOARDS,
+  ...GROOVES,
   ...INSULATION_ALGEBRA,
   ...ISOLATION_AMPLIFIER,
   ...LEAD_DROP,
@@ -49,6 +54,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...OVERVOLTAGE,
   ...PREFERRED_SERIES,
   ...REFERENCE_DESIGN,
+  ...TABLES_10_AND_14,
   ...TABLE_A2,
   ...TABLE_F1,
   ...TABLE_F2,

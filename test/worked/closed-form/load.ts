@@ -51,6 +51,15 @@ export const LOAD_ALGEBRA: readonly WorkedExample[] = [
   },
   {
     ...BOOK,
+    formula: 'load/current-at-voltage',
+    place: 'a third of the way down from 5.00 V at 1.0 A to 4.70 V at 1.6 A',
+    inputs: { currentBefore: 1, currentAfter: 1.6, voltageBefore: 5, voltageAfter: 4.7, edge: 4.9, between: 0 },
+    printed: 1.2,
+    unit: 'A',
+    because: 'a straight line',
+  },
+  {
+    ...BOOK,
     formula: 'load/value-at-current',
     place: 'a quarter of the way from 4 W at 0.8 A to 6 W at 1.2 A',
     inputs: { current: 0.9, currentBefore: 0.8, currentAfter: 1.2, before: 4, after: 6 },

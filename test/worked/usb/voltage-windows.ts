@@ -40,6 +40,8 @@ export const VOLTAGE_WINDOWS: readonly WorkedExample[] = [
   edge(5, 1, 5.25),
   edge(9, -1, 8.55),
   edge(9, 1, 9.45),
+  { ...edge(20, -1, 19), place: 'the same share of 20 V, lower edge', origin: 'closed-form' },
+  { ...edge(20, 1, 21), place: 'the same share of 20 V, upper edge', origin: 'closed-form' },
   {
     ...V,
     table: 'usb/2022/overvoltage/most',
