@@ -3,6 +3,7 @@ import type { Formula } from './define-formula.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
+import { leastSlotWidth as insulationLeastSlotWidth } from './insulation/least-slot-width.ts';
 import { notBelowClearance as insulationNotBelowClearance } from './insulation/not-below-clearance.ts';
 import { reinforcedCreepage as insulationReinforcedCreepage } from './insulation/reinforced-creepage.ts';
 import { requiredClearance as insulationRequiredClearance } from './insulation/required-clearance.ts';
@@ -22,11 +23,23 @@ import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
+import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
+import { greatestCapacitance as touchGreatestCapacitance } from './touch/greatest-capacitance.ts';
+import { leastCapacitance as touchLeastCapacitance } from './touch/least-capacitance.ts';
+import { parallelCapacitance as touchParallelCapacitance } from './touch/parallel-capacitance.ts';
+import { peakOfMains as touchPeakOfMains } from './touch/peak-of-mains.ts';
+import { probeExponent as touchProbeExponent } from './touch/probe-exponent.ts';
+import { residualAtHighestMains as touchResidualAtHighestMains } from './touch/residual-at-highest-mains.ts';
+import { residualAtMoment as touchResidualAtMoment } from './touch/residual-at-moment.ts';
+import { residualVoltage as touchResidualVoltage } from './touch/residual-voltage.ts';
+import { shareOfPeak as touchShareOfPeak } from './touch/share-of-peak.ts';
+import { voltageWithoutProbe as touchVoltageWithoutProbe } from './touch/voltage-without-probe.ts';
 
 export const FORMULAS: readonly Formula[] = [
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,
   insulationGreatestPeak,
+  insulationLeastSlotWidth,
   insulationNotBelowClearance,
   insulationReinforcedCreepage,
   insulationRequiredClearance,
@@ -46,4 +59,15 @@ export const FORMULAS: readonly Formula[] = [
   loadWindowEdge,
   thermalAtHighestAmbient,
   thermalTrueTemperature,
+  touchBoundOverTries,
+  touchGreatestCapacitance,
+  touchLeastCapacitance,
+  touchParallelCapacitance,
+  touchPeakOfMains,
+  touchProbeExponent,
+  touchResidualAtHighestMains,
+  touchResidualAtMoment,
+  touchResidualVoltage,
+  touchShareOfPeak,
+  touchVoltageWithoutProbe,
 ];

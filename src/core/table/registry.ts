@@ -3,13 +3,17 @@ import type { PublishedTable } from './define-table.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
 import { mains as iec600382009Mains } from './iec-60038/2009/mains.ts';
+import { plugDischarge as iec6033512010PlugDischarge } from './iec-60335-1/2010/plug-discharge.ts';
 import { bridging as iec60384142013Bridging } from './iec-60384-14/2013/bridging.ts';
 import { clearanceImpulse as iec6066412007ClearanceImpulse } from './iec-60664-1/2007/clearance-impulse.ts';
+import { grooveWidth as iec6066412007GrooveWidth } from './iec-60664-1/2007/groove-width.ts';
 import { nextImpulse as iec6066412007NextImpulse } from './iec-60664-1/2007/next-impulse.ts';
 import { ratedImpulseVoltage as iec6066412007RatedImpulseVoltage } from './iec-60664-1/2007/rated-impulse-voltage.ts';
 import { clearance as iec6095012005Clearance } from './iec-60950-1/2005/clearance.ts';
+import { plugDischarge as iec6095012005PlugDischarge } from './iec-60950-1/2005/plug-discharge.ts';
 import { touchCurrent as iec6095012005TouchCurrent } from './iec-60950-1/2005/touch-current.ts';
 import { altitude as iec6236812018Altitude } from './iec-62368-1/2018/altitude.ts';
+import { chargedCapacitor as iec6236812018ChargedCapacitor } from './iec-62368-1/2018/charged-capacitor.ts';
 import { clearancePeak as iec6236812018ClearancePeak } from './iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand as iec6236812018ClearanceWithstand } from './iec-62368-1/2018/clearance-withstand.ts';
 import { creepage as iec6236812018Creepage } from './iec-62368-1/2018/creepage.ts';
@@ -25,13 +29,17 @@ export const TABLES: readonly PublishedTable[] = [
   bench2026MethodDoubt,
   eu201917822019AverageEfficiency,
   iec600382009Mains,
+  iec6033512010PlugDischarge,
   iec60384142013Bridging,
   iec6066412007ClearanceImpulse,
+  iec6066412007GrooveWidth,
   iec6066412007NextImpulse,
   iec6066412007RatedImpulseVoltage,
   iec6095012005Clearance,
+  iec6095012005PlugDischarge,
   iec6095012005TouchCurrent,
   iec6236812018Altitude,
+  iec6236812018ChargedCapacitor,
   iec6236812018ClearancePeak,
   iec6236812018ClearanceWithstand,
   iec6236812018Creepage,

@@ -13,6 +13,7 @@ export const LIMIT_NAMES: Templates = {
   comfort: 'row of the table that covers it',
   coordinationBasic: 'basic, by insulation coordination',
   coordinationReinforced: 'reinforced, by insulation coordination',
+  slotWidth: 'a slot that counts',
   olderReinforced: 'reinforced, older edition',
   es1: 'first limit of touch current',
   es2: 'second limit of touch current',
@@ -28,6 +29,7 @@ export const LIMIT_NAMES: Templates = {
   window: 'voltage window',
   ecodesign: 'ecodesign',
   deviceStands: 'what a device stands',
+  advertised: 'as advertised',
 };
 
 /** "at most 0.5 mA", "4.75 V to 5.25 V", "Y1 or two Y2 in series". */

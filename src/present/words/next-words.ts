@@ -19,6 +19,7 @@ export const MEASUREMENTS: Templates = {
   plugDischarge: 'Measure the pins after unplugging, one and two seconds after',
   idleVoltage: 'Measure the output without load',
   sweep: 'Take a load sweep up to the claim and beyond',
+  advertised: 'Read what the output advertises at each voltage, and sweep it up to that',
   ripple: 'Measure the ripple at full load with the stated bandwidth',
   short: 'Short the output and watch temperature and input power until they settle',
   soak: 'Log the hottest places at the label load until they settle',

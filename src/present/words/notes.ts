@@ -26,6 +26,15 @@ export const NOTES: Templates = {
   sideNotStated: 'It is not stated on which side of the barrier a conductor stands.',
   identityNotEstablished: 'The class is printed on the part; whether the part is what it says was not established.',
   householdStandardDiffers: 'The standard for household appliances asks for more than one such part.',
+  slotCounts: 'The way follows the walls of a slot {width|millimetres} wide; from {least|millimetres} on a slot counts.',
+  slotTooNarrow: 'The slot on the way is {width|millimetres} wide; below {least|millimetres} a slot adds nothing.',
+  slotWidthUndecided: 'The slot on the way is {width|millimetres} wide, too close to the {least|millimetres} from which a slot counts.',
+  slotWidthUnknown: 'How wide the slot on the way is was not told; it counts from {least|millimetres} on.',
+  slotBridged: 'Taken straight across the mouth of the slot.',
+  straightMissing: 'The way straight across the slot is not given; enter it as the slot’s "straight".',
+  maskDoesNotCount: 'Solder mask lies on the path; it is no insulation and changes nothing.',
+  coatingNeedsTests: 'The path is covered ({coating|word}); shorter distances hold only for a coating that a laboratory has tested.',
+  printedWiringNotUsed: 'The shorter distances for printed wiring are not used next to the mains.',
   // touch
   scaledToHighestMains: 'Scaled from the mains at which it was read to the highest mains of the setting.',
   otherPlugWay: 'Read one way round only; the other way says nothing about this one.',
@@ -59,6 +68,13 @@ export const NOTES: Templates = {
   otherMains: 'Read at {mains|V} mains, not at the mains the limit is for.',
   loadPointMissing: 'No row near the load point {point|percent}.',
   interpolated: 'Read between two points of the sweep.',
+  // load: what is advertised
+  advertisedHeldPrinted: 'Advertised {advertised|A}, held {held|A}, printed {printed|A}.',
+  advertisedHeldAtLeast: 'Advertised {advertised|A}, held at least {held|A}, printed {printed|A}.',
+  levelNotOffered: 'The output does not offer this voltage to what listened to it.',
+  offerWithoutLevel: 'It offers {advertised|A} at a voltage that was not swept.',
+  offerNotSwept: 'It offers {advertised|A}; nobody swept it.',
+  otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
   // fuse
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
 };

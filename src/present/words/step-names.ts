@@ -24,6 +24,7 @@ export const STEP_NAMES: Templates = {
   cameraEmissivity: 'emissivity set in the camera',
   // typed, settings, estimates
   claimedCurrent: 'current claimed',
+  advertisedCurrent: 'current advertised',
   nominalVoltage: 'nominal output voltage',
   'mains-nominal': 'mains, nominal',
   'mains-frequency': 'mains frequency',
@@ -51,6 +52,7 @@ export const STEP_NAMES: Templates = {
   'iec-60038/2009/mains': 'mains of the market',
   'iec-60384-14/2013/bridging': 'capacitors across insulation',
   'iec-60664-1/2007/clearance-impulse': 'clearance by impulse voltage',
+  'iec-60664-1/2007/groove-width': 'least width of a slot',
   'iec-60664-1/2007/next-impulse': 'next step of impulse voltage',
   'iec-60664-1/2007/rated-impulse-voltage': 'rated impulse voltage',
   'iec-60950-1/2005/clearance': 'clearance, older edition',

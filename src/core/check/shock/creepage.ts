@@ -3,7 +3,9 @@ import { creepageLimits } from '../../working/insulation/creepage-limits.ts';
 import { peakVoltageOf, workingVoltageOf } from '../../working/insulation/working-voltage-of.ts';
 import { undecided } from '../decide.ts';
 import { defineCheck } from '../define-check.ts';
-import { judgeDistance, pairOutside } from '../judge-barrier.ts';
+import { pairOutside } from '../judge-barrier.ts';
+import { judgePastSlot } from '../judge-past-slot.ts';
+import { surfaceNotes } from '../surface-notes.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 /** Is the shortest way along a surface between two conductors long enough, at the working voltage of that pair? */
@@ -23,14 +25,18 @@ export const creepage = defineCheck({
     const answer = worstAnswer(
       pair.surface.map((reading) => {
         const { group } = reading;
-        if (group === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'tracksTooEasily', args: {} }], fields: [reading.field] }) };
+        if (group === null)
+          return {
+            judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'tracksTooEasily', args: {} }], fields: [reading.field] }),
+          };
         const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
         const key = `${pair.id}${group === 'III' ? '' : `/group-${group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
         const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, pair), degree);
         const limits = clearance === null ? null : creepageLimits(key, working.rms, group, degree, clearance);
-        if (limits === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
-        const judged = judgeDistance(pair, reading, limits, setting.decision);
-        return reading.groupKnown ? judged : { ...judged, notes: [...(judged.notes ?? []), { key: 'materialAssumed', args: { group } }] };
+        if (limits === null || clearance === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
+        const judged = judgePastSlot(pair, reading, { key, degree, creepage: limits, clearance }, setting.decision);
+        const assumed = reading.groupKnown ? [] : [{ key: 'materialAssumed', args: { group } }];
+        return { ...judged, notes: [...(judged.notes ?? []), ...assumed, ...surfaceNotes(reading)] };
       }),
     );
     return { ...answer, notes: [...(answer.notes ?? []), ...(pair.insulation === 'reinforced' ? notes : [])] };

@@ -20,5 +20,6 @@ export const leastSlotWidth = defineFormula({
   output: { symbol: "X'", unit: 'm', means: 'least width of a slot that counts', show: 'millimetres' },
   validity: 'slots and grooves with parallel or widening walls; one that narrows to its mouth is measured at its narrowest',
   compute: ({ printed, clearance }) => width(printed, clearance),
-  branch: ({ printed, clearance }) => (isSmall(clearance) && clearance / PARTS < printed ? 'a third of the clearance' : 'the width by pollution degree'),
+  branch: ({ printed, clearance }) =>
+    isSmall(clearance) && clearance / PARTS < printed ? 'a third of the clearance' : 'the width by pollution degree',
 });

@@ -28,7 +28,9 @@ export interface DistanceLimits {
  */
 export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Derived | null, degree: string): DistanceLimits | null {
   const at = `insulation/${pairId}/clearance`;
-  const impulse = lookUp(ratedImpulseVoltage, setting.nominal, setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', { category: setting.overvoltageCategory });
+  const impulse = lookUp(ratedImpulseVoltage, setting.nominal, setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', {
+    category: setting.overvoltageCategory,
+  });
   const factor = lookUp(altitudeTable, setting.altitude, 'factor', 'insulation/altitude-factor', 'k_a');
   if (impulse === null || factor === null) return null;
   const overvoltage = derive(temporaryOvervoltage, { mains: setting.nominal }, 'insulation/temporary-overvoltage');
@@ -38,7 +40,9 @@ export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Der
     const byPeakRaw = lookUp(clearancePeak, greatest, column, `${at}/${name}/by-peak`, 'd_1');
     const byTransient = lookUp(clearanceWithstand, impulse, column, `${at}/${name}/by-transient`, 'd_2');
     if (byPeakRaw === null || byTransient === null) return null;
-    const byPeak = standsInTable(clearancePeak, greatest) ? byPeakRaw : derive(roundUpClearance, { distance: byPeakRaw }, `${at}/${name}/by-peak-rounded`);
+    const byPeak = standsInTable(clearancePeak, greatest)
+      ? byPeakRaw
+      : derive(roundUpClearance, { distance: byPeakRaw }, `${at}/${name}/by-peak-rounded`);
     return derive(requiredClearance, { byPeak, byTransient, altitude: factor }, `${at}/${name}`);
   };
   const basic = one('B', 'basic');

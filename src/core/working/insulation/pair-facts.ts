@@ -127,7 +127,13 @@ function readSlot(bench: Bench, exhibit: ExhibitOf<'distance'>): SlotReading | n
   };
 }
 
-function deriveLength(bench: Bench, exhibit: ExhibitOf<'distance'>, text: string, field: string, instrument: string | undefined): Derived | null {
+function deriveLength(
+  bench: Bench,
+  exhibit: ExhibitOf<'distance'>,
+  text: string,
+  field: string,
+  instrument: string | undefined,
+): Derived | null {
   const quantity = parseQuantity(text, 'length');
   if (isRefusal(quantity)) return null;
   return deriveReading(bench, quantity, {

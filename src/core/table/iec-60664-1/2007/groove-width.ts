@@ -5,7 +5,9 @@ import { defineTable } from '../../define-table.ts';
 export const grooveWidth = defineTable({
   id: 'iec-60664-1/2007/groove-width',
   title: 'Least width of grooves that lengthen a creepage distance',
-  source: cite('iec-60664-1', 'clause 6.2, dimension X', 'secondary', { alsoBy: ['a connector maker’s catalogue, measuring clearance and creepage'] }),
+  source: cite('iec-60664-1', 'clause 6.2, dimension X', 'secondary', {
+    alsoBy: ['a connector maker’s catalogue, measuring clearance and creepage'],
+  }),
   lookUp: 'exact key',
   key: { name: 'pollution degree', unit: '', si: 'word', factor: 1 },
   columns: { X: { unit: 'mm', si: 'm', factor: 1e-3 } },
