@@ -15,7 +15,9 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   spotWinding: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
+  plugDischarge: ['liveMains'],
   label: [],
+  advertised: ['hot', 'venting', 'outputToEarthFirst'],
 };
 
 /** Reasons that another measurement can settle. What cannot be done any more is never proposed again. */

@@ -3,7 +3,7 @@ import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
-const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo']);
+const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo', 'advertised']);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
   return facts.bench.one.exhibits

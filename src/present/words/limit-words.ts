@@ -30,6 +30,10 @@ export const LIMIT_NAMES: Templates = {
   ecodesign: 'ecodesign',
   deviceStands: 'what a device stands',
   advertised: 'as advertised',
+  charged: 'charged capacitor that may be touched',
+  chargedLeast: 'charged capacitor, the least that can hold this',
+  householdOneSecond: 'household appliances, after 1 s',
+  olderOneSecond: 'older edition, after 1 s',
 };
 
 /** "at most 0.5 mA", "4.75 V to 5.25 V", "Y1 or two Y2 in series". */

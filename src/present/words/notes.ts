@@ -77,6 +77,18 @@ export const NOTES: Templates = {
   otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
   // fuse
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
+  // pins after unplugging
+  plugStartNotSeen:
+    'Where in the cycle the plug left the socket was not seen. What was read is a floor; the ceiling allows for {tries} tries at moments of chance.',
+  plugProbeCorrected: 'The probe ({probe|Ω}) discharges what it measures; its part is taken out.',
+  plugProbeNotStated: 'The input resistance of the probe is not stated: without the probe more may be left.',
+  plugProbeTooHeavy: 'The probe discharges the pins so fast that little can be said of them without it; a probe of 100 MΩ would do.',
+  plugReadEarly: 'Read after {after|s}, before the two seconds of the limit: by then less is left.',
+  plugReadLate: 'Read after {after|s}, past the two seconds of the limit: at that moment more was left.',
+  plugNoCapacitor: 'Somebody looked for suppression parts and found none; the 60 V line holds.',
+  plugCapacitance: 'Across the pins: {farads|F} ({parts}). The limit follows from it, with its tolerance.',
+  plugCapacitanceUnknown: 'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
+  plugComputed: 'The recorded bleeder would leave {volts|V}.',
 };
 
 /** Things about the case as a whole that a reader must know. */

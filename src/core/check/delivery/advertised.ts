@@ -16,12 +16,19 @@ export const advertised = defineCheck<AdvertisedLevel>({
     const found = advertisedLevels(bench, levels);
     return found.length > 0 ? found : 'doesNotApply';
   },
-  judge: ({ bench, setting }, { level, offers, read }) => {
-    if (!read) return { judgement: undecided('notAssessed', 'notLooked') };
-    if (offers.length === 0) return { judgement: undecided('notApplicable', 'doesNotApply', { notes: [{ key: 'levelNotOffered', args: {} }] }) };
-    if (level === null) return open('notLooked', offers[0]!, 'offerWithoutLevel');
-    if (level.window === null) return open('limitUnknown', offers[0]!, 'noWindow');
-    if (level.nearest.length === 0) return open('notLooked', offers[0]!, 'offerNotSwept');
+  judge: ({ bench, setting }, { level, offers, listRead }) => {
+    const [first] = offers;
+    if (first === undefined)
+      return {
+        judgement: listRead
+          ? undecided('notApplicable', 'doesNotApply', { notes: [{ key: 'levelNotOffered', args: {} }] })
+          : undecided('notAssessed', 'notLooked'),
+      };
+    if (level === null) return open('notLooked', first, 'offerWithoutLevel');
+    if (level.window === null) return open('limitUnknown', first, 'noWindow');
+    if (level.nearest.length === 0) return open('notLooked', first, 'offerNotSwept');
+    const untried = new Set(offers.map(({ company }) => company));
+    for (const { sweep } of level.nearest) untried.delete(companyOf(bench, sweep.exhibit, level.port.id));
     const answers = offers.flatMap((offer) =>
       level.nearest
         .filter(({ sweep }) => companyOf(bench, sweep.exhibit, level.port.id) === offer.company)
@@ -35,18 +42,26 @@ export const advertised = defineCheck<AdvertisedLevel>({
               beside: columns,
               notes: [
                 columnsNote(offer.current, held, printed),
-                { key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense } },
+                {
+                  key: 'heldAt',
+                  args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense },
+                },
               ],
             },
           ];
         }),
     );
-    return answers.length > 0 ? worstAnswer(answers) : open('notComparable', offers[0]!, 'otherCompany');
+    if (answers.length === 0) return open('notComparable', first, 'otherCompany');
+    const worst = worstAnswer(answers);
+    return untried.size === 0 ? worst : { ...worst, notes: [...(worst.notes ?? []), { key: 'otherCompany', args: {} }] };
   },
 });
 
 function open(reason: 'notLooked' | 'limitUnknown' | 'notComparable', offer: Offer, key: string): Answer {
-  return { judgement: undecided('notAssessed', reason, { fields: [offer.field], notes: [{ key, args: { advertised: offer.current.value } }] }), beside: [offer.current.step] };
+  return {
+    judgement: undecided('notAssessed', reason, { fields: [offer.field], notes: [{ key, args: { advertised: offer.current.value } }] }),
+    beside: [offer.current.step],
+  };
 }
 
 /** What was advertised is a reading; the line is worth what the window is worth. */

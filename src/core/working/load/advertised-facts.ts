@@ -1,6 +1,6 @@
-import { type Derived } from '../../trace/derived.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
+import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { deriveTyped } from '../bench/derive-reading.ts';
 import { findRead } from '../bench/open-value.ts';
@@ -23,8 +23,8 @@ export interface AdvertisedLevel {
   /** Null when nothing was swept at that voltage because the case has no level for it. */
   readonly level: LevelFacts | null;
   readonly offers: readonly Offer[];
-  /** Somebody read what this port offers. */
-  readonly read: boolean;
+  /** A list of voltages was read at this port, so that a level that is not on it is known not to be offered. */
+  readonly listRead: boolean;
 }
 
 const SAME_VOLTAGE = 0.02; // share of the voltage within which an offer and a level are the same; offers step by far more
@@ -40,6 +40,7 @@ export function advertisedLevels(bench: Bench, levels: readonly LevelFacts[]): A
     const own = exhibits.filter((exhibit) => exhibit.port === port.id);
     const kind = findRead(port.kind);
     if (own.length === 0 && kind !== null && !NEGOTIATES.includes(kind)) return [];
+    const listRead = own.some((exhibit) => exhibit.offers.some(({ voltage }) => voltage !== undefined));
     const levelsOfPort = levels.filter((level) => level.port.id === port.id);
     const offers = own.flatMap((exhibit) =>
       exhibit.offers.map((offer) => {
@@ -58,12 +59,24 @@ export function advertisedLevels(bench: Bench, levels: readonly LevelFacts[]): A
       }),
     );
     const known = levelsOfPort.map((level): AdvertisedLevel => {
-      return { id: level.id, about: level.about, level, offers: offers.filter((one) => one.level === level).map(({ offer }) => offer), read: own.length > 0 };
+      return {
+        id: level.id,
+        about: level.about,
+        level,
+        offers: offers.filter((one) => one.level === level).map(({ offer }) => offer),
+        listRead,
+      };
     });
     const without = offers.filter((one) => one.level === null);
     const rest = [...new Set(without.map(({ id }) => id))].map((id): AdvertisedLevel => {
       const same = without.filter((one) => one.id === id);
-      return { id: `${port.id}~offer-${id}`, about: `${nameOf(bench, port.id)}, ${same[0]!.voltage}`, level: null, offers: same.map(({ offer }) => offer), read: true };
+      return {
+        id: `${port.id}~offer-${id}`,
+        about: `${nameOf(bench, port.id)}, ${same[0]!.voltage}`,
+        level: null,
+        offers: same.map(({ offer }) => offer),
+        listRead,
+      };
     });
     return [...known, ...rest];
   });
