@@ -55,8 +55,26 @@ function basicEnough(pair: PairFacts, distance: Derived, limits: DistanceLimits,
 
 /** Why a pair is not put to the tables at all, or null. */
 export function pairOutside(pair: PairFacts): Judgement | null {
+  if (pair.id === BARRIER_NOT_MEASURED.id) return undecided('notAssessed', 'notLooked');
   if (pair.insulation === 'functional') return undecided('notApplicable', 'doesNotApply');
   if (pair.insulation === 'floating') return undecided('notAssessed', 'notImplemented', { notes: [{ key: 'floatingConductor', args: {} }] });
   if (pair.insulation === 'unknown') return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'sideNotStated', args: {} }] });
   return null;
+}
+
+/** What stands for the barrier when every recorded pair lies on one side of it: nobody measured the distance that counts. */
+const BARRIER_NOT_MEASURED: PairFacts = {
+  id: 'barrier',
+  about: 'mains to what can be touched',
+  ends: ['mains', 'touchable'],
+  insulation: 'reinforced',
+  betweenMains: false,
+  surface: [],
+  air: [],
+};
+
+/** The pairs of a check; a pair between two mains conductors or two outputs settles nothing of what stands before a hand. */
+export function withBarrier(pairs: readonly PairFacts[]): readonly PairFacts[] {
+  const across = pairs.some(({ insulation, betweenMains }) => !betweenMains && insulation !== 'functional');
+  return across ? pairs : [...pairs, BARRIER_NOT_MEASURED];
 }

@@ -21,7 +21,7 @@ export const load = z.strictObject({
  * never pass an event of no return; touch readings take supply and orientation from the reading or its exhibit only.
  */
 export const conditions = z.strictObject({
-  mains: condition(quantity('voltage')).optional(),
+  mains: condition(quantity('voltage', 'unsigned')).optional(),
   frequency: condition(quantity('frequency')).optional(),
   supply: condition(supply).optional(),
   orientation: condition(z.enum(['A', 'B'])).optional(),

@@ -32,14 +32,18 @@ function refusalsOf(issue: Issue, json: unknown, before: readonly PropertyKey[])
     });
   }
   if (issue.code === 'invalid_union') {
-    const branch = branchThatFits(issue.errors as Issue[][], here);
-    if (branch !== null) return branch.flatMap((inner) => refusalsOf(inner, json, path));
-    const options = 'options' in issue && Array.isArray(issue.options) ? ` (${issue.options.join(', ')})` : '';
-    const discriminator = 'discriminator' in issue && typeof issue.discriminator === 'string' ? issue.discriminator : null;
-    if (discriminator !== null) {
-      const got = typeof here === 'object' && here !== null ? (here as Record<string, unknown>)[discriminator] : undefined;
-      return [refuse('unknown-kind', show(got), `a known ${discriminator}${options}`, { place: `${place}/${discriminator}` })];
+    const { discriminator } = issue as { discriminator?: unknown };
+    if (typeof discriminator === 'string') {
+      // the path of such an issue ends in the discriminator itself
+      const inside = path.at(-1) === discriminator;
+      const got = inside ? here : typeof here === 'object' && here !== null ? (here as Record<string, unknown>)[discriminator] : here;
+      return [refuse('unknown-kind', show(got), `a ${discriminator} of this place`, { place: inside ? place : `${place}/${discriminator}` })];
     }
+    const branches = issue.errors as Issue[][];
+    const words = literalsOf(branches);
+    if (words !== null) return [refuse('invalid-value', show(here), `one of ${words.join(', ')}`, { place })];
+    const branch = branchThatFits(branches, here);
+    if (branch !== null) return branch.flatMap((inner) => refusalsOf(inner, json, path));
     return [refuse('wrong-form', show(here), 'a value, a reading {v}, or one of the states', { place })];
   }
   const own = issue.code === 'custom' ? (issue.params?.['refusal'] as unknown) : undefined;
@@ -53,6 +57,12 @@ function expectedText(issue: Issue): string {
   if (issue.code === 'too_big') return `at most ${issue.maximum}`;
   if (issue.code === 'too_small') return `at least ${issue.minimum}`;
   return issue.message.replace(/^expected /, '');
+}
+
+/** A union of nothing but single words or numbers: all of them, for one sentence. */
+function literalsOf(branches: readonly Issue[][]): string[] | null {
+  const words = branches.map((branch) => (branch.length === 1 && branch[0]!.code === 'invalid_value' && branch[0]!.path.length === 0 ? branch[0]!.values.map(String) : null));
+  return branches.length > 0 && words.every((own) => own !== null) ? words.flat() : null;
 }
 
 /** Of a union's branches the one the writer meant: by `state`, by `v`, else the one whose complaint lies deepest. */
@@ -69,7 +79,6 @@ function branchThatFits(branches: Issue[][], here: unknown): Issue[] | null {
   const depth = (branch: Issue[]): number => Math.max(...branch.map((issue) => issue.path.length));
   const [best] = [...(fitting.length > 0 ? fitting : [])].sort((a, b) => depth(b) - depth(a) || a.length - b.length);
   if (best === undefined) return null;
-  // a union of plain words: the complaint of the whole is better than that of its first branch
   return best;
 }
 

@@ -1,5 +1,6 @@
 import { type Refusal, refuse } from '../quantity/refusal.ts';
 import type { Case, Exhibit } from './case.ts';
+import type { Value } from './value.ts';
 
 /** Ids that stand twice in one list, and references to things that are not there: refusals with the place and the nearest guess left to the reader. */
 export function brokenReferences(one: Case): Refusal[] {
@@ -25,8 +26,56 @@ export function brokenReferences(one: Case): Refusal[] {
   }
   for (const place of one.places) need('parts', place.part, `/places/${place.id}/part`);
   for (const port of one.ports) for (const other of port.sharesWith ?? []) need('ports', other, `/ports/${port.id}/sharesWith`);
-  for (const exhibit of one.exhibits) checkExhibit(exhibit, need);
+  for (const exhibit of one.exhibits) {
+    checkExhibit(exhibit, need);
+    for (const { place, value } of instrumentsIn(exhibit, `/exhibits/${exhibit.id}`)) need('instruments', value, place);
+    for (const { place, port, level } of levelsIn(exhibit)) {
+      const levels = one.ports.find(({ id }) => id === port)?.levels;
+      if (level !== undefined && levels !== undefined && !levels.some(({ id }) => id === level))
+        found.push(refuse('no-such-id', level, `an id of a level of the port "${port}"`, { place }));
+    }
+  }
+  for (const { place, id } of twiceBelow(one, '')) found.push(refuse('id-twice', id, 'an id that stands once in its list', { place }));
   return found;
+}
+
+/** Ids that stand twice in any list inside the lists of the case: rows, levels, columns, marks. */
+function twiceBelow(value: unknown, place: string, depth = 0): { place: string; id: string }[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if (!Array.isArray(value)) return Object.entries(value).flatMap(([key, item]) => twiceBelow(item, `${place}/${key}`, depth + 1));
+  const seen = new Set<string>();
+  return value.flatMap((item: unknown, index) => {
+    const id = typeof item === 'object' && item !== null && 'id' in item && typeof item.id === 'string' ? item.id : null;
+    const twice = id !== null && seen.has(id) && depth > 1 ? [{ place: `${place}/${id}/id`, id }] : []; // the top lists are checked already
+    if (id !== null) seen.add(id);
+    return [...twice, ...twiceBelow(item, `${place}/${id ?? index}`, depth + 1)];
+  });
+}
+
+/** Instruments named on readings, wherever a reading stands. */
+function instrumentsIn(value: unknown, place: string): { place: string; value: string }[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, item]) => {
+    const id = Array.isArray(value) && typeof item === 'object' && item !== null && 'id' in item ? String(item.id) : key;
+    const own = key === 'instrument' && typeof item === 'string' ? [{ place: `${place}/instrument`, value: item }] : [];
+    return [...own, ...instrumentsIn(item, `${place}/${id}`)];
+  });
+}
+
+/** Levels that an exhibit or its loads name, with their ports. */
+function levelsIn(exhibit: Exhibit): { place: string; port: string; level: string | undefined }[] {
+  const at = `/exhibits/${exhibit.id}`;
+  const loads = (exhibit.under?.loads ?? []).map(({ port, level }) => ({ place: `${at}/under/loads`, port, level }));
+  const own = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' ? [{ place: `${at}/level`, port: exhibit.port, level: exhibit.level }] : [];
+  return [...own, ...loads];
+}
+
+function findText(value: Value | undefined): string | undefined {
+  return typeof value === 'string' ? value : value !== undefined && 'v' in value ? value.v : undefined;
+}
+
+function findList(value: Value<string[]> | undefined): readonly string[] {
+  return Array.isArray(value) ? value : value !== undefined && 'v' in value ? value.v : [];
 }
 
 type Need = (list: 'days' | 'ports' | 'conductors' | 'parts' | 'places' | 'files', id: string | undefined, place: string) => void;
@@ -63,6 +112,8 @@ function checkExhibit(exhibit: Exhibit, need: Need): void {
       break;
     case 'board':
       need('parts', exhibit.fusePart, `${at}/fusePart`);
+      need('parts', findText(exhibit.inrush), `${at}/inrush`);
+      for (const list of ['bleeders', 'suppression'] as const) for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
       break;
     case 'soak':
       for (const column of exhibit.table.columns) need('places', column.of, `${at}/table/columns/${column.id}/of`);

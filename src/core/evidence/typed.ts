@@ -16,17 +16,17 @@ export type Id = string;
 /** Kinds that may have a sign; everything else on a bench is zero or more. Kelvin are absolute, so a temperature below 0 K falls here too. */
 const SIGNED: ReadonlySet<Kind> = new Set(['voltage', 'current', 'charge', 'temperatureDifference', 'power', 'ratio']);
 
-function impossible(read: Quantity): Refusal | null {
-  return read.value < 0 && !SIGNED.has(read.kind) ? refuse('negative', read.text, `${KIND_IN_WORDS[read.kind]}, not below zero`) : null;
+function impossible(read: Quantity, signed: boolean): Refusal | null {
+  return read.value < 0 && !(signed && SIGNED.has(read.kind)) ? refuse('negative', read.text, `${KIND_IN_WORDS[read.kind]}, not below zero`) : null;
 }
 
-/** A quantity kept as typed; refused when it cannot be read as the kind asked for. */
-export function quantity(kind: Kind) {
+/** `unsigned` for what is an amount by its nature (an rms value, a touch current) although its kind can have a sign. A quantity kept as typed; refused when it cannot be read as the kind asked for. */
+export function quantity(kind: Kind, sign: 'signed' | 'unsigned' = 'signed') {
   return z
     .string()
     .superRefine((text, context) => {
       const read = parseQuantity(text, kind);
-      const refusal = isRefusal(read) ? read : impossible(read);
+      const refusal = isRefusal(read) ? read : impossible(read, sign === 'signed');
       if (refusal !== null) context.addIssue({ code: 'custom', message: sentence(refusal), params: { refusal } });
     })
     .meta({ description: `A ${kind}, as typed, with its unit.` });

@@ -30,6 +30,7 @@ export const capacitorLetter: Scheme = {
     if (match === null) return [];
     const [, before = '', letter = '', after = '', toleranceLetter] = match;
     if (letter === 'R' && (before.length !== 1 || after === '')) return []; // 3R9; without both sides it is an ohm value
+    if (toleranceLetter === 'F' && after === '' && letter !== 'R') return []; // 100nF is written out: the F is the unit
     const capital = READ_IN_EITHER_CASE.includes(letter);
     const { exponent, grade } = FARAD_LETTERS[capital ? letter.toLowerCase() : letter]!;
     const value = numberAtLetter(before, after, exponent);

@@ -13,5 +13,6 @@ export const LEAVES: Templates = {
   emissivity: 'emissivity',
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
+  tolerance: 'tolerance of a part',
   rest: '{leaves} smaller ones together',
 };

@@ -4,6 +4,8 @@ import { atMost, limitLine, undecided } from '../decide.ts';
 import { defineCheck } from '../define-check.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
+const REVERSED_BELOW_V = -0.3; // poles the wrong way round, on the unit or on the meter; USB sources stay above it (memory)
+
 /** Does the output stay below what a device on that socket must stand, at every load and mains voltage that was tried? */
 export const overvoltage = defineCheck<LevelFacts>({
   id: 'harm/overvoltage',
@@ -17,6 +19,8 @@ export const overvoltage = defineCheck<LevelFacts>({
     const { whole, bounds } = highestVoltages(level);
     const [highest] = [...whole, ...bounds];
     if (highest === undefined) return { judgement: undecided('notAssessed', 'notLooked') };
+    const reversed = level.sweeps.flatMap(({ rows }) => rows).find(({ voltage }) => voltage.value < REVERSED_BELOW_V);
+    if (reversed !== undefined) return { judgement: undecided('inconclusive', 'contradicted', { measured: reversed.voltage, notes: [{ key: 'reversedPoles', args: {} }] }) };
     const line = level.window?.harmful ?? null;
     if (line === null) return { judgement: undecided('notAssessed', 'limitUnknown', { measured: highest }) };
     const limit = limitLine('deviceStands', 'atMost', line);

@@ -23,7 +23,7 @@ const CONDUCTORS = new Set(['jumper', 'inductor', 'commonModeChoke', 'fuse', 'fu
 const SAME_VALUE = 0.2; // two capacitors in series count as equal within their usual tolerance; common practice
 
 /** What one part of a way is worth as insulation. */
-type Worth = 'nothing' | 'ordinary' | 'y1' | 'y2' | 'notEstablished' | 'unknown' | 'notLooked' | 'cannotNow' | 'otherRule';
+type Worth = 'nothing' | 'ordinary' | 'y1' | 'y2' | 'notEstablished' | 'unknown' | 'notLooked' | 'cannotNow' | 'struck' | 'otherRule';
 
 function judgePath(path: BridgingPath): Answer {
   const limit = allowed(path);
@@ -63,6 +63,7 @@ function decideChain(path: BridgingPath, worths: readonly Worth[], word: string,
 /** Why nothing is decided yet: something in the way could still be what makes it good. */
 function openReason(path: BridgingPath, worths: readonly Worth[], y2: readonly Part[]): Judgement | null {
   if (worths.includes('cannotNow')) return undecided('notAssessed', 'cannotNow');
+  if (worths.includes('struck')) return undecided('notAssessed', 'struck');
   if (worths.includes('notLooked')) return undecided('notAssessed', 'notLooked');
   if (worths.includes('unknown')) return undecided('inconclusive', 'unknownValue', { notes: statesOf(path) });
   if (worths.includes('notEstablished')) return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'identityNotEstablished', args: {} }] });
@@ -78,13 +79,13 @@ function statesOf(path: BridgingPath): Judgement['notes'] {
 
 function worthOf(part: Part): Worth {
   const kind = openValue(part.kind);
-  if (kind.state === 'cannotNow' || kind.state === 'notLooked') return kind.state;
+  if (kind.state === 'cannotNow' || kind.state === 'notLooked' || kind.state === 'struck') return kind.state;
   if (kind.state !== 'read') return 'unknown';
   if (CONDUCTORS.has(kind.v)) return 'nothing';
   if (!CAPACITORS.has(kind.v)) return 'otherRule'; // resistors and chips may stand there under rules that are not held here
   const safetyClass = openValue(part.safetyClass);
   if (safetyClass.state === 'absent') return 'ordinary';
-  if (safetyClass.state === 'cannotNow' || safetyClass.state === 'notLooked') return safetyClass.state;
+  if (safetyClass.state === 'cannotNow' || safetyClass.state === 'notLooked' || safetyClass.state === 'struck') return safetyClass.state;
   if (safetyClass.state !== 'read') return 'unknown';
   if (safetyClass.v !== 'Y1' && safetyClass.v !== 'Y2') return 'ordinary';
   if (findRead(part.identity) !== 'established') return 'notEstablished';

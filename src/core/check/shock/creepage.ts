@@ -3,7 +3,7 @@ import { creepageLimits } from '../../working/insulation/creepage-limits.ts';
 import { peakVoltageOf, workingVoltageOf } from '../../working/insulation/working-voltage-of.ts';
 import { undecided } from '../decide.ts';
 import { defineCheck } from '../define-check.ts';
-import { pairOutside } from '../judge-barrier.ts';
+import { pairOutside, withBarrier } from '../judge-barrier.ts';
 import { judgePastSlot } from '../judge-past-slot.ts';
 import { surfaceNotes } from '../surface-notes.ts';
 import { worstAnswer } from '../worst-answer.ts';
@@ -15,7 +15,7 @@ export const creepage = defineCheck({
   needs: ['distanceSurface'],
   subjects: ({ pairs }) => {
     const measured = pairs.filter(({ surface }) => surface.length > 0);
-    return measured.length > 0 ? measured : 'notLooked';
+    return measured.length > 0 ? withBarrier(measured) : 'notLooked';
   },
   judge: ({ bench, setting }, pair) => {
     const outside = pairOutside(pair);
@@ -31,7 +31,7 @@ export const creepage = defineCheck({
           };
         const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
         const key = `${pair.id}${group === 'III' ? '' : `/group-${group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
-        const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, pair), degree);
+        const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, setting, pair), degree);
         const limits = clearance === null ? null : creepageLimits(key, working.rms, group, degree, clearance);
         if (limits === null || clearance === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
         const judged = judgePastSlot(pair, reading, { key, degree, creepage: limits, clearance }, setting.decision);

@@ -8,6 +8,7 @@ export const event = z.strictObject({
   ...base,
   kind: z.literal('event'),
   port: id.optional(),
+  level: id.optional(),
   what: z.enum(['start', 'brownOut', 'plugIn', 'unplug', 'negotiation', 'step', 'short', 'overload', 'idle']),
   tries,
   readings: z.array(z.strictObject({ id, name: z.enum(['peak', 'trough', 'settled', 'seconds', 'inputPower', 'current']), value: value(words) })),

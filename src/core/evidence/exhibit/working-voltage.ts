@@ -8,7 +8,7 @@ export const workingVoltage = z.strictObject({
   ...base,
   kind: z.literal('workingVoltage'),
   between: z.tuple([id, id]),
-  rms: value(quantity('voltage')).optional(),
-  peak: value(quantity('voltage')).optional(),
+  rms: value(quantity('voltage', 'unsigned')).optional(),
+  peak: value(quantity('voltage', 'unsigned')).optional(),
   frequency: value(quantity('frequency')).optional(),
 });

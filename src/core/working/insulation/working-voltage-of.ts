@@ -9,17 +9,24 @@ import { rectangular } from '../../uncertainty/half-width.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, findCondition } from '../bench/conditions-of.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
-import { openValue } from '../bench/open-value.ts';
+import { findRead, openValue } from '../bench/open-value.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 import type { PairFacts } from './pair-facts.ts';
 
 const FACTOR = 1.15; // rms working voltage of a flyback over the mains, first estimate
 const FACTOR_HALF_WIDTH = 0.05;
 
-/** The rms working voltage of a pair: the greatest reading on a direct supply, else the mains itself between mains conductors, else an estimate. */
+/**
+ * The rms working voltage of a pair: the greatest reading on a direct supply at the mains it is judged at, else the mains itself between
+ * mains conductors, else an estimate. Where the rectifier is one diode, or not known, a rail follows one mains conductor by plug way: a reading
+ * below the mains then counts only if both ways were read.
+ */
 export function workingVoltageOf(bench: Bench, setting: SettingFacts, pair: PairFacts): { rms: Derived; measured: boolean } {
-  const measured = measuredVoltage(bench, pair, 'rms');
-  if (measured !== null) return { rms: measured, measured: true };
+  const measured = measuredVoltage(bench, setting, pair, 'rms');
+  const rectifiers = exhibitsOf(bench, 'board').flatMap(({ struck, rectifier }) => (struck === undefined ? [findRead(rectifier)] : []));
+  const steady = rectifiers.includes('bridge') || rectifiers.includes('doubler');
+  if (measured !== null && (steady || measured.ways.size === BOTH_WAYS || (!rectifiers.includes('singleDiode') && measured.greatest.value >= setting.nominal.value)))
+    return { rms: measured.greatest, measured: true };
   if (pair.betweenMains || pair.insulation === 'basic') return { rms: setting.nominal, measured: false };
   const factor = given(
     'constant',
@@ -33,25 +40,34 @@ export function workingVoltageOf(bench: Bench, setting: SettingFacts, pair: Pair
 }
 
 /** The greatest peak read for a pair, null when nobody measured it. */
-export function peakVoltageOf(bench: Bench, pair: PairFacts): Derived | null {
-  return measuredVoltage(bench, pair, 'peak');
+export function peakVoltageOf(bench: Bench, setting: SettingFacts, pair: PairFacts): Derived | null {
+  return measuredVoltage(bench, setting, pair, 'peak')?.greatest ?? null;
 }
 
-function measuredVoltage(bench: Bench, pair: PairFacts, which: 'rms' | 'peak'): Derived | null {
+const BOTH_WAYS = 2;
+const LOW_MAINS = 0.95; // share of the nominal mains below which a reading says too little of it
+
+function measuredVoltage(bench: Bench, setting: SettingFacts, pair: PairFacts, which: 'rms' | 'peak'): { greatest: Derived; ways: ReadonlySet<string> } | null {
   const found: Derived[] = [];
+  const ways = new Set<string>();
   for (const exhibit of exhibitsOf(bench, 'workingVoltage')) {
     if (exhibit.struck !== undefined || !joins(exhibit, pair)) continue;
     const opened = openValue(exhibit[which]);
     // behind an isolating or electronic source the output floats with the mains and the reading is near zero: never evidence
-    const { supply } = { ...exhibit.under, ...(opened.state === 'read' ? opened.read.under : {}) };
-    if (opened.state !== 'read' || findCondition(supply) !== 'direct') continue;
+    const near = { ...exhibit.under, ...(opened.state === 'read' ? opened.read.under : {}) };
+    if (opened.state !== 'read' || findCondition(near.supply) !== 'direct') continue;
+    const mains = parseQuantity(findCondition(conditionsOf(bench, exhibit, [opened.read.under]).mains) ?? '', 'voltage');
+    if (isRefusal(mains) || mains.value < LOW_MAINS * setting.nominal.value) continue;
     const quantity = parseQuantity(opened.v, 'voltage');
     if (isRefusal(quantity)) continue;
+    const way = findCondition(near.orientation);
+    if (way !== null) ways.add(way);
     found.push(
       deriveReading(bench, quantity, { field: `/exhibits/${exhibit.id}/${which}`, role: 'scope', day: exhibit.day, instrument: opened.read.instrument, symbol: 'U_w' }),
     );
   }
-  return found.sort((a, b) => b.value - a.value)[0] ?? null;
+  const [greatest] = found.sort((a, b) => b.value - a.value);
+  return greatest === undefined ? null : { greatest, ways };
 }
 
 function joins(exhibit: ExhibitOf<'workingVoltage'>, pair: PairFacts): boolean {

@@ -94,10 +94,12 @@ export function settingFacts(bench: Bench): SettingFacts {
 
 /** Row of the mains table: by the label's range where it reaches 220 V, else by the market. */
 function chosenMarket(bench: Bench): 'EU' | 'UK' | 'US' | 'JP' | 'universal' {
-  for (const label of exhibitsOf(bench, 'label')) {
+  for (const label of exhibitsOf(bench, 'label').filter(({ struck }) => struck === undefined)) {
     const text = findRead(label.input?.voltage);
     const range = text === null ? null : parseRange(text, 'voltage');
-    if (range !== null && !isRefusal(range) && range.to.value >= UNIVERSAL_FROM_V && range.from.value <= UNIVERSAL_DOWN_TO_V) return 'universal';
+    if (range === null || isRefusal(range) || range.to.value < UNIVERSAL_FROM_V) continue;
+    // a unit for 230 V mains alone meets 230 V mains, wherever it was bought
+    return range.from.value <= UNIVERSAL_DOWN_TO_V ? 'universal' : bench.one.setting.market === 'UK' ? 'UK' : 'EU';
   }
   const { market } = bench.one.setting;
   return market === 'other' ? 'universal' : market;
