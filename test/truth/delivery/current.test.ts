@@ -133,6 +133,29 @@ describe('sweeps that stay inside the window', () => {
   });
 });
 
+describe('a unit that limits its current by itself', () => {
+  // a wall: the load is asked for more and more, the current stays at 2 A and the voltage falls
+  const wall = [
+    ['0', '5.1'],
+    ['1', '5.0'],
+    ['2', '4.9'],
+    ['2.001', '4.5'],
+    ['1.999', '3.0'],
+    ['1.998', '2.0'],
+  ];
+
+  it('held 2 A: 1.5 A printed passes, 3 A printed fails', () => {
+    expect(judged(case_(wall, { uVolt: '0.001 V', ...claim('1.5 A') }))).toMatchObject({ outcome: 'pass' });
+    expect(judged(case_(wall, { uVolt: '0.001 V', ...claim('3 A') }))).toMatchObject({ outcome: 'fail' });
+  });
+
+  it('the same where the first row behind the wall reads a little less than the last before it', () => {
+    const leaning = wall.filter(([amperes]) => amperes !== '2.001');
+    expect(judged(case_(leaning, { uVolt: '0.001 V', ...claim('1.5 A') }))).toMatchObject({ outcome: 'pass' });
+    expect(judged(case_(leaning, { uVolt: '0.001 V', ...claim('3 A') }))).toMatchObject({ outcome: 'fail' });
+  });
+});
+
 describe('which run counts', () => {
   const good = [
     ['0', '5.1'],

@@ -99,6 +99,18 @@ describe('the window of a USB A socket', () => {
     ).toBe('fail');
   });
 
+  it('what the unit does while it limits itself beyond the claim is not held against its window', () => {
+    const foldback = [
+      ['0', '5.1'],
+      ['1', '5.05'],
+      ['2', '4.95'],
+      ['2.4', '4.85'],
+      ['1.6', '3'],
+      ['1', '1.5'],
+    ];
+    expect(judged(case_(foldback)).outcome).toBe('pass');
+  });
+
   it('a meter as wide as the window decides nothing; a doubt of 0.13 V leaves 0.945 in the middle, which is not enough', () => {
     expect(flat('5.0', '0.5 V').outcome).toBe('inconclusive');
     const finding = flat('5.0', '0.13 V'); // each edge 1.923 standard uncertainties away: 2 × 0.97277 - 1 = 0.94554

@@ -90,6 +90,15 @@ describe('one part across the barrier', () => {
       expect(straight({ kind })).toMatchObject({ outcome: 'fail', rung: 'bridgedOrAbsent', consequence: 'lethal' });
   });
 
+  it('a part with a foot on the mains, one on earth and one on the output is asked for what the output needs', () => {
+    const pins = ['line', 'earth', 'out-minus'].map((net, index) => ({ pin: String(index + 1), net }));
+    const outcomes = findingsOf(
+      judge(parts({ ...across('c1', 'line', 'earth', { ...GOOD, safetyClass: 'Y2' }), pins })),
+      'shock/bridging-part',
+    ).map(({ outcome }) => outcome);
+    expect(outcomes.some((outcome) => outcome === 'fail' || outcome === 'inconclusive')).toBe(true);
+  });
+
   it('a resistor has no limit here: inconclusive, never a pass', () => {
     expect(straight({ kind: 'resistor', value: '10 MΩ' })).toMatchObject({ outcome: 'inconclusive', reason: 'limitUnknown' });
   });
