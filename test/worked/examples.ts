@@ -1,4 +1,5 @@
 import { CABLE_DROP } from './app-notes/cable-drop.ts';
+import { BULK_CAPACITOR } from './app-notes/bulk-capacitor.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
@@ -7,6 +8,7 @@ import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
+import { TOUCH_ALGEBRA } from './closed-form/touch.ts';
 import { GROOVES } from './connector-makers/grooves.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
@@ -20,6 +22,7 @@ import { TABLE_F2 } from './iec-60664-1/table-f2.ts';
 import { TABLE_F4 } from './iec-60664-1/table-f4.ts';
 import { TABLE_F8 } from './iec-60664-1/table-f8.ts';
 import { BARRIER_CAPACITORS } from './iec-62368-1/barrier-capacitors.ts';
+import { CHARGED_CAPACITORS } from './iec-62368-1/charged-capacitors.ts';
 import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-sources.ts';
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
 import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
@@ -38,7 +41,9 @@ export const WORKED: readonly WorkedExample[] = [
   ...BARRIER_CAPACITORS,
   ...BRIDGING_CAPACITOR,
   ...CABLE_DROP,
+  ...BULK_CAPACITOR,
   ...CAPACITOR_ON_THE_MAINS,
+  ...CHARGED_CAPACITORS,
   ...ENERGY_SOURCES,
   ...FLYBACK_BOARDS,
   ...GROOVES,
@@ -61,6 +66,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...TABLE_F4,
   ...TABLE_F8,
   ...THERMAL_ALGEBRA,
+  ...TOUCH_ALGEBRA,
   ...TOUCH_TEMPERATURE,
   ...TRANSIENTS_BY_CATEGORY,
   ...VOLTAGE_WINDOWS,

@@ -16,8 +16,10 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
   plugDischarge: ['liveMains'],
+  bulkCapacitor: ['discharge', 'sampleOpened'],
   label: [],
   advertised: ['hot', 'venting', 'outputToEarthFirst'],
+  transient: ['outputToEarthFirst'],
 };
 
 /** Reasons that another measurement can settle. What cannot be done any more is never proposed again. */

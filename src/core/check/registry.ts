@@ -5,9 +5,12 @@ import { advertised as deliveryAdvertised } from './delivery/advertised.ts';
 import { current as deliveryCurrent } from './delivery/current.ts';
 import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
+import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
+import { ripple as harmRipple } from './harm/ripple.ts';
+import { transient as harmTransient } from './harm/transient.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
@@ -21,9 +24,12 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryCurrent,
   deliveryEfficiency,
   deliveryVoltageWindow,
+  fireBulkCapacitorVoltage,
   fireFuse,
   fireWindingTemperature,
   harmOvervoltage,
+  harmRipple,
+  harmTransient,
   labellingRatings,
   shockBridgingPart,
   shockClearance,

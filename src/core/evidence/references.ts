@@ -27,7 +27,7 @@ export function brokenReferences(one: Case): Refusal[] {
   for (const place of one.places) need('parts', place.part, `/places/${place.id}/part`);
   for (const port of one.ports) for (const other of port.sharesWith ?? []) need('ports', other, `/ports/${port.id}/sharesWith`);
   for (const exhibit of one.exhibits) {
-    checkExhibit(exhibit, need);
+    checkExhibit(exhibit, need, (id, place) => found.push(refuse('same-ends', id, 'another conductor than the one it starts from', { place })));
     for (const { place, value } of instrumentsIn(exhibit, `/exhibits/${exhibit.id}`)) need('instruments', value, place);
     for (const { place, port, level } of levelsIn(exhibit)) {
       const levels = one.ports.find(({ id }) => id === port)?.levels;
@@ -80,7 +80,7 @@ function findList(value: Value<string[]> | undefined): readonly string[] {
 
 type Need = (list: 'days' | 'ports' | 'conductors' | 'parts' | 'places' | 'files', id: string | undefined, place: string) => void;
 
-function checkExhibit(exhibit: Exhibit, need: Need): void {
+function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, place: string) => void): void {
   const at = `/exhibits/${exhibit.id}`;
   need('days', exhibit.day, `${at}/day`);
   for (const file of exhibit.files ?? []) need('files', file, `${at}/files`);
@@ -91,6 +91,7 @@ function checkExhibit(exhibit: Exhibit, need: Need): void {
     case 'distance':
       need('conductors', exhibit.from, `${at}/from`);
       need('conductors', exhibit.to, `${at}/to`);
+      if (exhibit.from === exhibit.to) refuseSame(exhibit.to, `${at}/to`);
       break;
     case 'touch':
       need('conductors', exhibit.from, `${at}/from`);
@@ -112,6 +113,7 @@ function checkExhibit(exhibit: Exhibit, need: Need): void {
       break;
     case 'board':
       need('parts', exhibit.fusePart, `${at}/fusePart`);
+      for (const bulk of listed(exhibit.bulk)) need('parts', bulk, `${at}/bulk`);
       need('parts', findText(exhibit.inrush), `${at}/inrush`);
       for (const list of ['bleeders', 'suppression'] as const) for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
       break;
@@ -126,4 +128,10 @@ function checkExhibit(exhibit: Exhibit, need: Need): void {
     case 'ripple':
       break;
   }
+}
+
+function listed(value: Extract<Exhibit, { kind: 'board' }>['bulk']): readonly string[] {
+  if (value === undefined) return [];
+  if (Array.isArray(value)) return value;
+  return 'v' in value ? value.v : [];
 }

@@ -54,6 +54,8 @@ export const part = z.strictObject({
       ripple: value(quantity('current')).optional(),
       life: value(quantity('time')).optional(),
       meltingI2t: value(quantity('meltingIntegral')).optional(),
+      /** Of a resistor: the single pulse it stands. */
+      energy: value(quantity('energy')).optional(),
       tolerance: value(quantity('ratio')).optional(),
     })
     .optional(),
@@ -74,5 +76,7 @@ export const place = z.strictObject({
   material: value(z.enum(['plastic', 'metal', 'glass', 'wood'])).optional(),
   emissivity: value(quantity('ratio')).optional(),
   windingClass: value(z.enum(['A', 'E', 'B', 'F', 'H'])).optional(),
+  /** The place lies on the printed board: its laminate. */
+  laminate: value(z.enum(['fr4', 'fr4HighCti', 'fr1', 'fr2', 'cem1', 'cem3'])).optional(),
 });
 export type Place = z.infer<typeof place>;

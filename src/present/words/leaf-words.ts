@@ -14,5 +14,6 @@ export const LEAVES: Templates = {
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
   tolerance: 'tolerance of a part',
+  markedTolerance: 'tolerance of {part}',
   rest: '{leaves} smaller ones together',
 };

@@ -75,6 +75,15 @@ export const NOTES: Templates = {
   offerWithoutLevel: 'It offers {advertised|A} at a voltage that was not swept.',
   offerNotSwept: 'It offers {advertised|A}; nobody swept it.',
   otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
+  // load: peaks, dips and ripple
+  eventReading: 'From {exhibit}, the worst of {made} tries.',
+  noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',
+  rippleWithout: 'Ripple means nothing without the way it was read; not stated: {missing}.',
+  rippleRead: 'From {exhibit}, in a bandwidth of {bandwidth|Hz}.',
+  rippleHabit: 'No published limit is known; what the trade expects is shown beside it and does not decide.',
+  rippleOtherBandwidth: 'No published limit is known, and what the trade expects holds for another bandwidth.',
+  // bulk capacitor
+  seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
   // pins after unplugging

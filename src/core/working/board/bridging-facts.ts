@@ -28,8 +28,6 @@ interface Wired {
   readonly feet: readonly Foot[];
 }
 
-const REACHED: ReadonlySet<Foot['side']> = new Set(['output', 'touchable', 'earth']);
-
 /** Every way across, without those that are only a longer way over a part that already reaches the other side. */
 export function bridgingPaths(bench: Bench): BridgingPath[] {
   const wired = bench.one.parts
@@ -46,7 +44,8 @@ export function bridgingPaths(bench: Bench): BridgingPath[] {
 function walk(bench: Bench, wired: readonly Wired[], chain: readonly Wired[], from: Foot, paths: Map<string, BridgingPath>): void {
   const last = chain.at(-1)!;
   const far = last.feet.filter((foot) => foot !== from && foot.net !== from.net);
-  const reached = far.find(({ side }) => REACHED.has(side));
+  // towards the side that asks for more, where a part reaches several
+  const reached = far.find(({ side }) => side === 'output' || side === 'touchable') ?? far.find(({ side }) => side === 'earth');
   const open = far.find(({ side }) => side === 'unknown' || side === 'notLooked');
   if (reached !== undefined || open !== undefined) {
     const parts = chain.map(({ part }) => part);

@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/core/result/assessment.ts';
+import { electrolytic, onBoard } from '../board-pieces.ts';
+import { type CasePatch, findingOf, findingsOf, judge, noteKeys } from '../build-case.ts';
+import { across } from '../evidence-pieces.ts';
+
+// A rectifier charges its capacitor to √2 times the mains: 373.35 V at 264 V, the highest mains of a unit for 100-240 V, and 357.8 V at 253 V
+// (schoolbook; a maker's design note has 372 V and chooses 400 V). A rating is exact as printed.
+const CREST = Math.sqrt(2) * 264;
+const one = (voltage: Parameters<typeof electrolytic>[3]): CasePatch => onBoard([electrolytic('c1', 'hv-plus', 'hv-minus', voltage)]);
+const judged = (patch: CasePatch, id = 'c1'): Finding => findingOf(judge(patch), `fire/bulk-capacitor-voltage@${id}`);
+
+describe('the capacitor behind the rectifier', () => {
+  it('400 V stands 264 V mains', () => {
+    const finding = judged(one('400 V'));
+    expect(finding).toMatchObject({ outcome: 'pass', reason: 'met', measured: { value: 400, unit: 'V' } });
+    expect(finding.limit?.at?.value).toBeCloseTo(CREST, 9);
+    expect(finding.margin).toBeCloseTo(CREST / 400, 9);
+  });
+
+  it('at the crest and just above passes, just below fails: Unsafe', () => {
+    expect(judged(one('374 V'))).toMatchObject({ outcome: 'pass' });
+    const assessment = judge(one('373 V'));
+    expect(findingOf(assessment, 'fire/bulk-capacitor-voltage@c1')).toMatchObject({
+      outcome: 'fail',
+      consequence: 'injurious',
+      headline: true,
+    });
+    expect(assessment.verdict.failure).toBe('Unsafe');
+    expect(judged(one('250 V')).outcome).toBe('fail');
+  });
+
+  it('the market rules where no label reaches further: 357.8 V in Europe, 186.7 V in America', () => {
+    const without = (market: 'EU' | 'US', voltage: string): Finding => judged({ ...one(voltage), exhibits: [], setting: { market } });
+    expect(without('EU', '360 V').outcome).toBe('pass');
+    expect(without('EU', '350 V').outcome).toBe('fail');
+    expect(without('US', '200 V').outcome).toBe('pass');
+    expect(without('US', '160 V').outcome).toBe('fail');
+  });
+
+  it('a rating written as a bound is one-sided', () => {
+    expect(judged(one('> 390 V')).outcome).toBe('pass');
+    expect(judged(one('> 300 V'))).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
+    expect(judged(one('< 350 V')).outcome).toBe('fail');
+  });
+
+  it('a rating nobody looked for is not assessed, an unreadable one inconclusive', () => {
+    expect(judged(one(undefined))).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
+    expect(judged(one({ state: 'unknown', because: 'sleeve scorched' }))).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+    });
+    expect(judged(one({ v: '250 V', struck: 'that was another' }))).toMatchObject({ outcome: 'notAssessed', reason: 'struck' });
+  });
+});
+
+describe('which capacitor that is', () => {
+  it('an auxiliary one of 50 V on the mains side and one on the output are none', () => {
+    const parts = [
+      electrolytic('c1', 'hv-plus', 'hv-minus', '400 V'),
+      electrolytic('c2', 'aux', 'hv-minus', '50 V'),
+      electrolytic('c3', 'out-plus', 'out-minus', '10 V'),
+    ];
+    expect(findingsOf(judge(onBoard(parts)), 'fire/bulk-capacitor-voltage').map(({ subject, outcome }) => [subject, outcome])).toEqual([
+      ['c1', 'pass'],
+    ]);
+  });
+
+  it('one that the board names as bulk is judged whatever its rating', () => {
+    const finding = judged(onBoard([electrolytic('c2', 'aux', 'hv-minus', '50 V')], { bulk: ['c2'] }), 'c2');
+    expect(finding.outcome).toBe('fail');
+  });
+
+  it('a film capacitor is bulk only where the board names it', () => {
+    const film = across('c1', 'hv-plus', 'hv-minus', { kind: 'filmCapacitor', rating: { voltage: '250 V' } });
+    expect(findingsOf(judge(onBoard([film])), 'fire/bulk-capacitor-voltage')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'notLooked' },
+    ]);
+    expect(judged(onBoard([film], { bulk: ['c1'] })).outcome).toBe('fail');
+  });
+
+  it('nobody looked; looked and none there; looked and could not tell; a struck note', () => {
+    const only = (more: Parameters<typeof onBoard>[1]): object => findingsOf(judge(onBoard([], more)), 'fire/bulk-capacitor-voltage')[0]!;
+    expect(only({})).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
+    expect(only({ bulk: { state: 'absent', because: 'a capacitive dropper' } })).toMatchObject({ outcome: 'notApplicable' });
+    expect(only({ bulk: { state: 'unknown', because: 'potted' } })).toMatchObject({ outcome: 'notAssessed', reason: 'unknownValue' });
+    expect(only({ bulk: { state: 'absent', because: 'a dropper' }, struck: 'wrong board' })).toMatchObject({
+      outcome: 'notAssessed',
+      reason: 'notLooked',
+    });
+  });
+
+  it('a list that names a part that is not there is refused', () => {
+    expect(() => judge(onBoard([], { bulk: ['c9'] }))).toThrow(/c9/);
+  });
+});
+
+describe('two capacitors', () => {
+  const two = (from: [string, string], to: [string, string], voltage: string, more: Parameters<typeof onBoard>[1] = {}): CasePatch =>
+    onBoard([electrolytic('c1', from[0], to[0], voltage), electrolytic('c2', from[1], to[1], voltage)], more);
+
+  it('in parallel stand the whole crest each', () => {
+    const patch = two(['hv-plus', 'hv-plus'], ['hv-minus', 'hv-minus'], '250 V');
+    expect([judged(patch, 'c1').outcome, judged(patch, 'c2').outcome]).toEqual(['fail', 'fail']);
+  });
+
+  it('either side of a choke stand the whole crest each', () => {
+    const patch = two(['hv-plus', 'hv-plus-2'], ['hv-minus', 'hv-minus'], '250 V');
+    const choke = across('l1', 'hv-plus', 'hv-plus-2', { kind: 'inductor' });
+    expect(judged({ ...patch, parts: [...patch.parts!, choke] }).outcome).toBe('fail');
+  });
+
+  it('that may be in series are open between half and whole, fail below half (186.7 V), pass at the whole', () => {
+    const series = (voltage: string): Finding => judged(two(['hv-plus', 'half'], ['half', 'hv-minus'], voltage));
+    expect(series('200 V')).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue', measured: { value: 200 } });
+    expect(noteKeys(series('200 V'))).toContain('seriesOrDoubler');
+    expect(series('160 V').outcome).toBe('fail');
+    expect(series('400 V').outcome).toBe('pass');
+  });
+
+  it('named without a word on their wiring are open too', () => {
+    const bare = (id: string): Parameters<typeof onBoard>[0][number] => ({
+      id,
+      ref: id,
+      kind: 'electrolyticCapacitor',
+      rating: { voltage: '200 V' },
+    });
+    expect(judged(onBoard([bare('c1'), bare('c2')], { bulk: ['c1', 'c2'] })).outcome).toBe('inconclusive');
+  });
+
+  it('of a doubler: 200 V is open at 264 V, since nobody says whether it doubles there; 200 V is enough at 132 V', () => {
+    const doubler = two(['hv-plus', 'half'], ['half', 'hv-minus'], '200 V', { rectifier: 'doubler' });
+    expect(judged(doubler).outcome).toBe('inconclusive');
+    expect(judged({ ...doubler, exhibits: doubler.exhibits!.slice(1), setting: { market: 'US' } }).outcome).toBe('pass');
+  });
+});
