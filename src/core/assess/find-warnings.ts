@@ -1,13 +1,14 @@
 import type { Assessment } from '../result/assessment.ts';
 import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
+import { isEventRead } from '../working/load/event-facts.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
-const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo', 'advertised']);
+const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
   return facts.bench.one.exhibits
-    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && !exhibit.quantity.startsWith('touchCurrent')))
+    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') || (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)))
     .map(({ id, kind }) => ({ exhibit: id, kind }));
 }
 

@@ -56,7 +56,7 @@ export function atLeast(value: Derived, limit: LimitLine, rule: DecisionRule, ra
 /** Ratio to the limit: 1 at it, above 1 beyond it; null where there is none. */
 export type Ratio = (value: number, limit: number) => number | null;
 const plainAtMost: Ratio = (value, limit) => (limit === 0 ? null : value / limit);
-const plainAtLeast: Ratio = (value, limit) => (value === 0 ? null : limit / value);
+const plainAtLeast: Ratio = (value, limit) => (value <= 0 ? null : limit / value);
 
 /** Temperatures compare by rise over permitted rise above the same ambient. */
 export function riseOver(ambient: number): Ratio {
@@ -127,7 +127,7 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   const margin = ratio(value.value, line.value);
   const uValue = value.side === undefined ? u : null;
   const ends = uValue === null ? null : [ratio(value.value - BAND * uValue, line.value), ratio(value.value + BAND * uValue, line.value)];
-  const band = ends === null || ends[0] == null || ends[1] == null ? null : ([Math.min(ends[0], ends[1]), Math.max(ends[0], ends[1])] as const);
+  const band = ends === null || ends[0] == null || ends[1] == null ? null : ([Math.min(ends[0], ends[1], margin ?? ends[0]), Math.max(ends[0], ends[1])] as const);
   return {
     ...decided,
     measured: value,

@@ -3,7 +3,7 @@ import { readWord } from './mark-schemes.ts';
 import { getMarkingSource } from './marking-sources.ts';
 import type { NoteKey, Part, Reading, Tolerance } from './reading.ts';
 import { assignVoltages } from './safety-class.ts';
-import { type SortedWords, sortWords } from './sort-words.ts';
+import { holdsDoubtfulVoltage, type SortedWords, sortWords } from './sort-words.ts';
 import { readToleranceLetter } from './tolerance-letter.ts';
 
 /**
@@ -11,15 +11,19 @@ import { readToleranceLetter } from './tolerance-letter.ts';
  * A class or a voltage makes it a capacitor's mark. Sources: IEC 60384-14 for the classes, the scheme of the value for the rest.
  */
 export function readWords(text: string, part?: Part): Reading[] {
-  const words = sortWords(text);
+  const asFigures = readSorted(sortWords(text, 'figures'), part);
+  return holdsDoubtfulVoltage(text) ? [...asFigures, ...readSorted(sortWords(text, 'code'), part)] : asFigures;
+}
+
+function readSorted(words: SortedWords, part?: Part): Reading[] {
   if (words.values.length > 1) return [];
   const [value] = words.values;
   const rated = words.ratings.length > 0;
-  if (rated && part !== undefined && part !== 'capacitor') return [];
-  if (value === undefined) return rated ? readRatingsAlone(words) : [];
-  const bare = !rated && words.share === null && words.toleranceLetter === null && words.notes.length === 0;
-  if (bare) return readWord(value, part);
   const capacitorOnly = rated || words.notes.length > 0;
+  if (capacitorOnly && part !== undefined && part !== 'capacitor') return [];
+  if (value === undefined) return rated ? readRatingsAlone(words) : [];
+  const bare = !capacitorOnly && words.share === null && words.toleranceLetter === null;
+  if (bare) return readWord(value, part);
   return readWord(value, capacitorOnly ? 'capacitor' : part)
     .filter(({ kind }) => kind === 'capacitor' || (!capacitorOnly && (kind === 'resistor' || kind === 'inductor')))
     .flatMap((reading) => complete(reading, words));

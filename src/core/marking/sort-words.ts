@@ -24,11 +24,21 @@ export interface SortedWords {
   readonly notes: readonly NoteKey[];
 }
 
-/** Takes a mark of several words apart. Of two value words, one that is a voltage code is the voltage (104J 2A). */
-export function sortWords(text: string): SortedWords {
+const FIGURES_OR_CODE = /(?:^|[ /])[0-4]V(?:[ /]|$)/;
+
+/** Whether a word of the mark is one digit and V: 1V is 35 V by the code of rated voltages, and 1 V written out. */
+export function holdsDoubtfulVoltage(text: string): boolean {
+  return FIGURES_OR_CODE.test(text);
+}
+
+/**
+ * Takes a mark of several words apart. Of two value words, one that is a voltage code is the voltage (104J 2A). `digitAndV` says what 1V is taken for.
+ */
+export function sortWords(text: string, digitAndV: 'figures' | 'code'): SortedWords {
   const words = text
     .replaceAll('+/-', '±')
     .replace(/± /g, '±')
+    .replace(/(\d) %/g, '$1%')
     .replace(NUMBER_BEFORE_UNIT, '$1')
     .split(' ')
     .flatMap((word) => (CLIMATE.test(word) ? [word] : word.split('/')))
@@ -41,7 +51,7 @@ export function sortWords(text: string): SortedWords {
   let toleranceLetter: string | null = null;
   for (const word of words) {
     const classes = parseSafetyClasses(word);
-    const voltage = parsePrintedVoltage(word);
+    const voltage = digitAndV === 'code' && FIGURES_OR_CODE.test(word) ? null : parsePrintedVoltage(word);
     const percent = PER_CENT.exec(word);
     if (CLIMATE.test(word)) notes.add('climate-not-decoded');
     else if (DIELECTRIC.test(word)) notes.add('dielectric-not-decoded');

@@ -21,6 +21,7 @@ import { materialGroup as iec6236812018MaterialGroup } from './iec-62368-1/2018/
 import { touchCurrent as iec6236812018TouchCurrent } from './iec-62368-1/2018/touch-current.ts';
 import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1/2018/touch-temperature.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
+import { transient as usb2010Transient } from './usb/2010/transient.ts';
 import { overvoltage as usb2022Overvoltage } from './usb/2022/overvoltage.ts';
 import { relativeWindow as usb2022RelativeWindow } from './usb/2022/relative-window.ts';
 import { voltageWindow as usb2022VoltageWindow } from './usb/2022/voltage-window.ts';
@@ -47,6 +48,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018TouchCurrent,
   iec6236812018TouchTemperature,
   iec6236812018WindingTemperature,
+  usb2010Transient,
   usb2022Overvoltage,
   usb2022RelativeWindow,
   usb2022VoltageWindow,

@@ -21,13 +21,14 @@ export interface Facts {
 export function gatherFacts(one: Case, tables: Tables): Facts {
   const bench = openBench(one, tables);
   const setting = settingFacts(bench);
+  const levels = levelFacts(bench, setting);
   return {
     bench,
     setting,
     pairs: pairFacts(bench),
     bridging: bridgingPaths(bench),
     touch: touchReadings(bench, setting),
-    levels: levelFacts(bench, setting),
-    spots: spotReadings(bench),
+    levels,
+    spots: spotReadings(bench, levels),
   };
 }

@@ -52,6 +52,7 @@ export const STEP_NAMES: Templates = {
   'rating-meltingI2t': 'melting integral of the fuse',
   'rating-energy': 'pulse that the resistor stands',
   loadPoint: 'load point',
+  takenBack: 'current held, the unit takes back what is asked beyond',
   neverInside: 'nothing held: never inside the window',
   lastCurrent: 'last current of the sweep',
   betweenRows: 'between two rows',

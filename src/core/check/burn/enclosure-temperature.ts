@@ -6,6 +6,7 @@ import { atMost, type Judgement, limitLine, riseOver, undecided } from '../decid
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { refusedSpot } from '../refused-spot.ts';
+import { onlyWhenSettled } from '../settled-heat.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 interface OutsidePlace extends Subject {
@@ -37,7 +38,7 @@ export const enclosureTemperature = defineCheck<OutsidePlace>({
         const at = findCell(touchTemperature, contact, material.v, `heat/touch-limit/${contact}-${material.v}`, 'T');
         if (at === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
         const judgement = atMost(reading.temperature!, limitLine('touch', 'atMost', at), facts.setting.decision, riseOver(reading.ambient!.value));
-        return { judgement, state: reading.state, notes: [{ key: 'asRead', args: {} }, { key: 'contactTime', args: { contact } }] };
+        return onlyWhenSettled(reading, { judgement, state: reading.state, notes: [{ key: 'asRead', args: {} }, { key: 'contactTime', args: { contact } }] });
       }),
     ),
 });

@@ -36,6 +36,8 @@ export const efficiency = defineCheck<LevelFacts>({
           return { judgement: undecided('notAssessed', 'notComparable', { notes: [{ key: 'otherMains', args: { mains: mains ?? 'notStated' } }] }) };
         const average = averageEfficiencyOf(sweep, claim);
         if ('missing' in average) return { judgement: undecided('notAssessed', 'outOfRange', { notes: [{ key: 'loadPointMissing', args: { point: average.missing } }] }) };
+        // more out than in: one of the meters, or what they were clipped to, is wrong
+        if (average.value > 1) return { judgement: undecided('inconclusive', 'contradicted', { measured: average }), show: 'percent' };
         return { judgement: atLeast(average, limitLine('ecodesign', 'atLeast', limit), setting.decision), show: 'percent' };
       }),
     );

@@ -6,6 +6,7 @@ import { atMost, limitLine, riseOver } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { refusedSpot } from '../refused-spot.ts';
+import { onlyWhenSettled } from '../settled-heat.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 interface Winding extends Subject {
@@ -38,7 +39,7 @@ export const windingTemperature = defineCheck<Winding>({
         const at = getCell(table, insulation.v, 'thermocouple', `heat/winding-limit/${insulation.v}`, 'T');
         const judgement = atMost(scaled, limitLine('windingClass', 'atMost', at), setting.decision, riseOver(setting.highestAmbient.value));
         const notes = [{ key: 'scaledToHighestAmbient', args: {} }, ...(reading.atLeast ? [{ key: 'coverOpenAtLeast', args: {} }] : [])];
-        return { judgement, state: reading.state, notes };
+        return onlyWhenSettled(reading, { judgement, state: reading.state, notes });
       }),
     ),
 });

@@ -26,8 +26,12 @@ export const transient = defineCheck<Moment>({
     if (levels.length === 0) return 'notLooked';
     return levels.flatMap((level) => {
       const expected = level.port.levels[0]?.id === level.level.id ? FIRST_LEVEL : OTHER_LEVELS;
-      const seen = eventsOf(bench, [...FIRST_LEVEL, ...ALSO]).filter((event) => levelOfEvent(bench, event) === level.id).map(({ what }) => what);
-      return [...new Set([...expected, ...seen])].sort().map((what): Moment => ({ id: `${level.id}~${what.toLowerCase()}`, about: `${level.about}, ${WORDS[what]}`, level, what }));
+      const seen = eventsOf(bench, [...FIRST_LEVEL, ...ALSO])
+        .filter((event) => levelOfEvent(bench, event) === level.id)
+        .map(({ what }) => what);
+      return [...new Set([...expected, ...seen])]
+        .sort()
+        .map((what): Moment => ({ id: `${level.id}~${what.toLowerCase()}`, about: `${level.about}, ${WORDS[what]}`, level, what }));
     });
   },
   judge: ({ bench, setting }, { level, what }) => {
@@ -45,12 +49,22 @@ export const transient = defineCheck<Moment>({
     const worst = worstAnswer(answers);
     const looked = readings.some(({ name, opened }) => name === 'peak' && opened.state === 'read');
     // a dip or an end value alone says nothing about the peak
-    return worst.judgement.outcome === 'pass' && !looked ? { judgement: undecided('notAssessed', 'notLooked', { notes: [{ key: 'noPeak', args: {} }] }) } : worst;
+    return worst.judgement.outcome === 'pass' && !looked
+      ? { judgement: undecided('notAssessed', 'notLooked', { notes: [{ key: 'noPeak', args: {} }] }) }
+      : worst;
   },
 });
 
 const WORDS: Readonly<Record<What, string>> = {
-  plugIn: 'plugging in', unplug: 'unplugging', start: 'starting', step: 'load step', brownOut: 'mains gives way', negotiation: 'negotiation', short: 'short', overload: 'overload', idle: 'idle',
+  plugIn: 'plugging in',
+  unplug: 'unplugging',
+  start: 'starting',
+  step: 'load step',
+  brownOut: 'mains gives way',
+  negotiation: 'negotiation',
+  short: 'short',
+  overload: 'overload',
+  idle: 'idle',
 };
 
 function judgeOne({ name, value, opened, field, event }: EventReading, limits: TransientLimits, rule: DecisionRule): Answer {

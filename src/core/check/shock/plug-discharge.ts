@@ -57,12 +57,17 @@ function judgeReading(facts: Facts, reading: ResidualReading): Answer {
   if (floor?.outcome === 'fail') {
     if (capacitance.state !== 'unknown') return answer(floor);
     // a smaller capacitor may hold more than 60 V: it fails only if what must be there to hold this much is too large for it
-    const kinder = reading.leastCapacitance === null ? null : atMost(reading.atLeast!, chargedLine(reading.leastCapacitance, 'chargedLeast'), decision);
-    return kinder?.outcome === 'fail' ? answer(kinder) : answer({ ...floor, outcome: 'inconclusive', reason: 'unknownValue', headline: false });
+    const kinder =
+      reading.leastCapacitance === null ? null : atMost(reading.atLeast!, chargedLine(reading.leastCapacitance, 'chargedLeast'), decision);
+    return kinder?.outcome === 'fail'
+      ? answer(kinder)
+      : answer({ ...floor, outcome: 'inconclusive', reason: 'unknownValue', headline: false });
   }
   if (ceiling?.outcome === 'pass') return answer(ceiling);
   if (reading.probe !== 'known' && capacitance.state === 'known')
-    return answer(undecided('notAssessed', 'notComparable', { fields: [field] }), [{ key: reading.probe === 'tooHeavy' ? 'plugProbeTooHeavy' : 'plugProbeNotStated', args: {} }]);
+    return answer(undecided('notAssessed', 'notComparable', { fields: [field] }), [
+      { key: reading.probe === 'tooHeavy' ? 'plugProbeTooHeavy' : 'plugProbeNotStated', args: {} },
+    ]);
   return answer(floor ?? ceiling ?? undecided('notAssessed', 'notComparable', { fields: [field] }));
 }
 
@@ -86,6 +91,7 @@ function comparisonLines({ setting }: Facts, { capacitance }: ResidualReading): 
 
 function capacitanceNotes({ capacitance, probe }: ResidualReading): Note[] {
   if (capacitance.state === 'none') return [{ key: 'plugNoCapacitor', args: {} }];
-  if (capacitance.state === 'known') return [{ key: 'plugCapacitance', args: { parts: capacitance.names.join(', '), farads: capacitance.actual.value } }];
+  if (capacitance.state === 'known')
+    return [{ key: 'plugCapacitance', args: { parts: capacitance.names.join(', '), farads: capacitance.actual.value } }];
   return [{ key: 'plugCapacitanceUnknown', args: {} }, ...(probe === 'known' ? [] : [{ key: 'plugProbeNotStated', args: {} }])];
 }

@@ -4,7 +4,7 @@ import { defineFormula } from '../define-formula.ts';
 /** Two capacitors across the same pins add. */
 export const parallelCapacitance = defineFormula({
   id: 'touch/parallel-capacitance',
-  tex: String.raw`C = C_1 + C_2`,
+  tex: 'C = C_1 + C_2',
   text: 'C = C_1 + C_2',
   source: cite('circuit-theory', 'capacitors in parallel', 'reasoned'),
   inputs: {

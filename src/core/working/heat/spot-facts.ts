@@ -13,6 +13,7 @@ import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
+import type { LevelFacts } from '../load/sweep-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 
 export interface SpotReading {
@@ -28,20 +29,22 @@ export interface SpotReading {
   readonly missing: readonly string[];
   /** Read with the cover open or opened before: the closed unit is at least as hot. */
   readonly atLeast: boolean;
-  readonly state: 'tested' | 'labelLoad' | 'shorted';
+  /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
+  readonly state: 'tested' | 'labelLoad' | 'worstSustained' | 'shorted';
 }
 
 const LEAST_EMISSIVITY = 0.6; // below it a camera reading of a surface is a guess; common practice
 const EMISSIVITY_HALF_WIDTH = 0.03; // of a looked-up emissivity when none is stated; common practice
 const AMBIENT_FACTOR = 1.075; // kelvin of part per kelvin of ambient: 1.00 to 1.15
 const AMBIENT_FACTOR_HALF_WIDTH = 0.075;
+const NEAR_THE_WORST = 0.06; // share below the current held within which a load counts as the worst sustained
 const AT_THE_CLAIM = 0.02; // share within which a load counts as the label load
 
-export function spotReadings(bench: Bench): SpotReading[] {
-  return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, exhibit, row)));
+export function spotReadings(bench: Bench, levels: readonly LevelFacts[] = []): SpotReading[] {
+  return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, levels, exhibit, row)));
 }
 
-function readSpot(bench: Bench, exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spots'>['rows'][number]): SpotReading {
+function readSpot(bench: Bench, levels: readonly LevelFacts[], exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spots'>['rows'][number]): SpotReading {
   const place = bench.places.get(row.place);
   if (place === undefined) throw new Error(`${row.place} passed the references and is missing`);
   const field = `/exhibits/${exhibit.id}/rows/${row.id}/value`;
@@ -52,7 +55,7 @@ function readSpot(bench: Bench, exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spo
   const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
   if (under.loads === undefined || under.loads.length === 0) missing.push('loads');
   const cover = findCondition(under.cover);
-  const common = { place, field, opened, under, ambient, missing, atLeast: place.outside !== true && cover !== null && cover !== 'closed', state: stateOf(bench, under) };
+  const common = { place, field, opened, under, ambient, missing, atLeast: place.outside !== true && cover !== null && cover !== 'closed', state: stateOf(levels, under) };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
   if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
@@ -84,18 +87,19 @@ function emissivityOf(place: Place): Derived | null {
   return given('typed', quantity.value, '1', { id: field, name: 'emissivity', symbol: 'ε', field }, { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) });
 }
 
-function stateOf(bench: Bench, under: Conditions): SpotReading['state'] {
-  const loads = under.loads ?? [];
-  if (loads.some((load) => typeof load.draws === 'object' && load.draws.state === 'short')) return 'shorted';
-  const all = loads.every((load) => {
-    const port = bench.ports.get(load.port);
-    const level = port?.levels.find(({ id }) => id === load.level) ?? port?.levels[0];
-    const claim = findRead(level?.printed);
-    if (claim === null || typeof load.draws !== 'string') return false;
-    const [drawn, printed] = [parseQuantity(load.draws, 'current'), parseQuantity(claim, 'current')];
-    return !isRefusal(drawn) && !isRefusal(printed) && drawn.value >= printed.value * (1 - AT_THE_CLAIM);
+/** The gravest state that any of the loads stands for. */
+function stateOf(levels: readonly LevelFacts[], under: Conditions): SpotReading['state'] {
+  const states = (under.loads ?? []).map((load) => {
+    if (typeof load.draws === 'object') return load.draws.state === 'short' ? 'shorted' : 'tested';
+    const own = levels.filter(({ port }) => port.id === load.port);
+    const level = own.find((one) => one.level.id === load.level) ?? own[0];
+    const drawn = parseQuantity(load.draws, 'current');
+    if (level === undefined || isRefusal(drawn)) return 'tested';
+    const held = Math.max(0, ...level.nearest.map((one) => one.held?.value ?? 0));
+    if (level.claim !== null && level.claim.value > 0 && drawn.value >= level.claim.value * (1 - AT_THE_CLAIM)) return 'labelLoad';
+    return held > 0 && drawn.value >= held * (1 - NEAR_THE_WORST) ? 'worstSustained' : 'tested';
   });
-  return loads.length > 0 && all ? 'labelLoad' : 'tested';
+  return (['shorted', 'worstSustained', 'labelLoad'] as const).find((state) => states.includes(state)) ?? 'tested';
 }
 
 /** A part's temperature at the highest ambient of the setting: losses grow with temperature, so it follows a little more than one to one. */

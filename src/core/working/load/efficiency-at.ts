@@ -17,7 +17,7 @@ const ON_THE_POINT = 0.001;
  * the name of the first point that is missing.
  */
 export function averageEfficiencyOf(sweep: Sweep, claim: Derived): Derived | { missing: Point } {
-  const rows = sweep.rows.filter((row) => row.inputPower !== null);
+  const rows = sweep.rows.filter((row) => row.inputPower !== null && row.inputPower.value > 0);
   const found = {} as Record<Point, Derived>;
   for (const point of Object.keys(POINTS) as Point[]) {
     const at = `load/${sweep.exhibit.id}/efficiency-${point}`;

@@ -22,10 +22,32 @@ export interface EventReading {
   readonly value: Derived | null;
 }
 
-const KIND: Readonly<Record<Name, Kind>> = { peak: 'voltage', trough: 'voltage', settled: 'voltage', seconds: 'time', inputPower: 'power', current: 'current' };
+const KIND: Readonly<Record<Name, Kind>> = {
+  peak: 'voltage',
+  trough: 'voltage',
+  settled: 'voltage',
+  seconds: 'time',
+  inputPower: 'power',
+  current: 'current',
+};
 /** Peaks and troughs come from a scope, what has settled from a meter. Time has no instrument of its own. */
-const ROLE: Readonly<Record<Name, Role | null>> = { peak: 'scope', trough: 'scope', settled: 'outputVoltage', seconds: null, inputPower: 'inputPower', current: 'outputCurrent' };
+const ROLE: Readonly<Record<Name, Role | null>> = {
+  peak: 'scope',
+  trough: 'scope',
+  settled: 'outputVoltage',
+  seconds: null,
+  inputPower: 'inputPower',
+  current: 'outputCurrent',
+};
 const SYMBOL: Readonly<Record<Name, string>> = { peak: 'V_p', trough: 'V_t', settled: 'V', seconds: 't', inputPower: 'P_i', current: 'I' };
+
+/** Kinds of event that a check reads at a port. */
+const READ_AT_A_PORT: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'brownOut'];
+
+/** False for an event that no check reads: it is kept and shown as kept. */
+export function isEventRead(bench: Bench, event: Event): boolean {
+  return READ_AT_A_PORT.includes(event.what) && portOfEvent(bench, event) !== null;
+}
 
 /** Events of the kinds asked for, struck ones among them: their readings open as struck. */
 export function eventsOf(bench: Bench, whats: readonly What[]): Event[] {
@@ -50,7 +72,13 @@ export function readingsOf(bench: Bench, event: Event, names: readonly Name[]): 
     .map(({ id, name, value }) => {
       const field = `/exhibits/${event.id}/readings/${id}/value`;
       const opened: Opened<string> = event.struck === undefined ? openValue<string>(value) : { state: 'struck', because: event.struck };
-      return { event, name, field, opened, value: opened.state === 'read' ? derived(bench, event, name, field, opened.v, opened.read.instrument) : null };
+      return {
+        event,
+        name,
+        field,
+        opened,
+        value: opened.state === 'read' ? derived(bench, event, name, field, opened.v, opened.read.instrument) : null,
+      };
     });
 }
 
@@ -60,6 +88,9 @@ function derived(bench: Bench, event: Event, name: Name, field: string, text: st
   if (isRefusal(quantity)) return null;
   const role = ROLE[name];
   if (role !== null) return deriveReading(bench, quantity, { field, role, day: event.day, instrument, symbol: SYMBOL[name] });
-  const doubt = quantity.side === undefined ? { form: doubtOf({ id: `stated/${field}`, u: quantity.u, means: quantity.u === null ? 'notStated' : 'stated' }) } : { side: quantity.side };
+  const doubt =
+    quantity.side === undefined
+      ? { form: doubtOf({ id: `stated/${field}`, u: quantity.u, means: quantity.u === null ? 'notStated' : 'stated' }) }
+      : { side: quantity.side };
   return given('reading', quantity.value, quantity.unit, { id: field, name, field, symbol: SYMBOL[name] }, doubt);
 }

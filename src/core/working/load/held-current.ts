@@ -1,5 +1,6 @@
 import { derive } from '../../formula/derive.ts';
 import { currentAtVoltage } from '../../formula/load/current-at-voltage.ts';
+import { combine } from '../../trace/combine.ts';
 import { type Derived, doubtOf, given, withNotes } from '../../trace/derived.ts';
 import { uncertaintyOf } from '../../trace/leaf.ts';
 import type { Note } from '../../trace/step.ts';
@@ -34,13 +35,28 @@ export function heldCurrent(sweep: Sweep, window: Window): Derived | null {
   }
   const before = rows[after - 1]!;
   const out = rows[after]!;
-  if (out.current.value <= before.current.value) return atLast(before.current, id);
+  if (out.current.value <= before.current.value) return takenBack(rows, after, id, sweep.exhibit.id);
   const edge = out.voltage.value < window.least.value ? window.least : window.most;
   const between = betweenRows(rows, after, edge.value, window, sweep.exhibit.id);
   return derive(
     currentAtVoltage,
     { currentBefore: before.current, currentAfter: out.current, voltageBefore: before.voltage, voltageAfter: out.voltage, edge, between },
     id,
+  );
+}
+
+/**
+ * The unit gave way at a current that was asked for but not read: the knee lies within one step of the sweep above the last row inside.
+ */
+function takenBack(rows: readonly SweepRow[], after: number, id: string, exhibit: string): Derived {
+  const { current } = rows[after - 1]!;
+  const step = current.value - (rows[after - 2]?.current.value ?? 0);
+  const half = Math.max(0, step) / 2;
+  const between = given('constant', half, 'A', { id: `load/${exhibit}/between-rows`, name: 'betweenRows', symbol: 'δ' }, { form: doubtOf({ id: `between/${exhibit}`, u: rectangular(half), means: 'betweenRows' }) });
+  return combine(
+    { kind: 'reduce', unit: 'A', formula: null, symbols: { current: 'I', between: 'δ' }, moves: { current: 'up', between: 'up' }, compute: (plain) => plain.current + plain.between },
+    { current, between },
+    { id, name: 'takenBack', symbol: 'I_h', notes: [{ key: 'takenBack', args: {} }] },
   );
 }
 

@@ -1,8 +1,8 @@
 import { derive } from '../../formula/derive.ts';
 import { belowWindow } from '../../formula/load/below-window.ts';
 import { getCell } from '../../table/look-up.ts';
-import { overvoltage } from '../../table/usb/2022/overvoltage.ts';
 import { transient } from '../../table/usb/2010/transient.ts';
+import { overvoltage } from '../../table/usb/2022/overvoltage.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { findRead } from '../bench/open-value.ts';
 import type { LevelFacts } from './sweep-facts.ts';
@@ -23,7 +23,11 @@ export function transientLimits({ port, window, level }: LevelFacts): TransientL
   if (kind !== 'usbA' && kind !== 'usbC' && kind !== 'microB') return null;
   const at = `load/${port.id}/${level.id}`;
   if (window.nominal.value === FIVE_V)
-    return { most: getCell(transient, 'usb5', 'most', 'load/usb5-overshoot', 'V'), least: getCell(transient, 'usb5', 'least', 'load/usb5-undershoot', 'V'), steady: window.harmful };
+    return {
+      most: getCell(transient, 'usb5', 'most', 'load/usb5-overshoot', 'V'),
+      least: getCell(transient, 'usb5', 'least', 'load/usb5-undershoot', 'V'),
+      steady: window.harmful,
+    };
   const step = getCell(overvoltage, 'pdBeyond', 'most', 'load/pd-beyond', 'ΔV');
   return { most: window.harmful, least: derive(belowWindow, { edge: window.least, step }, `${at}/undershoot`), steady: window.harmful };
 }

@@ -45,7 +45,8 @@ export function settingFacts(bench: Bench): SettingFacts {
 
   const market = chosenMarket(bench);
   const mains = (column: 'nominal' | 'frequency' | 'low' | 'high' | 'highFrequency', symbol: string): Derived => {
-    const typed = setting.mains?.[column];
+    // a case that sets its own mains sets their frequency for the highest mains too
+    const typed = setting.mains?.[column] ?? (column === 'highFrequency' ? setting.mains?.frequency : undefined);
     const kind = column === 'frequency' || column === 'highFrequency' ? 'frequency' : 'voltage';
     if (typed !== undefined) {
       entries[`mains.${column}`] = { value: typed, from: 'case', source: null };

@@ -14,7 +14,12 @@ import { suppressionAbsent } from '../board/bridging-facts.ts';
 
 /** What holds charge across the pins: recorded X capacitors, or what was measured between the pins before power. */
 export type PinCapacitance =
-  | { readonly state: 'known'; /** As it is. */ readonly actual: Derived; /** Rated value plus tolerance. */ readonly greatest: Derived; readonly names: readonly string[] }
+  | {
+      readonly state: 'known' /** As it is. */;
+      readonly actual: Derived /** Rated value plus tolerance. */;
+      readonly greatest: Derived;
+      readonly names: readonly string[];
+    }
   /** Somebody looked for suppression parts and found none. */
   | { readonly state: 'none' }
   | { readonly state: 'unknown' };
@@ -32,8 +37,14 @@ export function pinCapacitance(bench: Bench, pin: string): PinCapacitance {
       list.reduce((one, two, index) => derive(parallelCapacitance, { one, two }, `touch/pins/${what}-${index}`));
     return {
       state: 'known',
-      actual: sum(known.map(({ actual }) => actual), 'capacitance'),
-      greatest: sum(known.map(({ greatest }) => greatest), 'greatest-capacitance'),
+      actual: sum(
+        known.map(({ actual }) => actual),
+        'capacitance',
+      ),
+      greatest: sum(
+        known.map(({ greatest }) => greatest),
+        'greatest-capacitance',
+      ),
       names: parts.map(({ ref }) => ref),
     };
   }
@@ -49,7 +60,9 @@ function acrossThePins(bench: Bench, part: Part, pin: string): boolean {
   if (kind === null || !COULD_STAND_THERE.has(kind)) return false;
   const nets = (part.pins ?? []).map(({ net }) => findRead(net));
   const others = nets.filter((net) => net !== pin);
-  return nets.includes(pin) && others.length > 0 && others.every((net) => net !== null && findRead(bench.conductors.get(net)?.side) === 'mains');
+  return (
+    nets.includes(pin) && others.length > 0 && others.every((net) => net !== null && findRead(bench.conductors.get(net)?.side) === 'mains')
+  );
 }
 
 function capacitanceOf(bench: Bench, part: Part): { actual: Derived; greatest: Derived } | null {
@@ -57,7 +70,15 @@ function capacitanceOf(bench: Bench, part: Part): { actual: Derived; greatest: D
     const quantity = text === null ? null : parseQuantity(text, 'capacitance');
     return quantity === null || isRefusal(quantity) || quantity.side !== undefined || quantity.value <= 0 ? null : quantity;
   });
-  const read = measured === null || measured === undefined ? null : deriveReading(bench, measured, { field: `/parts/${part.id}/measured`, role: 'capacitance', day: bench.one.days[0]?.id, symbol: 'C' });
+  const read =
+    measured === null || measured === undefined
+      ? null
+      : deriveReading(bench, measured, {
+          field: `/parts/${part.id}/measured`,
+          role: 'capacitance',
+          day: bench.one.days[0]?.id,
+          symbol: 'C',
+        });
   if (marked === null || marked === undefined) return read === null ? null : { actual: read, greatest: read };
   const field = `/parts/${part.id}/value`;
   const rated = given('typed', marked.value, 'F', { id: field, name: 'ratedCapacitance', field, symbol: 'C' });
@@ -65,14 +86,24 @@ function capacitanceOf(bench: Bench, part: Part): { actual: Derived; greatest: D
   const greatest = derive(greatestCapacitance, { rated, tolerance }, `touch/${part.id}/greatest-capacitance`);
   if (read !== null) return { actual: read, greatest };
   const spread = doubtOf({ id: `tolerance/${part.id}`, u: rectangular(marked.value * tolerance.value), means: 'tolerance' });
-  return { actual: given('typed', marked.value, 'F', { id: `touch/${part.id}/capacitance`, name: 'ratedCapacitance', field, symbol: 'C' }, { form: spread }), greatest };
+  return {
+    actual: given(
+      'typed',
+      marked.value,
+      'F',
+      { id: `touch/${part.id}/capacitance`, name: 'ratedCapacitance', field, symbol: 'C' },
+      { form: spread },
+    ),
+    greatest,
+  };
 }
 
 function toleranceOf(part: Part): Derived {
   const opened = openValue(part.rating?.tolerance);
   const field = `/parts/${part.id}/rating/tolerance`;
   const stated = opened.state === 'read' ? parseQuantity(opened.v, 'ratio') : null;
-  if (stated !== null && !isRefusal(stated)) return given('typed', Math.abs(stated.value), '1', { id: field, name: 'tolerance', field, symbol: 'τ' });
+  if (stated !== null && !isRefusal(stated))
+    return given('typed', Math.abs(stated.value), '1', { id: field, name: 'tolerance', field, symbol: 'τ' });
   const source = cite('bench', 'X capacitors are sold with a tolerance of 10 or 20 %', 'common-practice');
   return given('constant', USUAL_TOLERANCE, '1', { id: `touch/${part.id}/tolerance`, name: 'estimate-tolerance', symbol: 'τ', source });
 }
@@ -85,7 +116,13 @@ function measuredCold(bench: Bench, pin: string): Derived | null {
     if (!mains || opened.state !== 'read') continue;
     const quantity = parseQuantity(opened.v, 'capacitance');
     if (isRefusal(quantity) || quantity.side !== undefined || quantity.value <= 0) continue;
-    return deriveReading(bench, quantity, { field: `/exhibits/${exhibit.id}/value`, role: 'capacitance', day: exhibit.day, instrument: opened.read.instrument, symbol: 'C' });
+    return deriveReading(bench, quantity, {
+      field: `/exhibits/${exhibit.id}/value`,
+      role: 'capacitance',
+      day: exhibit.day,
+      instrument: opened.read.instrument,
+      symbol: 'C',
+    });
   }
   return null;
 }

@@ -58,20 +58,36 @@ export function residualReadings(bench: Bench, setting: SettingFacts): ResidualR
     if (startSeen) return { ...run, atMost: value };
     const tries = given('typed', blind, '1', { id: 'touch/pins/tries', name: 'tries', symbol: 'n' });
     const source = cite('house', 'the same probability as for a pass', 'official-text');
-    const chance = given('constant', SURE - setting.decision.passAt, '1', { id: 'touch/pins/chance', name: 'setting-chance', symbol: 'α', source });
+    const chance = given('constant', SURE - setting.decision.passAt, '1', {
+      id: 'touch/pins/chance',
+      name: 'setting-chance',
+      symbol: 'α',
+      source,
+    });
     const bound = derive(boundOverTries, { voltage: value, tries, chance }, `${run.field}/bound`);
     return { ...run, atMost: bounded(bound, 'below'), notes: [...run.notes, { key: 'plugStartNotSeen', args: { tries: blind } }] };
   });
 }
 
 function readRun(bench: Bench, setting: SettingFacts, exhibit: PinsExhibit): Run {
-  const opened: Opened<string> = exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
+  const opened: Opened<string> =
+    exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
   const field = `/exhibits/${exhibit.id}/value`;
   const capacitance = pinCapacitance(bench, exhibit.from);
   const common = { field, opened, capacitance, tries: exhibit.tries ?? 1 };
-  const nothing = { ...common, atLeast: null, value: null, leastCapacitance: null, ceiling: false, startSeen: false, probe: 'notStated', notes: [] } as const;
+  const nothing = {
+    ...common,
+    atLeast: null,
+    value: null,
+    leastCapacitance: null,
+    ceiling: false,
+    startSeen: false,
+    probe: 'notStated',
+    notes: [],
+  } as const;
   const quantity = opened.state === 'read' ? parseQuantity(opened.v, 'voltage') : null;
-  if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || (quantity.value < 0 && quantity.side !== undefined)) return nothing;
+  if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || (quantity.value < 0 && quantity.side !== undefined))
+    return nothing;
   const at = { role: 'residualVoltage', day: exhibit.day, instrument: opened.read.instrument } as const;
   const read = deriveReading(bench, { ...quantity, value: Math.abs(quantity.value) }, { ...at, field, symbol: 'V_m' });
   const after = timeOf(exhibit);
@@ -79,7 +95,10 @@ function readRun(bench: Bench, setting: SettingFacts, exhibit: PinsExhibit): Run
   const notes: Note[] = [];
 
   const probe = probeOf(bench, exhibit, opened.read.instrument);
-  const exponent = probe === null || capacitance.state !== 'known' ? null : derive(probeExponent, { after, probe, capacitance: capacitance.actual }, `${field}/probe-exponent`);
+  const exponent =
+    probe === null || capacitance.state !== 'known'
+      ? null
+      : derive(probeExponent, { after, probe, capacitance: capacitance.actual }, `${field}/probe-exponent`);
   const heavy = exponent !== null && exponent.value > HEAVIEST_PROBE;
   let value = exponent === null || heavy ? read : derive(voltageWithoutProbe, { read, exponent }, `${field}/without-probe`);
   if (exponent !== null && !heavy) notes.push({ key: 'plugProbeCorrected', args: { probe: probe!.value } });
@@ -91,7 +110,14 @@ function readRun(bench: Bench, setting: SettingFacts, exhibit: PinsExhibit): Run
   if (early) notes.push({ key: 'plugReadEarly', args: { after: after.value } });
   if (late) notes.push({ key: 'plugReadLate', args: { after: after.value } });
   if (!early && !late && crest !== null && (after.value !== MOMENT_S || after.form.size > 0) && value.value < crest.value) {
-    const moment = given('constant', MOMENT_S, 's', { id: 'touch/pins/moment', name: 'setting-moment', symbol: 't_2', source: cite('iec-62368-1', 'clause 5.5.2.2, two seconds after disconnection', 'secondary', { alsoBy: ['a published test-report form'] }) });
+    const moment = given('constant', MOMENT_S, 's', {
+      id: 'touch/pins/moment',
+      name: 'setting-moment',
+      symbol: 't_2',
+      source: cite('iec-62368-1', 'clause 5.5.2.2, two seconds after disconnection', 'secondary', {
+        alsoBy: ['a published test-report form'],
+      }),
+    });
     value = derive(residualAtMoment, { start: crest, voltage: value, after, moment }, `${field}/at-moment`);
   }
   const highest = derive(peakOfMains, { rms: setting.high }, 'touch/pins/highest-crest');
@@ -111,7 +137,10 @@ function readRun(bench: Bench, setting: SettingFacts, exhibit: PinsExhibit): Run
     ceiling: !floorOnly && !late && value.side !== 'above',
     value: early && value.side === undefined ? bounded(value, 'below') : value,
     atLeast: !floor ? null : exact ? value : bounded(value, 'above'),
-    leastCapacitance: probe === null || crest === null || read.value >= crest.value || read.value <= 0 || read.side === 'below' ? null : derive(leastCapacitance, { after, probe, start: crest, read }, `${field}/least-capacitance`),
+    leastCapacitance:
+      probe === null || crest === null || read.value >= crest.value || read.value <= 0 || read.side === 'below'
+        ? null
+        : derive(leastCapacitance, { after, probe, start: crest, read }, `${field}/least-capacitance`),
   };
 }
 
@@ -133,11 +162,20 @@ function probeOf(bench: Bench, exhibit: PinsExhibit, named: string | undefined):
   return given('typed', quantity.value, 'Ω', { id: field, name: 'inputResistance', field, symbol: 'R_p' });
 }
 
-function startOf(bench: Bench, exhibit: PinsExhibit, at: { role: 'residualVoltage'; day: string | undefined; instrument: string | undefined }): Derived | null {
+function startOf(
+  bench: Bench,
+  exhibit: PinsExhibit,
+  at: { role: 'residualVoltage'; day: string | undefined; instrument: string | undefined },
+): Derived | null {
   const opened = openValue<string>(exhibit.start);
   const quantity = opened.state === 'read' ? parseQuantity(opened.v, 'voltage') : null;
-  if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || quantity.side !== undefined || quantity.value === 0) return null;
-  return deriveReading(bench, { ...quantity, value: Math.abs(quantity.value) }, { ...at, instrument: opened.read.instrument ?? at.instrument, field: `/exhibits/${exhibit.id}/start`, symbol: 'V_0' });
+  if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || quantity.side !== undefined || quantity.value === 0)
+    return null;
+  return deriveReading(
+    bench,
+    { ...quantity, value: Math.abs(quantity.value) },
+    { ...at, instrument: opened.read.instrument ?? at.instrument, field: `/exhibits/${exhibit.id}/start`, symbol: 'V_0' },
+  );
 }
 
 /** The most that this run can have started at: the crest of the mains at the bench. */
@@ -145,7 +183,12 @@ function crestOf(bench: Bench, exhibit: PinsExhibit, own: Parameters<typeof fiel
   const text = findCondition(conditionsOf(bench, exhibit, [own]).mains);
   const quantity = text === null ? null : parseQuantity(text, 'voltage');
   if (quantity === null || isRefusal(quantity) || quantity.side !== undefined || quantity.value <= 0) return null;
-  const rms = deriveReading(bench, quantity, { field: fieldOfCondition(exhibit, 'mains', `/exhibits/${exhibit.id}/value`, own), role: 'mains', day: exhibit.day, symbol: 'V' });
+  const rms = deriveReading(bench, quantity, {
+    field: fieldOfCondition(exhibit, 'mains', `/exhibits/${exhibit.id}/value`, own),
+    role: 'mains',
+    day: exhibit.day,
+    symbol: 'V',
+  });
   return derive(peakOfMains, { rms }, `touch/${exhibit.id}/crest`);
 }
 

@@ -36,7 +36,8 @@ export function touchReadings(bench: Bench, setting: SettingFacts): TouchReading
 }
 
 function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touch'>): TouchReading {
-  const opened: Opened<string> = exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
+  const opened: Opened<string> =
+    exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
   const own = opened.state === 'read' ? opened.read.under : undefined;
   const under = conditionsOf(bench, exhibit, [own]);
   const supply = findCondition(under.supply);
@@ -44,7 +45,15 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
   const mains = findCondition(under.mains);
   const frequency = findCondition(under.frequency);
   const refused =
-    supply === null ? 'supplyNotStated' : supply !== 'direct' ? 'supplyNotDirect' : orientation === null ? 'orientationNotStated' : mains === null || frequency === null ? 'mainsNotStated' : null;
+    supply === null
+      ? 'supplyNotStated'
+      : supply !== 'direct'
+        ? 'supplyNotDirect'
+        : orientation === null
+          ? 'orientationNotStated'
+          : mains === null || frequency === null
+            ? 'mainsNotStated'
+            : null;
   const field = `/exhibits/${exhibit.id}/value`;
   const common = {
     id: `${exhibit.from}~${orientation ?? 'way-not-stated'}`,
@@ -61,14 +70,32 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
   const quantity = parseQuantity(opened.v, 'current');
   const voltage = parseQuantity(mains, 'voltage');
   const hertz = parseQuantity(frequency, 'frequency');
-  if (isRefusal(quantity) || isRefusal(voltage) || isRefusal(hertz) || voltage.value <= 0 || hertz.value <= 0) return { ...common, current: null };
-  const current = deriveReading(bench, quantity, { field, role: 'touchCurrent', day: exhibit.day, instrument: opened.read.instrument, symbol: 'I', show: 'milliamperes' });
+  if (isRefusal(quantity) || isRefusal(voltage) || isRefusal(hertz) || voltage.value <= 0 || hertz.value <= 0)
+    return { ...common, current: null };
+  const current = deriveReading(bench, quantity, {
+    field,
+    role: 'touchCurrent',
+    day: exhibit.day,
+    instrument: opened.read.instrument,
+    symbol: 'I',
+    show: 'milliamperes',
+  });
   const scaled = derive(
     currentAtHighestMains,
     {
       current,
-      voltage: deriveReading(bench, voltage, { field: fieldOfCondition(exhibit, 'mains', field, own), role: 'mains', day: exhibit.day, symbol: 'V' }),
-      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, { field: fieldOfCondition(exhibit, 'frequency', field, own), role: 'frequency', day: exhibit.day, symbol: 'f' }),
+      voltage: deriveReading(bench, voltage, {
+        field: fieldOfCondition(exhibit, 'mains', field, own),
+        role: 'mains',
+        day: exhibit.day,
+        symbol: 'V',
+      }),
+      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, {
+        field: fieldOfCondition(exhibit, 'frequency', field, own),
+        role: 'frequency',
+        day: exhibit.day,
+        symbol: 'f',
+      }),
       highestVoltage: setting.high,
       highestFrequency: setting.highFrequency,
     },
@@ -86,11 +113,20 @@ export function computedBound(bench: Bench, setting: SettingFacts): { current: D
     if (part === undefined || second !== undefined) return [];
     const measured = openValue(part.measured);
     const marked = openValue(part.value);
-    const [text, field] = measured.state === 'read' ? [measured.v, `/parts/${part.id}/measured`] : marked.state === 'read' ? [marked.v, `/parts/${part.id}/value`] : [null, ''];
+    const [text, field] =
+      measured.state === 'read'
+        ? [measured.v, `/parts/${part.id}/measured`]
+        : marked.state === 'read'
+          ? [marked.v, `/parts/${part.id}/value`]
+          : [null, ''];
     const quantity = text === null ? null : parseQuantity(text, 'capacitance');
     if (quantity === null || isRefusal(quantity)) return [];
     const capacitance = deriveReading(bench, quantity, { field, role: 'capacitance', day: bench.one.days[0]?.id, symbol: 'C' });
-    const current = derive(bridgingCurrent, { frequency: setting.highFrequency, capacitance, voltage: setting.high }, `touch/${part.id}/bound`);
+    const current = derive(
+      bridgingCurrent,
+      { frequency: setting.highFrequency, capacitance, voltage: setting.high },
+      `touch/${part.id}/bound`,
+    );
     return [{ current, parts: [part.ref] }];
   });
 }

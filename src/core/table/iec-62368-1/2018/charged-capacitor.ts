@@ -8,7 +8,9 @@ import { defineTable } from '../../define-table.ts';
 export const chargedCapacitor = defineTable({
   id: 'iec-62368-1/2018/charged-capacitor',
   title: 'Electrical energy sources, charged capacitors',
-  source: cite('iec-62368-1', 'table 5', 'secondary', { alsoBy: ['a national technical regulation that adopts the standard, text extract'] }),
+  source: cite('iec-62368-1', 'table 5', 'secondary', {
+    alsoBy: ['a national technical regulation that adopts the standard, text extract'],
+  }),
   lookUp: 'linear between rows',
   key: { name: 'capacitance', unit: 'nF', si: 'F', factor: 1e-9 },
   columns: {
