@@ -7,6 +7,8 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   nA: [1e-9, 'A'],
   pA: [1e-12, 'A'],
   '%': [1e-2, '1'],
+  nF: [1e-9, 'F'],
+  'N·m': [1, 'N·m'],
   V: [1, 'V'],
   A: [1, 'A'],
   W: [1, 'W'],
