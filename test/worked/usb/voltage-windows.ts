@@ -61,6 +61,15 @@ export const VOLTAGE_WINDOWS: readonly WorkedExample[] = [
     printed: 9.95,
   },
   {
+    ...V,
+    formula: 'load/below-window',
+    publication: 'USB Power Delivery',
+    place: 'vSrcValid below 9 V: 8.55 V less 0.5 V',
+    origin: 'closed-form',
+    inputs: { edge: 8.55, step: 0.5 },
+    printed: 8.05,
+  },
+  {
     table: 'iec-60950-1/2005/touch-current/rms',
     publication: 'IEC 62684, extract',
     place: 'touch current of a common supply',
