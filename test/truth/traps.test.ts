@@ -78,6 +78,12 @@ describe('every pair of conductors at its own working voltage', () => {
     expect(cell(poles, 'shock/clearance')).not.toBe('settled');
   });
 
+  it('a gap from the mains to earth does not settle what stands between the mains and the output', () => {
+    const towardsEarth: CasePatch = { conductors: CONDUCTORS, exhibits: [gap('9 mm', { to: 'earth', path: 'air' })] };
+    expect(findingOf(judge(towardsEarth), 'shock/clearance@hv-minus~earth').outcome).toBe('pass');
+    expect(cell(towardsEarth, 'shock/clearance')).not.toBe('settled');
+  });
+
   it('a gap between two outputs does not take the barrier off the list of what is missing', () => {
     const outputs: CasePatch = { conductors: CONDUCTORS, exhibits: [gap('0.5 mm', { from: 'out-plus', path: 'air' })] };
     expect(cell(outputs, 'shock/clearance')).not.toBe('notApplicable');

@@ -156,6 +156,26 @@ describe('a unit that limits its current by itself', () => {
   });
 });
 
+describe('a unit that stops when it is asked for more', () => {
+  const latch = [
+    ['0', '5.1'],
+    ['0.5', '5.05'],
+    ['1', '5.0'],
+    ['1.5', '4.95'],
+    ['2', '4.9'],
+    ['0.001', '0.1'],
+  ];
+
+  it('held 2 A and not 3 A, a whole step more than it was ever seen to give', () => {
+    expect(judged(case_(latch, { uVolt: '0.001 V', uAmpere: '0.001 A', ...claim('1.5 A') }))).toMatchObject({ outcome: 'pass' });
+    expect(judged(case_(latch, { uVolt: '0.001 V', uAmpere: '0.001 A', ...claim('3 A') }))).toMatchObject({ outcome: 'fail' });
+  });
+
+  it('is not said to have held nothing', () => {
+    expect(judged(case_(latch, { uVolt: '0.001 V', uAmpere: '0.001 A', ...claim('2 A') })).outcome).not.toBe('fail');
+  });
+});
+
 describe('which run counts', () => {
   const good = [
     ['0', '5.1'],

@@ -82,6 +82,18 @@ describe('the highest voltage on a 5 V USB socket', () => {
     ).toMatchObject({ outcome: 'fail' });
   });
 
+  it('a row with its poles the wrong way round hides no overvoltage', () => {
+    expect(
+      judged(
+        case_([
+          ['0', '7.0'],
+          ['1', '5.0'],
+          ['2', '-0.5'],
+        ]),
+      ),
+    ).toMatchObject({ outcome: 'fail', consequence: 'damaging' });
+  });
+
   it('a struck row and a struck run do not count', () => {
     const rows = [
       { id: 'r1', cells: ['0', '9'], struck: 'wrong socket' },
