@@ -1,6 +1,5 @@
 import type { Decoded, NoteKey, Reading, ReadingKind, SafetyClass, SchemeSlug, SettleKey, Tolerance } from '../core/marking/reading.ts';
 import { quantityText } from '../core/quantity/format-quantity.ts';
-import type { Grade } from '../core/source/grade.ts';
 
 const KINDS: Readonly<Record<ReadingKind, string>> = {
   resistor: 'resistor',
@@ -29,6 +28,7 @@ const SCHEMES: Readonly<Record<SchemeSlug, string>> = {
   'safety-class': 'safety class',
   'inductor-digits': 'two digits and a number of zeros, in µH',
   'inductor-letter': 'letter at the decimal point, in µH or nH',
+  'inductor-bands': 'colour bands, in µH',
   'zener-voltage': 'V at the decimal point',
   'written-value': 'value with its unit',
 };
@@ -56,6 +56,7 @@ const NOTES: Readonly<Record<NoteKey, string>> = {
   'voltage-not-assigned': 'several voltages are printed; which belongs to what is not plain from their order',
   'dielectric-not-decoded': 'the letters of the dielectric are not decoded',
   'climate-not-decoded': 'the climatic category is not decoded',
+  'temperature-not-decoded': 'the temperature printed is not decoded',
 };
 
 const SETTLED: Readonly<Record<SettleKey, string>> = {
@@ -73,7 +74,7 @@ const STANDS: Readonly<Record<SafetyClass['stands'], string>> = {
   reinforced: 'alone across double or reinforced insulation',
 };
 
-const SURE: Readonly<Record<Grade, string>> = {
+const SURE: Readonly<Record<Reading['source']['grade'], string>> = {
   'official-text': 'read in the publication',
   'public-extract': 'read in an extract of the publisher',
   secondary: 'read in a copy',

@@ -4,6 +4,7 @@ import { decodeMarking } from '../../src/core/marking/decode-marking.ts';
 import { PARTS, type Reading } from '../../src/core/marking/reading.ts';
 import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
 import { GRADES } from '../../src/core/source/grade.ts';
+import { SEED } from '../property/seed.ts';
 
 const RUNS = 20_000;
 const MARK_CHARACTERS = [...'0123456789RKMGTLmpnuµFHVXYZABCDEJNQSWkr.,/~% ±'];
@@ -54,13 +55,13 @@ function expectSound(text: string, part: (typeof PARTS)[number] | undefined): vo
 
 describe('any text', () => {
   test('is read into sound figures or refused', () => {
-    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), anyPart, expectSound), { numRuns: RUNS });
+    fc.assert(fc.property(fc.string({ unit: 'grapheme', maxLength: 40 }), anyPart, expectSound), { seed: SEED, numRuns: RUNS });
   });
   test('that looks like a mark is read into sound figures or refused', () => {
-    fc.assert(fc.property(likeAMark, anyPart, expectSound), { numRuns: RUNS });
+    fc.assert(fc.property(likeAMark, anyPart, expectSound), { seed: SEED, numRuns: RUNS });
   });
   test('of words that stand on parts is read into sound figures or refused', () => {
-    fc.assert(fc.property(likeWords, anyPart, expectSound), { numRuns: RUNS });
+    fc.assert(fc.property(likeWords, anyPart, expectSound), { seed: SEED, numRuns: RUNS });
   });
   test('as one part gives no meaning that it does not give without saying the part', () => {
     fc.assert(
@@ -73,7 +74,7 @@ describe('any text', () => {
         if (narrowed.readings.some(({ notes }) => notes.includes('letter-case-matters'))) return;
         for (const { kind, value } of narrowed.readings) expect(all, text).toContain(`${kind} ${value}`);
       }),
-      { numRuns: RUNS },
+      { seed: SEED, numRuns: RUNS },
     );
   });
   test.each(['', '   ', '9'.repeat(500), 'zz', 'ABC', '12345678', 'Y1 Y1 Y1 104 105 106'])('"%s" is refused in one sentence', (text) => {

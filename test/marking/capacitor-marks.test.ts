@@ -26,6 +26,9 @@ describe('a capacitor’s value, tolerance and voltage', () => {
     ['222 M 2kV', 2.2e-9, TWENTY, 2000],
     ['100nF ±10% 250V', 100e-9, TEN, 250],
     ['105K 330V', 1e-6, TEN, 330],
+    ['CBB22 104J 400V', 100e-9, FIVE, 400],
+    ['47µF (M) 25V 105°C', 47e-6, TWENTY, 25],
+    ['1000 µF 16 V -40/+105 °C', 1e-3, null, 16],
   ] as const)('%s is %d F, %o, %s V', (mark, value, tolerance, voltage) => {
     const readings = readingsOf(mark);
     expect(readings).toHaveLength(1);

@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeMarking } from '../../src/core/marking/decode-marking.ts';
 import { isRefusal } from '../../src/core/quantity/refusal.ts';
+import { FEW, SEED } from '../property/seed.ts';
 import { meaningsOf, readingsOf, settledBy } from './readings-of.ts';
+
+const RUN = { seed: SEED, numRuns: FEW };
 
 const DIGITS = ['black', 'brown', 'red', 'orange', 'yellow', 'green', 'blue', 'violet', 'grey', 'white'] as const;
 
@@ -82,6 +85,7 @@ describe('colour bands', () => {
           `resistor ${Number(`${figures}e${exponent}`)}`,
         ]);
       }),
+      RUN,
     );
   });
   test('written for any three figures and a power of ten come back', () => {
@@ -92,6 +96,7 @@ describe('colour bands', () => {
           `resistor ${Number(`${figures}e${exponent}`)}`,
         ]);
       }),
+      RUN,
     );
   });
 });

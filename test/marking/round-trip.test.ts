@@ -2,7 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { E_SERIES } from '../../src/core/marking/e-series.ts';
 import type { Part, SchemeSlug } from '../../src/core/marking/reading.ts';
+import { FEW, SEED } from '../property/seed.ts';
 import { readingsOf } from './readings-of.ts';
+
+const RUN = { seed: SEED, numRuns: FEW };
 
 /** The values a scheme gives for a mark it wrote. */
 function valuesBy(scheme: SchemeSlug, mark: string, part: Part): (number | null)[] {
@@ -23,6 +26,7 @@ describe('a value that is written as a code', () => {
         const mark = `${whole}${letter}${decimals}`;
         expect(valuesBy('letter-at-point', mark, 'resistor'), mark).toEqual([Number(`${plain}e${exponent}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from the capacitors’ letter code', () => {
@@ -33,6 +37,7 @@ describe('a value that is written as a code', () => {
         const [whole = '', decimals = ''] = String(plain).split('.');
         expect(valuesBy('capacitor-letter', `${whole}${letter}${decimals}`, 'capacitor')).toEqual([Number(`${plain}e${exponent}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from three digits', () => {
@@ -40,6 +45,7 @@ describe('a value that is written as a code', () => {
       fc.property(fc.integer({ min: 10, max: 99 }), fc.integer({ min: 0, max: 9 }), (figures, zeros) => {
         expect(valuesBy('three-digit', `${figures}${zeros}`, 'resistor')).toEqual([Number(`${figures}e${zeros}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from four digits', () => {
@@ -47,6 +53,7 @@ describe('a value that is written as a code', () => {
       fc.property(fc.integer({ min: 100, max: 999 }), fc.integer({ min: 0, max: 9 }), (figures, zeros) => {
         expect(valuesBy('four-digit', `${figures}${zeros}`, 'resistor')).toEqual([Number(`${figures}e${zeros}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from the code of E96', () => {
@@ -68,6 +75,7 @@ describe('a value that is written as a code', () => {
         const mark = `${String(index + 1).padStart(2, '0')}${letter}`;
         expect(valuesBy('e96-code', mark, 'resistor'), mark).toEqual([Number(`${E_SERIES.E96[index]}e${exponent + 2}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from a capacitor’s digits in picofarad', () => {
@@ -78,6 +86,7 @@ describe('a value that is written as a code', () => {
         const mark = `${Math.round(inDecade * 10)}${third}`;
         expect(valuesBy('capacitor-digits', mark, 'capacitor'), mark).toEqual([Number(`${inDecade}e${decade - 12}`)]);
       }),
+      RUN,
     );
   });
   test('comes back from an inductor’s digits in microhenry', () => {
@@ -87,6 +96,7 @@ describe('a value that is written as a code', () => {
           Number(`${inDecade}e${zeros + 1 - 6}`),
         ]);
       }),
+      RUN,
     );
   });
 });

@@ -20,8 +20,8 @@ describe('a mark with several meanings', () => {
     expect(meaningsOf('474').toSorted()).toEqual(['capacitor 4.7e-7', 'inductor 0.47', 'resistor 470000']);
     expect(settledBy('474')).toEqual(['board-letter']);
   });
-  test('472K reads K as ten per cent or as kilo, and the value outside every series comes last', () => {
-    expect(meaningsOf('472K')).toEqual(['capacitor 4.7e-9', 'resistor 4700', 'inductor 0.0047', 'resistor 472000']);
+  test('472K reads K as ten per cent or as kilo; among equally sourced readings the value outside every series comes last', () => {
+    expect(meaningsOf('472K')).toEqual(['capacitor 4.7e-9', 'resistor 472000', 'resistor 4700', 'inductor 0.0047']);
     expect(settledBy('472K')).toEqual(['board-letter', 'measure-resistance']);
   });
   test('47K is 47 kΩ or 47 pF ± 10 %', () => {
@@ -40,6 +40,9 @@ describe('a mark with several meanings', () => {
       ['capacitor', 63],
       ['resistor', null],
     ]);
+  });
+  test('R05 is first of all 50 mΩ, though that stands in no series: the other readings are from memory', () => {
+    expect(meaningsOf('R05')).toEqual(['resistor 0.05', 'resistor 1.5', 'inductor 5e-8']);
   });
   test('1H is a rated voltage, an inductance or a small capacitor', () => {
     expect(meaningsOf('1H').toSorted()).toEqual(['capacitor 1e-12', 'inductor 1', 'voltage-rating 50']);

@@ -75,5 +75,5 @@ function readInductor(number: number, exponent: number, toleranceBand: Colour): 
   const share = INDUCTOR_SHARE_OF[toleranceBand];
   if (share === undefined) return [];
   const tolerance = { minus: share, plus: share, unit: '1' } as const;
-  return [buildReading('inductor', shiftDecimal(number, exponent + MICRO_EXPONENT), 'colour-bands', { tolerance, grades: ['memory'] })];
+  return [buildReading('inductor', shiftDecimal(number, exponent + MICRO_EXPONENT), 'inductor-bands', { tolerance })];
 }

@@ -17,7 +17,7 @@ const EXPECTED: Readonly<Record<Part, string>> = {
 const EXPECTED_OF_ANY = 'a marking of a part such as 4K7, 104, 01C, X2 0.1uF 275V~ or brown black red gold';
 
 /**
- * Every meaning of a marking as typed, best supported first: values outside every series last, then by grade of source. Values are SI. With `what`, only
+ * Every meaning of a marking as typed, best supported first: by grade of source, and among equals values outside every series last. Values are SI. With `what`, only
  * the meanings for that part. Nothing is guessed: where a mark has several meanings all are given, with what would settle between them.
  */
 export function decodeMarking(text: string, what?: Part): Decoded | Refusal {
@@ -56,5 +56,6 @@ function withoutRepeats(readings: readonly Reading[]): Reading[] {
 }
 
 function rank({ notes, source }: Reading): number {
-  return (notes.includes('in-no-series') ? GRADES.length : 0) + GRADES.indexOf(source.grade);
+  const perGrade = 2; // places of a grade: in a series, in none
+  return GRADES.indexOf(source.grade) * perGrade + (notes.includes('in-no-series') ? 1 : 0);
 }

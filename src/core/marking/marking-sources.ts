@@ -43,6 +43,7 @@ export const MARKING_SOURCES: Readonly<Record<SchemeSlug, Source>> = {
   'safety-class': cite('iec-60384-14', 'classes X and Y', 'secondary', { alsoBy: ['a capacitor maker, classes and what they bridge'] }),
   'inductor-digits': cite('bench', 'two digits and a number of zeros, in microhenry', 'memory'),
   'inductor-letter': cite('bench', 'R at the point in microhenry, N in nanohenry', 'memory'),
+  'inductor-bands': cite('bench', 'bands of an axial inductor, in microhenry', 'memory'),
   'zener-voltage': cite('bench', 'V at the decimal point of a regulator diode’s voltage', 'memory'),
   'written-value': cite('bench', 'value written out with its unit', 'common-practice'),
 };

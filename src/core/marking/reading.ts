@@ -27,6 +27,7 @@ export type SchemeSlug =
   | 'safety-class'
   | 'inductor-digits'
   | 'inductor-letter'
+  | 'inductor-bands'
   | 'zener-voltage'
   | 'written-value';
 
@@ -51,7 +52,8 @@ export type NoteKey =
   | 'class-is-safety-data'
   | 'voltage-not-assigned'
   | 'dielectric-not-decoded'
-  | 'climate-not-decoded';
+  | 'climate-not-decoded'
+  | 'temperature-not-decoded';
 
 /** What would settle between several readings. */
 export type SettleKey =

@@ -6,9 +6,10 @@ import { parseSafetyClasses, type RatingWord } from './safety-class.ts';
 import { CAPACITOR_TOLERANCE_CLASS } from './tolerance-letter.ts';
 import { parseVoltageCode } from './voltage-code.ts';
 
-const NUMBER_BEFORE_UNIT = /(\d) (?=(?:[pnuµmkKMG]?(?:F|H|Ω|[Oo]hms?)|[kK]?V(?:~|AC|DC)?)(?:[ /]|$))/g;
+const NUMBER_BEFORE_UNIT = /(\d) (?=(?:[pnuµmkKMG]?(?:F|H|Ω|[Oo]hms?)|[kK]?V(?:~|AC|DC)?|°C|℃)(?:[ /]|$))/g;
 const CLIMATE = /^\d{2}\/\d{3}\/\d{2}(?:\/[A-D])?$/; // coldest, hottest, days of damp heat: IEC 60068-1
-const DIELECTRIC = /^(?:M?K[PTSC]|[XYZ][4-8][A-Z]|C[0O]G|NP[0O])$/; // film letters, ceramic classes: common practice
+const TEMPERATURE = /^[-+]?\d{1,3}(?:[~/][-+]?\d{1,3})?(?:°C|℃)$/; // of the can of an electrolytic
+const DIELECTRIC = /^(?:M?K[PTSC]|CBB\d{0,2}|CL\d\d|[XYZ][4-8][A-Z]|C[0O]G|NP[0O])$/; // film letters, ceramic classes: common practice
 const PER_CENT = /^±?(\d{1,2}(?:[.,]\d{1,2})?)%$/;
 const TOLERANCE_LETTER = new RegExp(`^[${CAPACITOR_TOLERANCE_CLASS}]$`);
 const PERCENT_EXPONENT = -2;
@@ -37,11 +38,12 @@ export function holdsDoubtfulVoltage(text: string): boolean {
 export function sortWords(text: string, digitAndV: 'figures' | 'code'): SortedWords {
   const words = text
     .replaceAll('+/-', '±')
+    .replace(/\(([A-Z])\)/g, '$1')
     .replace(/± /g, '±')
     .replace(/(\d) %/g, '$1%')
     .replace(NUMBER_BEFORE_UNIT, '$1')
     .split(' ')
-    .flatMap((word) => (CLIMATE.test(word) ? [word] : word.split('/')))
+    .flatMap((word) => (CLIMATE.test(word) || TEMPERATURE.test(word) ? [word] : word.split('/')))
     .filter((word) => word !== '');
   const values: { word: string; at: number }[] = [];
   const ratings: RatingWord[] = [];
@@ -54,6 +56,7 @@ export function sortWords(text: string, digitAndV: 'figures' | 'code'): SortedWo
     const voltage = digitAndV === 'code' && FIGURES_OR_CODE.test(word) ? null : parsePrintedVoltage(word);
     const percent = PER_CENT.exec(word);
     if (CLIMATE.test(word)) notes.add('climate-not-decoded');
+    else if (TEMPERATURE.test(word)) notes.add('temperature-not-decoded');
     else if (DIELECTRIC.test(word)) notes.add('dielectric-not-decoded');
     else if (classes !== null) ratings.push(...classes.map((name) => ({ name })));
     else if (voltage !== null) {
