@@ -19,6 +19,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   bulkCapacitor: ['discharge', 'sampleOpened'],
   label: [],
   advertised: ['hot', 'venting', 'outputToEarthFirst'],
+  sweepAtEnds: ['hot', 'venting', 'outputToEarthFirst'],
   transient: ['outputToEarthFirst'],
 };
 

@@ -4,9 +4,11 @@ import { enclosureTemperature as burnEnclosureTemperature } from './burn/enclosu
 import { advertised as deliveryAdvertised } from './delivery/advertised.ts';
 import { current as deliveryCurrent } from './delivery/current.ts';
 import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
+import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
+import { inrush as fireInrush } from './fire/inrush.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
@@ -23,9 +25,11 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryAdvertised,
   deliveryCurrent,
   deliveryEfficiency,
+  deliveryMainsRange,
   deliveryVoltageWindow,
   fireBulkCapacitorVoltage,
   fireFuse,
+  fireInrush,
   fireWindingTemperature,
   harmOvervoltage,
   harmRipple,

@@ -21,6 +21,7 @@ export const PUBLICATIONS = {
   'usb-pd': { title: 'USB Power Delivery Specification', edition: '3.2 version 1.2' },
   'gum': { title: 'JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement', edition: '2008' },
   'jcgm-106': { title: 'JCGM 106, Evaluation of measurement data: the role of measurement uncertainty in conformity assessment', edition: '2012' },
+  'fusing': { title: 'Brooks and Adam, Onderdonk’s and Preece’s equations, PCD&F', edition: 'July 2015' },
   'circuit-theory': { title: 'Circuit theory, any textbook', edition: 'none' },
   'heat-theory': { title: 'Heat transfer, any textbook', edition: 'none' },
   'bench': { title: 'Practice of the bench', edition: 'none' },

@@ -75,6 +75,11 @@ export const NOTES: Templates = {
   offerWithoutLevel: 'It offers {advertised|A} at a voltage that was not swept.',
   offerNotSwept: 'It offers {advertised|A}; nobody swept it.',
   otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
+  // load: the mains range
+  lowestMains: 'The lowest mains of the range, from {exhibit}, at {mains|V}.',
+  highestMains: 'The highest mains of the range, from {exhibit}, at {mains|V}.',
+  lowestNotTried: 'Nobody tried it at the lowest mains of the range, {mains|V}.',
+  highestNotTried: 'Nobody tried it at the highest mains of the range, {mains|V}.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',

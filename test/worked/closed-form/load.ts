@@ -67,4 +67,13 @@ export const LOAD_ALGEBRA: readonly WorkedExample[] = [
     unit: 'W',
     because: 'a straight line',
   },
+  {
+    ...BOOK,
+    formula: 'load/knee-ratio',
+    place: '0.9 A at the lowest mains, 1.2 A at the highest',
+    inputs: { low: 0.9, high: 1.2 },
+    printed: 0.75,
+    unit: '1',
+    because: 'a ratio',
+  },
 ];

@@ -1,9 +1,9 @@
 import type { Derived } from '../../trace/derived.ts';
 import { type AdvertisedLevel, advertisedLevels, type Offer } from '../../working/load/advertised-facts.ts';
 import { companyOf } from '../../working/load/other-loads.ts';
-import type { LevelFacts } from '../../working/load/sweep-facts.ts';
-import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
+import { atLeast, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
+import { heldLine } from '../held-line.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 /** Does the output hold its window up to the current it tells the device it may draw, whatever the label says? */
@@ -25,7 +25,8 @@ export const advertised = defineCheck<AdvertisedLevel>({
           : undecided('notAssessed', 'notLooked'),
       };
     if (level === null) return open('notLooked', first, 'offerWithoutLevel');
-    if (level.window === null) return open('limitUnknown', first, 'noWindow');
+    const { window } = level;
+    if (window === null) return open('limitUnknown', first, 'noWindow');
     if (level.nearest.length === 0) return open('notLooked', first, 'offerNotSwept');
     const untried = new Set(offers.map(({ company }) => company));
     for (const { sweep } of level.nearest) untried.delete(companyOf(bench, sweep.exhibit, level.port.id));
@@ -38,7 +39,7 @@ export const advertised = defineCheck<AdvertisedLevel>({
           const columns = [offer.current.step, held.step, ...(printed === null ? [] : [printed.step])];
           return [
             {
-              judgement: atLeast(held, offerLine(level, offer), setting.decision),
+              judgement: atLeast(held, heldLine('advertised', offer.current, window), setting.decision),
               beside: columns,
               notes: [
                 columnsNote(offer.current, held, printed),
@@ -62,12 +63,6 @@ function open(reason: 'notLooked' | 'limitUnknown' | 'notComparable', offer: Off
     judgement: undecided('notAssessed', reason, { fields: [offer.field], notes: [{ key, args: { advertised: offer.current.value } }] }),
     beside: [offer.current.step],
   };
-}
-
-/** What was advertised is a reading; the line is worth what the window is worth. */
-function offerLine(level: LevelFacts, offer: Offer): LimitLine {
-  const edges = limitLine('window', 'within', level.window!.least, level.window!.most);
-  return { name: 'advertised', kind: 'atLeast', at: offer.current, source: edges.source, grade: edges.grade };
 }
 
 function columnsNote(offered: Derived, held: Derived, printed: Derived | null): { key: string; args: Record<string, string | number> } {
