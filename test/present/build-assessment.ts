@@ -48,6 +48,7 @@ export function findingOf(check: string, more: Partial<Finding> = {}): Finding {
     headline: true,
     step: null,
     fields: [],
+    under: {},
     notes: [],
     ...more,
   };
@@ -102,6 +103,7 @@ export function assessmentOf(
     rules: { version: '1', sha256: HASH },
     case: { id: 'fell-12-a', product: 'fell-12', name: 'Fell 12', sample: 'A', sha256: HASH, invented: true },
     setting: {},
+    bench: { examinedBy: null, bought: null, days: [], events: [], instruments: [], exhibits: [] },
     steps: [],
     formulas: {},
     curves: [],

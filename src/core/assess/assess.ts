@@ -11,6 +11,7 @@ import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
+import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toFinding, toSource } from './to-finding.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
@@ -41,7 +42,7 @@ export function assess(one: Case, tables: Tables): Assessment {
         const answers = answer.beyond === undefined ? [{ subject, answer }] : [{ subject, answer }, { subject: { ...subject, id: `${subject.id}~${answer.beyond.id}` }, answer: answer.beyond.answer }];
         for (const one of answers) {
           const judged = toFinding(check, one.subject, one.answer);
-          findings.push(judged.finding);
+          findings.push({ ...judged.finding, under: conditionsOfFields(facts.bench, judged.finding.fields) });
           roots.push(...judged.roots);
         }
       }
@@ -58,6 +59,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     rules: { version: RULES_VERSION, sha256: rulesDigest() },
     case: { id: one.id, product: one.product.id, name: one.product.name, sample: one.sample, sha256: digestOf(one), invented: one.invented === true },
     setting: Object.fromEntries(Object.entries(facts.setting.entries).map(([key, { value, from, source }]) => [key, { value, from, source: source === null ? null : toSource(source) }])),
+    bench: toBench(facts.bench),
     verdict,
     findings,
     steps,

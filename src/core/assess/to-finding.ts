@@ -44,6 +44,7 @@ export function toFinding(check: AnyCheck, subject: Subject, answer: Answer): { 
     ...(answer.show === undefined ? {} : { show: answer.show }),
     step: derived?.step.id ?? null,
     fields: [...judgement.fields],
+    under: {},
     notes: [...judgement.notes, ...(answer.notes ?? [])].map(({ key, args }) => ({ key, args: { ...args } })),
   };
   return { finding, roots };
@@ -65,6 +66,7 @@ export function emptyFinding(id: string, reason: Reason, consequence: Consequenc
     headline: false,
     step: null,
     fields: [],
+    under: {},
     notes: [],
   };
 }

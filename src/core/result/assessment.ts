@@ -91,6 +91,8 @@ export const finding = z.strictObject({
   step: z.string().nullable(),
   /** Fields of the case that decide it. */
   fields: z.array(z.string()),
+  /** Conditions of the exhibit that decides it, as typed: mains, supply, orientation, ambient, cover, loads, minutes. */
+  under: z.record(z.string(), z.string()),
   /** Remarks: a key for the words with what to put into them. */
   notes: z.array(z.strictObject({ key: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])) })),
 });
@@ -176,6 +178,16 @@ export const assessment = z.strictObject({
   rules: z.strictObject({ version: z.string(), sha256: z.string() }),
   case: z.strictObject({ id: z.string(), product: z.string(), name: z.string(), sample: z.string(), sha256: z.string(), invented: z.boolean() }),
   setting: z.record(z.string(), z.strictObject({ value: z.string(), from: z.enum(['case', 'default']), source: sourceRecord.nullable() })),
+  /** Who, when, with what: as the case says, for the head of a report. */
+  bench: z.strictObject({
+    examinedBy: z.string().nullable(),
+    bought: z.strictObject({ where: z.string(), date: z.string(), price: z.string().nullable() }).nullable(),
+    days: z.array(z.strictObject({ id: z.string(), date: z.string(), under: z.record(z.string(), z.string()) })),
+    events: z.array(z.strictObject({ at: z.string(), what: z.string(), note: z.string().nullable() })),
+    instruments: z.array(z.strictObject({ id: z.string(), name: z.string(), calibrated: z.string().nullable(), roles: z.array(z.string()) })),
+    /** Every exhibit with its kind and whether a check of this version reads it. */
+    exhibits: z.array(z.strictObject({ id: z.string(), kind: z.string(), at: z.string().nullable(), struck: z.boolean() })),
+  }),
   verdict,
   /** In order of hazard, check, subject. */
   findings: z.array(finding),
