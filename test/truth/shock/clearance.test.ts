@@ -165,6 +165,11 @@ describe('other settings', () => {
     expect(at({ market: 'EU', altitude: '5000 m' }, '4.6 mm').limit?.at?.value).toBeCloseTo(0.00444, 9);
   });
 
+  it('between rows the factor is on a straight line: 1.07 at 2500 m, 3.21 mm', () => {
+    expect(at({ market: 'EU', altitude: '2500 m' }, '9 mm').limit?.at?.value).toBeCloseTo(0.00321, 9);
+    expect(at({ market: 'EU', altitude: '500 m' }, '9 mm').limit?.at?.value).toBeCloseTo(0.003, 12);
+  });
+
   it('an altitude beyond the table is not assessed: there is no limit', () => {
     expect(at({ market: 'EU', altitude: '6000 m' }, '9 mm')).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
   });
