@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { requiredEfficiency } from '../../src/core/formula/load/required-efficiency.ts';
 import type { PublishedTable } from '../../src/core/table/define-table.ts';
 import { averageEfficiency } from '../../src/core/table/eu-2019-1782/2019/average-efficiency.ts';
+import { chargedCapacitor } from '../../src/core/table/iec-62368-1/2018/charged-capacitor.ts';
 import { coveringRow, getCell, lookUp } from '../../src/core/table/look-up.ts';
 import { TABLES } from '../../src/core/table/registry.ts';
 import { doubtOf, given } from '../../src/core/trace/derived.ts';
@@ -10,11 +11,17 @@ import { FEW, SEED } from './seed.ts';
 
 const RUN = { seed: SEED, numRuns: FEW };
 const EFFICIENCY = averageEfficiency.id; // its cells are coefficients of curves, not values
+/** Tables whose cells fall as the key grows: a greater capacitor may hold less voltage. */
+const FALLING: readonly string[] = [chargedCapacitor.id];
 const entered = TABLES.filter((table) => table.lookUp !== 'exact key');
-const growing = entered.filter(({ id }) => id !== EFFICIENCY);
+const growing = entered.filter(({ id }) => id !== EFFICIENCY && !FALLING.includes(id));
+const falling = entered.filter(({ id }) => FALLING.includes(id));
 const columns = (tables: readonly PublishedTable[]) =>
   tables.flatMap((table) => Object.keys(table.columns).map((column) => [table.id, column, table] as const));
-const keysOf = (table: PublishedTable): number[] => table.rows.map(([key]) => (key as number) * table.key.factor);
+/** A printed key in SI, as a person's own text would be read: 18 nF is 1.8e-8 F to the last bit. */
+const inSi = (key: number | string, { key: { factor } }: PublishedTable): number =>
+  factor >= 1 ? (key as number) * factor : (key as number) / Math.round(1 / factor);
+const keysOf = (table: PublishedTable): number[] => table.rows.map(([key]) => inSi(key, table));
 
 function valueAt(table: PublishedTable, column: string, key: number): number | null {
   const entry = given('typed', key, table.key.si as 'V', { id: 'key', name: 'key' });
@@ -43,10 +50,19 @@ describe('tables that are entered with a number', () => {
     );
   });
 
+  it.each(columns(falling))('%s, %s: a greater key never allows more', (_, column, table) => {
+    fc.assert(
+      fc.property(keyIn(table), keyIn(table), (one, two) => {
+        const [low, high] = [Math.min(one, two), Math.max(one, two)];
+        expect(valueAt(table, column, low)!).toBeGreaterThanOrEqual(valueAt(table, column, high)! * (1 - 1e-12));
+      }),
+      RUN,
+    );
+  });
+
   it.each(columns(entered))('%s, %s: a printed row is taken as printed', (_, column, table) => {
     for (const [key] of table.rows) {
-      const si = (key as number) * table.key.factor;
-      expect(valueAt(table, column, si)).toBe(getCell(table, key, column, 'cell', 'x').value);
+      expect(valueAt(table, column, inSi(key, table))).toBe(getCell(table, key, column, 'cell', 'x').value);
     }
   });
 

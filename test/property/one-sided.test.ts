@@ -19,14 +19,25 @@ const USUAL: Readonly<Record<string, readonly [least: number, most: number]>> = 
   Hz: [45, 65],
   F: [1e-10, 1e-7],
   Ω: [0.01, 1],
+  s: [0.5, 5],
+  J: [0.01, 10],
+  'A²s': [0.01, 10],
   '1': [0.65, 0.99],
+};
+/** Other sizes where a discharge through a bleeder or a probe is meant. */
+const DISCHARGE: Readonly<Record<string, readonly [least: number, most: number]>> = { Ω: [1e5, 1e7], F: [1e-8, 1e-6] };
+/** What must hold between the inputs for the formula to mean anything. */
+const MEANS_SOMETHING: Readonly<Record<string, (plain: Readonly<Record<string, number>>) => boolean>> = {
+  'touch/bound-over-tries': ({ chance }) => chance! < 1,
+  'touch/least-capacitance': ({ start, read }) => start! > read! * 1.01,
+  'touch/residual-at-moment': ({ start, voltage }) => start! > voltage!,
 };
 
 const inputsOf = (formula: Formula) =>
   fc.record(
     Object.fromEntries(
       Object.entries(formula.inputs).map(([name, { unit, from, to }]) => {
-        const [least, most] = USUAL[unit] ?? [1, 2];
+        const [least, most] = (formula.id.startsWith('touch/') ? DISCHARGE[unit] : undefined) ?? USUAL[unit] ?? [1, 2];
         const start = Math.max(least, from ?? least);
         return [name, fc.double({ min: start, max: Math.max(start * 1.5, Math.min(most, to ?? most)), noNaN: true })];
       }),
@@ -45,7 +56,8 @@ const kept = (formula: Formula, plain: Readonly<Record<string, number>>, side: R
 };
 
 /** Two inputs that cannot meet: a line between two rows of one current or one voltage. */
-const usable = (formula: Formula, plain: Readonly<Record<string, number>>): boolean => Number.isFinite(formula.compute(plain));
+const usable = (formula: Formula, plain: Readonly<Record<string, number>>): boolean =>
+  Number.isFinite(formula.compute(plain)) && (MEANS_SOMETHING[formula.id]?.(plain) ?? true);
 
 const declared = FORMULAS.flatMap((formula) => Object.keys(formula.inputs).map((name) => [formula.id, name, formula] as const));
 const moving = declared.filter(([, name, formula]) => formula.inputs[name]!.moves !== undefined);
@@ -71,6 +83,7 @@ describe('a bound that goes into a formula', () => {
     fc.assert(
       fc.property(inputsOf(formula), fc.double({ min: 0.9, max: 1.1, noNaN: true }), (plain, ratio) => {
         const truth = plain[name]! * ratio; // where the value really lies
+        fc.pre(usable(formula, plain) && usable(formula, { ...plain, [name]: truth }));
         const side = truth <= plain[name]! ? 'below' : 'above';
         const bound = kept(formula, plain, { [name]: side });
         const really = formula.compute({ ...plain, [name]: truth });
@@ -100,7 +113,8 @@ describe('a bound that goes into a formula', () => {
 });
 
 describe('a bound that a table is entered with', () => {
-  const entered = TABLES.filter(({ lookUp: rule }) => rule !== 'exact key');
+  const FALLS = 'iec-62368-1/2018/charged-capacitor'; // there a bound turns round, which this is not about
+  const entered = TABLES.filter(({ id, lookUp: rule }) => rule !== 'exact key' && id !== FALLS);
 
   it.each(entered.map((table) => [table.id, table] as const))('%s: comes out as the same bound', (_, table) => {
     const middle = (table.rows[1]![0] as number) * table.key.factor;
