@@ -2,6 +2,7 @@ import { CABLE_DROP } from './app-notes/cable-drop.ts';
 import { BULK_CAPACITOR } from './app-notes/bulk-capacitor.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
+import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
@@ -47,6 +48,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...ENERGY_SOURCES,
   ...FLYBACK_BOARDS,
   ...GROOVES,
+  ...INRUSH,
   ...INSULATION_ALGEBRA,
   ...ISOLATION_AMPLIFIER,
   ...LEAD_DROP,

@@ -15,6 +15,11 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   K: [1, 'K'],
   '°C': [1, 'K'],
   Hz: [1, 'Hz'],
+  'A²s': [1, 'A²s'],
+  J: [1, 'J'],
+  µF: [1e-6, 'F'],
+  Ω: [1, 'Ω'],
+  ms: [1e-3, 's'],
   '1': [1, '1'],
 };
 const ICE_POINT_K = 273.15;

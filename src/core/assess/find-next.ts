@@ -2,7 +2,8 @@ import type { AnyCheck } from '../check/define-check.ts';
 import { FAILURES, HAZARDS, type Finding, type Next, type Reason, type Verdict } from '../result/assessment.ts';
 import type { Facts } from '../working/facts.ts';
 import { WORD, worseWord, worstOf } from './judge-verdict.ts';
-import { benchCheck } from './to-finding.ts';
+import type { StopLimit } from '../working/stop/stop-limits.ts';
+import { benchCheck, toAmount } from './to-finding.ts';
 
 /** What each kind of evidence costs the person: hazards of taking it, as keys for the words. */
 const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
@@ -15,7 +16,9 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   spotWinding: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
+  coldInsulation: ['discharge'],
   plugDischarge: ['liveMains'],
+  inrushParts: ['discharge', 'sampleOpened'],
   bulkCapacitor: ['discharge', 'sampleOpened'],
   label: [],
   advertised: ['hot', 'venting', 'outputToEarthFirst'],
@@ -29,7 +32,7 @@ const SETTLED_BY_MEASURING: ReadonlySet<Reason> = new Set([
 ]);
 
 /** What to measure next, the measurement that could change the verdict most first. */
-export function findNext(checks: readonly AnyCheck[], findings: readonly Finding[], verdict: Verdict): Next[] {
+export function findNext(checks: readonly AnyCheck[], findings: readonly Finding[], verdict: Verdict, stops: { readonly load: readonly StopLimit[]; readonly heat: readonly StopLimit[] }): Next[] {
   const byNeed = new Map<string, { checks: string[]; about: Set<string> }>();
   for (const check of checks) {
     const own = findings.filter((finding) => finding.check === check.id);
@@ -47,9 +50,16 @@ export function findNext(checks: readonly AnyCheck[], findings: readonly Finding
       const words = entry.checks.map((id) => WORD[benchCheck(id).worst]).filter((word) => word !== null);
       const worst = words.reduce(worseWord, verdict.failure);
       const before = entry.checks.map((id) => benchCheck(id).before).find((one) => one === 'opening') ?? entry.checks.map((id) => benchCheck(id).before).find((one) => one !== undefined) ?? null;
-      return { id: need, measure: need, about: [...entry.about], settles: entry.checks, best, worst, hazard: [...(HAZARDS_OF[need] ?? [])], stop: [], before };
+      return { id: need, measure: need, about: [...entry.about], settles: entry.checks, best, worst, hazard: [...(HAZARDS_OF[need] ?? [])], stop: stopsOf(need, stops), before };
     })
     .sort((a, b) => FAILURES.indexOf(a.worst) - FAILURES.indexOf(b.worst) || hazardRank(a) - hazardRank(b) || (a.id < b.id ? -1 : 1));
+}
+
+/** Stop limits belong to tests that load the output or let it get hot. */
+function stopsOf(need: string, stops: { readonly load: readonly StopLimit[]; readonly heat: readonly StopLimit[] }): Next['stop'] {
+  const hazards = HAZARDS_OF[need] ?? [];
+  const own = [...(hazards.includes('venting') ? stops.load : []), ...(hazards.includes('hot') ? stops.heat : [])];
+  return own.map(({ of, about, at }) => ({ of, about, at: toAmount(at), step: at.step.id }));
 }
 
 function hazardRank(next: Next): number {

@@ -5,6 +5,7 @@ import { advertised as deliveryAdvertised } from './delivery/advertised.ts';
 import { current as deliveryCurrent } from './delivery/current.ts';
 import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
+import { power as deliveryPower } from './delivery/power.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
@@ -16,6 +17,7 @@ import { transient as harmTransient } from './harm/transient.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
+import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
 import { touchCurrent as shockTouchCurrent } from './shock/touch-current.ts';
@@ -26,6 +28,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryCurrent,
   deliveryEfficiency,
   deliveryMainsRange,
+  deliveryPower,
   deliveryVoltageWindow,
   fireBulkCapacitorVoltage,
   fireFuse,
@@ -37,6 +40,7 @@ export const CHECKS: readonly AnyCheck[] = [
   labellingRatings,
   shockBridgingPart,
   shockClearance,
+  shockColdInsulation,
   shockCreepage,
   shockPlugDischarge,
   shockTouchCurrent,

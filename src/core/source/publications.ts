@@ -8,6 +8,7 @@ export const PUBLICATIONS = {
   'iec-60950-1': { title: 'IEC 60950-1, Information technology equipment, safety', edition: '2005 with amendment 2 of 2013' },
   'iec-60335-1': { title: 'IEC 60335-1, Household and similar electrical appliances, safety', edition: '2010' },
   'iec-60065': { title: 'IEC 60065, Audio, video and similar electronic apparatus, safety requirements', edition: '2014' },
+  'din-vde-0701-0702': { title: 'DIN VDE 0701-0702, Inspection after repair and periodic testing of electrical equipment', edition: '2008' },
   'iec-60384-14': { title: 'IEC 60384-14, Fixed capacitors for electromagnetic interference suppression and connection to the mains', edition: '2013' },
   'iec-60127': { title: 'IEC 60127, Miniature fuses', edition: 'edition not established' },
   'iec-60038': { title: 'IEC 60038, Standard voltages', edition: '2009' },

@@ -14,6 +14,7 @@ export const LEAVES: Templates = {
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
   tolerance: 'tolerance of a part',
+  lineResistance: 'estimate of the resistance of the mains',
   markedTolerance: 'tolerance of {part}',
   rest: '{leaves} smaller ones together',
 };

@@ -80,6 +80,8 @@ export const NOTES: Templates = {
   highestMains: 'The highest mains of the range, from {exhibit}, at {mains|V}.',
   lowestNotTried: 'Nobody tried it at the lowest mains of the range, {mains|V}.',
   highestNotTried: 'Nobody tried it at the highest mains of the range, {mains|V}.',
+  // load: power and several ports
+  neighboursLoaded: 'Swept only with neighbours loaded.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',
@@ -87,6 +89,12 @@ export const NOTES: Templates = {
   rippleRead: 'From {exhibit}, in a bandwidth of {bandwidth|Hz}.',
   rippleHabit: 'No published limit is known; what the trade expects is shown beside it and does not decide.',
   rippleOtherBandwidth: 'No published limit is known, and what the trade expects holds for another bandwidth.',
+  // plugging in
+  inrushPeak: 'Plugged in at the crest of the highest mains, {peak|A} flow at first.',
+  hotRestart: 'For a cold limiter. Warm, it limits little: plugged in again at once, the current is many times larger and was not judged.',
+  rectifierSurge: 'Whether the rectifier stands that current was not judged.',
+  noLimiter: 'Nothing limits the inrush but the mains and the wiring, which nobody measured.',
+  trackMelts: 'Estimate, not a limit: {current|A} for one second melt the track ({integral|A²s}).',
   // bulk capacitor
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
@@ -103,6 +111,14 @@ export const NOTES: Templates = {
   plugCapacitance: 'Across the pins: {farads|F} ({parts}). The limit follows from it, with its tolerance.',
   plugCapacitanceUnknown: 'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
   plugComputed: 'The recorded bleeder would leave {volts|V}.',
+  // cold
+  insulationLowVoltage: 'Read below the 500 V of the test, or at a voltage not stated: so it can only fail, not pass.',
+  insulationThroughResistor: 'A resistor that is recorded across the barrier has this value; such resistors have rules of their own that are not held here.',
+  coldCapacitance: 'Across the barrier before power: {farads|F}, which passes {amperes|milliamperes} at the highest mains if all of it is fed from a line conductor.',
+  coldCapacitanceAgrees: 'Agrees with the parts recorded across the barrier, {recorded|F}.',
+  coldCapacitanceMore: 'More than the parts recorded across the barrier ({recorded|F}): another part bridges it, or the windings lie close.',
+  coldCapacitanceLess: 'Less than the parts recorded across the barrier ({recorded|F}): one is not what it says, or not connected.',
+  touchAboveCold: 'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
 };
 
 /** Things about the case as a whole that a reader must know. */

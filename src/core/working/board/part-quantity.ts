@@ -17,7 +17,9 @@ export interface PartQuantity {
   readonly at: Derived | null;
 }
 
-const USUAL_TOLERANCE = 0.2; // of an electrolytic capacitor, or an NTC at 25 °C, when its marking gives none; common practice
+const WIDE_TOLERANCE = 0.2; // of an electrolytic capacitor, or an NTC at 25 °C, when its marking gives none; common practice
+const USUAL_TOLERANCE = 0.1; // of other parts; common practice
+const WIDE = new Set(['electrolyticCapacitor', 'ntc']);
 
 /** A rating as the part or its sheet prints it: exact, or a bound where a bound is written. */
 export function ratingOf(part: Part, which: keyof NonNullable<Part['rating']>, kind: Kind, symbol: string): PartQuantity {
@@ -37,7 +39,12 @@ export function markedValue(part: Part, kind: Kind, symbol: string): PartQuantit
   if (quantity === null || isRefusal(quantity)) return { field, opened, at: null };
   const text = findRead(part.rating?.tolerance);
   const tolerance = text === null ? null : parseQuantity(text, 'ratio');
-  const share = tolerance === null || isRefusal(tolerance) ? USUAL_TOLERANCE : Math.abs(tolerance.value);
+  const share =
+    tolerance === null || isRefusal(tolerance)
+      ? WIDE.has(findRead(part.kind) ?? '')
+        ? WIDE_TOLERANCE
+        : USUAL_TOLERANCE
+      : Math.abs(tolerance.value);
   const form = doubtOf({
     id: `tolerance/${part.id}`,
     u: quantity.u ?? rectangular(share * quantity.value),
