@@ -28,6 +28,7 @@ import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-so
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
 import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
 import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
+import { INSULATION_LINES } from './meter-makers/insulation.ts';
 import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
 import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
 import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
@@ -50,6 +51,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...GROOVES,
   ...INRUSH,
   ...INSULATION_ALGEBRA,
+  ...INSULATION_LINES,
   ...ISOLATION_AMPLIFIER,
   ...LEAD_DROP,
   ...LOAD_ALGEBRA,

@@ -1,14 +1,15 @@
 import type { Assessment } from '../result/assessment.ts';
 import type { Facts } from '../working/facts.ts';
+import { coldIsRead } from '../working/cold/cold-facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
-const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
+const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'cold', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
   return facts.bench.one.exhibits
-    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') || (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)))
+    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') || (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) || (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)))
     .map(({ id, kind }) => ({ exhibit: id, kind }));
 }
 

@@ -76,4 +76,13 @@ export const LOAD_ALGEBRA: readonly WorkedExample[] = [
     unit: '1',
     because: 'a ratio',
   },
+  {
+    ...BOOK,
+    formula: 'load/least-power',
+    place: '20 W at 5 V may sag to 4.75 V',
+    inputs: { claimed: 20, edge: 4.75, nominal: 5 },
+    printed: 19,
+    unit: 'W',
+    because: 'a ratio',
+  },
 ];
