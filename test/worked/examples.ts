@@ -16,6 +16,7 @@ import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
 import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
 import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
+import { NO_LOAD } from './eu-2019-1782/no-load.ts';
 import { PREFERRED_SERIES } from './iec-60664-1/preferred-series.ts';
 import { TABLE_A2 } from './iec-60664-1/table-a2.ts';
 import { TABLE_F1 } from './iec-60664-1/table-f1.ts';
@@ -60,6 +61,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...MATERIAL_GROUPS,
   ...MEASUREMENT_FORMULA,
   ...MINIMUM_AIR_DISTANCE,
+  ...NO_LOAD,
   ...OVERVOLTAGE,
   ...PREFERRED_SERIES,
   ...REFERENCE_DESIGN,

@@ -9,6 +9,7 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   '%': [1e-2, '1'],
   nF: [1e-9, 'F'],
   'N·m': [1, 'N·m'],
+  MΩ: [1e6, 'Ω'],
   V: [1, 'V'],
   A: [1, 'A'],
   W: [1, 'W'],

@@ -24,6 +24,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   advertised: ['hot', 'venting', 'outputToEarthFirst'],
   sweepAtEnds: ['hot', 'venting', 'outputToEarthFirst'],
   transient: ['outputToEarthFirst'],
+  idlePower: [],
 };
 
 /** Reasons that another measurement can settle. What cannot be done any more is never proposed again. */

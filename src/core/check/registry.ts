@@ -4,6 +4,7 @@ import { enclosureTemperature as burnEnclosureTemperature } from './burn/enclosu
 import { advertised as deliveryAdvertised } from './delivery/advertised.ts';
 import { current as deliveryCurrent } from './delivery/current.ts';
 import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
+import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
@@ -27,6 +28,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryAdvertised,
   deliveryCurrent,
   deliveryEfficiency,
+  deliveryIdlePower,
   deliveryMainsRange,
   deliveryPower,
   deliveryVoltageWindow,

@@ -3,6 +3,7 @@ import type { PublishedTable } from './define-table.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
+import { noLoad as eu201917822019NoLoad } from './eu-2019-1782/2019/no-load.ts';
 import { mains as iec600382009Mains } from './iec-60038/2009/mains.ts';
 import { plugDischarge as iec6033512010PlugDischarge } from './iec-60335-1/2010/plug-discharge.ts';
 import { bridging as iec60384142013Bridging } from './iec-60384-14/2013/bridging.ts';
@@ -31,6 +32,7 @@ export const TABLES: readonly PublishedTable[] = [
   bench2026MethodDoubt,
   dinVde070107022008InsulationResistance,
   eu201917822019AverageEfficiency,
+  eu201917822019NoLoad,
   iec600382009Mains,
   iec6033512010PlugDischarge,
   iec60384142013Bridging,

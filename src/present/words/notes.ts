@@ -82,6 +82,10 @@ export const NOTES: Templates = {
   highestNotTried: 'Nobody tried it at the highest mains of the range, {mains|V}.',
   // load: power and several ports
   neighboursLoaded: 'Swept only with neighbours loaded.',
+  // load: idle
+  idleAt: 'From {exhibit}, at {mains|V} mains, nothing connected.',
+  idleLoaded: 'Something was connected.',
+  noNameplate: 'Not every output has a printed current; without them there is no nameplate power.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',

@@ -27,6 +27,8 @@ export const STEP_NAMES: Templates = {
   advertisedCurrent: 'current advertised',
   claimedPower: 'power claimed',
   largestPower: 'largest power of the sweep',
+  nameplateSum: 'nameplate power of all outputs',
+  'eu-2019-1782/2019/no-load': 'input power with nothing connected',
   peak: 'peak',
   trough: 'lowest point of a dip',
   settled: 'voltage when settled',
