@@ -221,7 +221,7 @@ describe('the report', () => {
             best: 'Unsafe',
             worst: 'Unsafe',
             hazard: [evil],
-            stop: [{ of: evil, at: amountOf(1, 'V'), step: evil }],
+            stop: [{ of: evil, about: evil, at: amountOf(1, 'V'), step: evil }],
             before: null,
           },
         ],

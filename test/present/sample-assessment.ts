@@ -132,7 +132,7 @@ export function fullAssessment(): Assessment {
           best: 'Dangerous',
           worst: 'Dangerous',
           hazard: ['hot', 'neverLeave'],
-          stop: [{ of: 'enclosureTemperature', at: amountOf(368.15, 'K'), step: null }],
+          stop: [{ of: 'caseTemperature', about: 'case', at: amountOf(368.15, 'K'), step: null }],
           before: 'opening',
         },
       ],

@@ -6,6 +6,7 @@ import { toCanonical } from '../result/canonical.ts';
 import { digestOf } from '../result/digest.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { Tables } from '../working/bench/bench.ts';
+import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { gatherFacts } from '../working/facts.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
@@ -50,9 +51,12 @@ export function assess(one: Case, tables: Tables): Assessment {
   findings.sort((a, b) => HAZARDS.indexOf(a.hazard) - HAZARDS.indexOf(b.hazard) || compare(a.check, b.check) || compare(a.subject ?? '', b.subject ?? ''));
 
   for (const { nearest } of facts.levels) for (const { held } of nearest) if (held !== null) roots.push(held.step);
-  const steps = toSteps(roots);
   const verdict = judgeVerdict(findings);
-  const next = findNext(CHECKS, findings, verdict);
+  const stops = { load: stopLimitsFor(facts.bench, facts.levels), heat: [hottestCase()] };
+  const next = findNext(CHECKS, findings, verdict, stops);
+  const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
+  for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
+  const steps = toSteps(roots);
   return toCanonical({
     format: ASSESSMENT_FORMAT,
     tool: `mainsworthy ${TOOL_VERSION}`,

@@ -18,6 +18,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
   coldInsulation: ['discharge'],
   plugDischarge: ['liveMains'],
+  spotParts: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   inrushParts: ['discharge', 'sampleOpened'],
   bulkCapacitor: ['discharge', 'sampleOpened'],
   label: [],

@@ -148,7 +148,7 @@ export const nextMeasurement = z.strictObject({
   best: failure,
   worst: failure,
   hazard: z.array(z.string()),
-  stop: z.array(z.strictObject({ of: z.string(), at: amount, step: z.string().nullable() })),
+  stop: z.array(z.strictObject({ of: z.string(), about: z.string(), at: amount, step: z.string().nullable() })),
   /** The point of no return before which it must be done. */
   before: z.enum(['opening', 'desoldering', 'unwinding']).nullable(),
 });
