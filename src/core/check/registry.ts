@@ -8,9 +8,12 @@ import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
+import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
+import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
+import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
@@ -20,7 +23,9 @@ import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
 import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
+import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
+import { safetyCapacitorTemperature as shockSafetyCapacitorTemperature } from './shock/safety-capacitor-temperature.ts';
 import { touchCurrent as shockTouchCurrent } from './shock/touch-current.ts';
 
 export const CHECKS: readonly AnyCheck[] = [
@@ -32,9 +37,12 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryMainsRange,
   deliveryPower,
   deliveryVoltageWindow,
+  enduranceCapacitorTemperature,
+  fireBoardTemperature,
   fireBulkCapacitorVoltage,
   fireFuse,
   fireInrush,
+  fireSemiconductorTemperature,
   fireWindingTemperature,
   harmOvervoltage,
   harmRipple,
@@ -44,6 +52,8 @@ export const CHECKS: readonly AnyCheck[] = [
   shockClearance,
   shockColdInsulation,
   shockCreepage,
+  shockOptocouplerTemperature,
   shockPlugDischarge,
+  shockSafetyCapacitorTemperature,
   shockTouchCurrent,
 ];

@@ -12,6 +12,7 @@ import { grooveWidth as iec6066412007GrooveWidth } from './iec-60664-1/2007/groo
 import { nextImpulse as iec6066412007NextImpulse } from './iec-60664-1/2007/next-impulse.ts';
 import { ratedImpulseVoltage as iec6066412007RatedImpulseVoltage } from './iec-60664-1/2007/rated-impulse-voltage.ts';
 import { clearance as iec6095012005Clearance } from './iec-60950-1/2005/clearance.ts';
+import { componentTemperature as iec6095012005ComponentTemperature } from './iec-60950-1/2005/component-temperature.ts';
 import { plugDischarge as iec6095012005PlugDischarge } from './iec-60950-1/2005/plug-discharge.ts';
 import { touchCurrent as iec6095012005TouchCurrent } from './iec-60950-1/2005/touch-current.ts';
 import { altitude as iec6236812018Altitude } from './iec-62368-1/2018/altitude.ts';
@@ -41,6 +42,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6066412007NextImpulse,
   iec6066412007RatedImpulseVoltage,
   iec6095012005Clearance,
+  iec6095012005ComponentTemperature,
   iec6095012005PlugDischarge,
   iec6095012005TouchCurrent,
   iec6236812018Altitude,

@@ -8,6 +8,7 @@ export const MEASUREMENTS: Templates = {
   distanceSurface: 'Measure the shortest ways over the surface between mains and what can be touched, with a scale in the picture',
   bridgingParts: 'Read the markings of every part that stands across the barrier',
   firstPart: 'Find the first part behind the plug and what it is',
+  spotParts: 'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
   inrushParts: 'Read the part that limits the inrush, the melting integral or pulse rating of the first part, and the bulk capacitance',
   bulkCapacitor: 'Read rating and value of the capacitors behind the rectifier, and how they are wired',
   touchBothWays: 'Measure the touch current through the standard network, both plug ways, on a direct supply',

@@ -93,6 +93,9 @@ export const NOTES: Templates = {
   rippleRead: 'From {exhibit}, in a bandwidth of {bandwidth|Hz}.',
   rippleHabit: 'No published limit is known; what the trade expects is shown beside it and does not decide.',
   rippleOtherBandwidth: 'No published limit is known, and what the trade expects holds for another bandwidth.',
+  // parts
+  ratingNotRead: 'The part’s own rating was not read: held against what ordinary parts of its kind bear.',
+  insideNotKnown: 'Read outside; inside it is at least as hot, by an amount that needs the loss and the thermal resistance.',
   // plugging in
   inrushPeak: 'Plugged in at the crest of the highest mains, {peak|A} flow at first.',
   hotRestart: 'For a cold limiter. Warm, it limits little: plugged in again at once, the current is many times larger and was not judged.',

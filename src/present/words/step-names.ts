@@ -89,6 +89,7 @@ export const STEP_NAMES: Templates = {
   'iec-60664-1/2007/next-impulse': 'next step of impulse voltage',
   'iec-60664-1/2007/rated-impulse-voltage': 'rated impulse voltage',
   'iec-60950-1/2005/clearance': 'clearance, older edition',
+  'iec-60950-1/2005/component-temperature': 'temperature that parts bear',
   'iec-60950-1/2005/touch-current': 'touch current, older edition',
   'iec-62368-1/2018/altitude': 'factor for altitude',
   'iec-62368-1/2018/clearance-peak': 'clearance by peak voltage',

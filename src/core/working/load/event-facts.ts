@@ -46,6 +46,7 @@ const READ_AT_A_PORT: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'b
 
 /** False for an event that no check reads: it is kept and shown as kept. */
 export function isEventRead(bench: Bench, event: Event): boolean {
+  if (event.what === 'idle') return true;
   return READ_AT_A_PORT.includes(event.what) && portOfEvent(bench, event) !== null;
 }
 

@@ -9,7 +9,7 @@ type Load = NonNullable<Conditions['loads']>[number];
 
 /** What the other ports gave while something was read at one port. An open port gave nothing; one whose load is not known counts as loaded. */
 export function otherLoads(bench: Bench, exhibit: Exhibit, port: string): Load[] {
-  return (conditionsOf(bench, exhibit).loads ?? []).filter((load) => load.port !== port && draws(load));
+  return (conditionsOf(bench, exhibit).loads ?? []).filter((load) => load.port !== port && isDrawing(load));
 }
 
 /** Ports loaded beside the one in question, as one word: readings compare only where it is the same. */
@@ -17,7 +17,8 @@ export function companyOf(bench: Bench, exhibit: Exhibit, port: string): string 
   return [...new Set(otherLoads(bench, exhibit, port).map((load) => load.port))].sort().join('+');
 }
 
-function draws({ draws: what }: Load): boolean {
+/** True when a load takes current, or may: what is not known counts as loaded. */
+export function isDrawing({ draws: what }: Load): boolean {
   if (typeof what !== 'string') return what.state !== 'open';
   const current = parseQuantity(what, 'current');
   return isRefusal(current) || current.value > 0;

@@ -1,0 +1,54 @@
+import { noLoad } from '../../table/eu-2019-1782/2019/no-load.ts';
+import { lookUp } from '../../table/look-up.ts';
+import type { Facts } from '../../working/facts.ts';
+import { type IdleReading, idlePowers, unitNameplate } from '../../working/load/idle-facts.ts';
+import { atMost, type LimitLine, limitLine, undecided } from '../decide.ts';
+import { type Answer, defineCheck, type Subject } from '../define-check.ts';
+import { judgeState } from '../judge-state.ts';
+import { worstAnswer } from '../worst-answer.ts';
+
+interface Unit extends Subject {
+  readonly readings: readonly IdleReading[];
+}
+
+const SAME_MAINS = 0.02; // share of the nominal mains within which a reading counts as at the test voltage
+
+/** Does it draw as little with nothing connected as the regulation asks? */
+export const idlePower = defineCheck<Unit>({
+  id: 'delivery/idle-power',
+  consequence: 'disappointing',
+  needs: ['idlePower'],
+  subjects: ({ bench }) => {
+    const readings = idlePowers(bench);
+    return readings.length > 0 ? [{ id: 'unit', about: 'the whole unit', readings }] : 'notLooked';
+  },
+  judge: (facts, { readings }) => {
+    const limit = mostPower(facts);
+    if (limit === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noNameplate', args: {} }] }) };
+    return worstAnswer(readings.map((reading) => judgeOne(reading, limit, facts)));
+  },
+});
+
+function judgeOne({ opened, field, value, mains, loaded, event }: IdleReading, limit: LimitLine, { setting }: Facts): Answer {
+  if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
+  if (value === null) return { judgement: undecided('inconclusive', 'unknownValue', { fields: [field] }) };
+  if (loaded)
+    return { judgement: undecided('notAssessed', 'notComparable', { fields: [field], notes: [{ key: 'idleLoaded', args: {} }] }) };
+  if (mains === null || Math.abs(mains.value - setting.nominal.value) > SAME_MAINS * setting.nominal.value)
+    return {
+      judgement: undecided('notAssessed', 'notComparable', {
+        fields: [field],
+        notes: [{ key: 'otherMains', args: { mains: mains?.value ?? 'notStated' } }],
+      }),
+    };
+  return { judgement: atMost(value, limit, setting.decision), notes: [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }] };
+}
+
+function mostPower({ bench, levels }: Facts): LimitLine | null {
+  const nameplate = unitNameplate(levels);
+  const cell =
+    nameplate === null
+      ? null
+      : lookUp(noLoad, nameplate, bench.one.ports.length > 1 ? 'multiple' : 'single', 'load/most-idle-power', 'P_0');
+  return cell === null ? null : limitLine('ecodesign', 'atMost', cell);
+}
