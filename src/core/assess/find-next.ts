@@ -17,6 +17,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
   coldInsulation: ['discharge'],
+  enclosure: ['discharge'],
   plugDischarge: ['liveMains'],
   spotParts: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   inrushParts: ['discharge', 'sampleOpened'],

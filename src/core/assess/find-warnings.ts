@@ -5,7 +5,7 @@ import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of
 import { isEventRead } from '../working/load/event-facts.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
-const JUDGED = new Set(['label', 'distance', 'workingVoltage', 'touch', 'cold', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
+const JUDGED = new Set(['label', 'body', 'distance', 'workingVoltage', 'touch', 'cold', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
   return facts.bench.one.exhibits

@@ -23,6 +23,7 @@ import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
 import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
+import { enclosure as shockEnclosure } from './shock/enclosure.ts';
 import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
 import { safetyCapacitorTemperature as shockSafetyCapacitorTemperature } from './shock/safety-capacitor-temperature.ts';
@@ -52,6 +53,7 @@ export const CHECKS: readonly AnyCheck[] = [
   shockClearance,
   shockColdInsulation,
   shockCreepage,
+  shockEnclosure,
   shockOptocouplerTemperature,
   shockPlugDischarge,
   shockSafetyCapacitorTemperature,

@@ -118,12 +118,17 @@ export const NOTES: Templates = {
   plugCapacitance: 'Across the pins: {farads|F} ({parts}). The limit follows from it, with its tolerance.',
   plugCapacitanceUnknown: 'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
   plugComputed: 'The recorded bleeder would leave {volts|V}.',
+  // case and plug
+  fewDrops: 'Fewer than three drops: it did not open, which is not yet enough.',
+  dropHeightNotStated: 'The height of the drops is not stated.',
+  dropTooLow: 'Dropped from less than 1 m: it did not open, which is not yet enough.',
+  dropTooHigh: 'Dropped from more than 1 m: it opened, which does not yet count against it.',
   // cold
   insulationLowVoltage: 'Read below the 500 V of the test, or at a voltage not stated: so it can only fail, not pass.',
   insulationThroughResistor: 'A resistor that is recorded across the barrier has this value; such resistors have rules of their own that are not held here.',
   coldCapacitance: 'Across the barrier before power: {farads|F}, which passes {amperes|milliamperes} at the highest mains if all of it is fed from a line conductor.',
   coldCapacitanceAgrees: 'Agrees with the parts recorded across the barrier, {recorded|F}.',
-  coldCapacitanceMore: 'More than the parts recorded across the barrier ({recorded|F}): another part bridges it, or the windings lie close.',
+  coldCapacitanceMore: 'More than the parts recorded across the barrier ({recorded|F}): another part bridges it, or the windings stand close.',
   coldCapacitanceLess: 'Less than the parts recorded across the barrier ({recorded|F}): one is not what it says, or not connected.',
   touchAboveCold: 'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
 };

@@ -17,6 +17,8 @@ export const board = z.strictObject({
   inrush: value(id).optional(),
   bleeders: value(z.array(id)).optional(),
   suppression: value(z.array(id)).optional(),
+  /** Every mains wire is held by something other than its solder joint. */
+  wiresHeld: value(z.boolean()).optional(),
   /** An empty list says that somebody looked and found none. */
   faults: z
     .array(

@@ -12,7 +12,12 @@ export const body = z.strictObject({
   size: value(z.tuple([quantity('length'), quantity('length'), quantity('length')])).optional(),
   pin: z.strictObject({ diameter: value(quantity('length')).optional(), length: value(quantity('length')).optional(), sleeved: value(z.boolean()).optional() }).optional(),
   centreOfMass: value(quantity('length')).optional(),
+  /** With a nail or 50 N at the seam, by hand. */
   seamOpens: value(z.boolean()).optional(),
+  /** A try has failed when the case opened or a part came off. */
   drops: tries.optional(),
+  dropHeight: quantity('length').optional(),
+  /** Something on the mains side can be reached from outside, as bought or after the drops. */
+  livePartTouchable: value(z.boolean()).optional(),
   senses: z.array(z.strictObject({ id, kind: z.enum(['sound', 'smell']), minute: quantity('time'), text: words })).optional(),
 });
