@@ -32,7 +32,9 @@ import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.
 import { INSULATION_LINES } from './meter-makers/insulation.ts';
 import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
 import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
+import { COMPONENT_LIMITS } from './test-reports/component-limits.ts';
 import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
+import { RULE_OF_THREE } from './statistics/rule-of-three.ts';
 import { PHONE_SUPPLY_MISPRINT, VOLTAGE_WINDOWS } from './usb/voltage-windows.ts';
 import { LEAD_DROP } from './wire-handbook/lead-drop.ts';
 import type { Misprint, WorkedExample } from './worked-example.ts';
@@ -47,6 +49,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...BULK_CAPACITOR,
   ...CAPACITOR_ON_THE_MAINS,
   ...CHARGED_CAPACITORS,
+  ...COMPONENT_LIMITS,
   ...ENERGY_SOURCES,
   ...FLYBACK_BOARDS,
   ...GROOVES,
@@ -65,6 +68,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...OVERVOLTAGE,
   ...PREFERRED_SERIES,
   ...REFERENCE_DESIGN,
+  ...RULE_OF_THREE,
   ...TABLES_10_AND_14,
   ...TABLE_A2,
   ...TABLE_F1,

@@ -1,8 +1,8 @@
 import type { AnyCheck } from '../check/define-check.ts';
-import { FAILURES, HAZARDS, type Finding, type Next, type Reason, type Verdict } from '../result/assessment.ts';
+import { FAILURES, type Finding, HAZARDS, type Next, type Reason, type Verdict } from '../result/assessment.ts';
 import type { Facts } from '../working/facts.ts';
-import { WORD, worseWord, worstOf } from './judge-verdict.ts';
 import type { StopLimit } from '../working/stop/stop-limits.ts';
+import { WORD, worseWord, worstOf } from './judge-verdict.ts';
 import { benchCheck, toAmount } from './to-finding.ts';
 
 /** What each kind of evidence costs the person: hazards of taking it, as keys for the words. */
@@ -27,19 +27,36 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweepAtEnds: ['hot', 'venting', 'outputToEarthFirst'],
   transient: ['outputToEarthFirst'],
   idlePower: [],
+  idleAndStarts: ['outputToEarthFirst'],
 };
 
 /** Reasons that another measurement can settle. What cannot be done any more is never proposed again. */
 const SETTLED_BY_MEASURING: ReadonlySet<Reason> = new Set([
-  'notLooked', 'withinUncertainty', 'uncertaintyUnknown', 'oneSided', 'branchesDisagree', 'notComparable', 'refusedEvidence', 'struck', 'outOfRange', 'unknownValue',
+  'notLooked',
+  'withinUncertainty',
+  'uncertaintyUnknown',
+  'oneSided',
+  'branchesDisagree',
+  'notComparable',
+  'refusedEvidence',
+  'struck',
+  'outOfRange',
+  'unknownValue',
 ]);
 
 /** What to measure next, the measurement that could change the verdict most first. */
-export function findNext(checks: readonly AnyCheck[], findings: readonly Finding[], verdict: Verdict, stops: { readonly load: readonly StopLimit[]; readonly heat: readonly StopLimit[] }): Next[] {
+export function findNext(
+  checks: readonly AnyCheck[],
+  findings: readonly Finding[],
+  verdict: Verdict,
+  stops: { readonly load: readonly StopLimit[]; readonly heat: readonly StopLimit[] },
+): Next[] {
   const byNeed = new Map<string, { checks: string[]; about: Set<string> }>();
   for (const check of checks) {
     const own = findings.filter((finding) => finding.check === check.id);
-    const open = own.filter(({ outcome, reason }) => (outcome === 'notAssessed' || outcome === 'inconclusive') && SETTLED_BY_MEASURING.has(reason));
+    const open = own.filter(
+      ({ outcome, reason }) => (outcome === 'notAssessed' || outcome === 'inconclusive') && SETTLED_BY_MEASURING.has(reason),
+    );
     const [need] = check.needs;
     if (open.length === 0 || need === undefined || worstOf(own).outcome === 'fail') continue;
     const entry = byNeed.get(need) ?? { checks: [], about: new Set<string>() };
@@ -52,8 +69,21 @@ export function findNext(checks: readonly AnyCheck[], findings: readonly Finding
     .map(([need, entry]): Next => {
       const words = entry.checks.map((id) => WORD[benchCheck(id).worst]).filter((word) => word !== null);
       const worst = words.reduce(worseWord, verdict.failure);
-      const before = entry.checks.map((id) => benchCheck(id).before).find((one) => one === 'opening') ?? entry.checks.map((id) => benchCheck(id).before).find((one) => one !== undefined) ?? null;
-      return { id: need, measure: need, about: [...entry.about], settles: entry.checks, best, worst, hazard: [...(HAZARDS_OF[need] ?? [])], stop: stopsOf(need, stops), before };
+      const before =
+        entry.checks.map((id) => benchCheck(id).before).find((one) => one === 'opening') ??
+        entry.checks.map((id) => benchCheck(id).before).find((one) => one !== undefined) ??
+        null;
+      return {
+        id: need,
+        measure: need,
+        about: [...entry.about],
+        settles: entry.checks,
+        best,
+        worst,
+        hazard: [...(HAZARDS_OF[need] ?? [])],
+        stop: stopsOf(need, stops),
+        before,
+      };
     })
     .sort((a, b) => FAILURES.indexOf(a.worst) - FAILURES.indexOf(b.worst) || hazardRank(a) - hazardRank(b) || (a.id < b.id ? -1 : 1));
 }
@@ -70,13 +100,19 @@ function hazardRank(next: Next): number {
 }
 
 const POINTS = ['opening', 'desoldering', 'unwinding'] as const;
-const PASSED_BY = { opening: ['opened', 'desoldered', 'unwound', 'destroyed'], desoldering: ['desoldered', 'unwound', 'destroyed'], unwinding: ['unwound', 'destroyed'] } as const;
+const PASSED_BY = {
+  opening: ['opened', 'desoldered', 'unwound', 'destroyed'],
+  desoldering: ['desoldered', 'unwound', 'destroyed'],
+  unwinding: ['unwound', 'destroyed'],
+} as const;
 
 /** Before each point of no return that still lies ahead: what can only be measured now. */
 export function findLastChance(facts: Facts, next: readonly Next[]): { before: (typeof POINTS)[number]; measure: string[] }[] {
   const done = new Set<string>(facts.bench.one.events.map(({ what }) => what));
   return POINTS.filter((point) => !PASSED_BY[point].some((event) => done.has(event))).map((point) => ({
     before: point,
-    measure: next.filter(({ before }) => before === point || (point === 'desoldering' && before === 'opening')).map(({ measure }) => measure),
+    measure: next
+      .filter(({ before }) => before === point || (point === 'desoldering' && before === 'opening'))
+      .map(({ measure }) => measure),
   }));
 }

@@ -1,15 +1,35 @@
 import type { Assessment } from '../result/assessment.ts';
-import type { Facts } from '../working/facts.ts';
 import { coldIsRead } from '../working/cold/cold-facts.ts';
+import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
-const JUDGED = new Set(['label', 'body', 'distance', 'workingVoltage', 'touch', 'cold', 'board', 'sweep', 'spots', 'photo', 'advertised', 'ripple', 'event']);
+const JUDGED = new Set([
+  'label',
+  'body',
+  'distance',
+  'workingVoltage',
+  'touch',
+  'cold',
+  'board',
+  'sweep',
+  'spots',
+  'photo',
+  'advertised',
+  'ripple',
+  'event',
+]);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
   return facts.bench.one.exhibits
-    .filter((exhibit) => !JUDGED.has(exhibit.kind) || (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') || (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) || (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)))
+    .filter(
+      (exhibit) =>
+        !JUDGED.has(exhibit.kind) ||
+        (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') ||
+        (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) ||
+        (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)),
+    )
     .map(({ id, kind }) => ({ exhibit: id, kind }));
 }
 
@@ -18,13 +38,16 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
   const found: Assessment['warnings'] = [];
   for (const reading of facts.touch)
     if (reading.refused !== null) found.push({ key: reading.refused, at: reading.field, args: { supply: reading.supply ?? '' } });
-  for (const { exhibit, supply } of refusedWorkingVoltages(facts.bench)) found.push({ key: 'workingVoltageRefused', at: `/exhibits/${exhibit}`, args: { supply } });
-  for (const { sweeps } of facts.levels) for (const sweep of sweeps) for (const { field, because } of sweep.leftOut) found.push({ key: because, at: field, args: {} });
+  for (const { exhibit, supply } of refusedWorkingVoltages(facts.bench))
+    found.push({ key: 'workingVoltageRefused', at: `/exhibits/${exhibit}`, args: { supply } });
+  for (const { sweeps } of facts.levels)
+    for (const sweep of sweeps) for (const { field, because } of sweep.leftOut) found.push({ key: because, at: field, args: {} });
   for (const file of facts.bench.one.files) {
     const open = new Set((facts.bench.tables.get(file.sha256)?.columns ?? []).flatMap(({ doubts }) => doubts));
     if (open.size > 0) found.push({ key: 'fileInDoubt', at: `/files/${file.id}`, args: { path: file.path, codes: [...open].join(', ') } });
   }
-  if (facts.setting.decision.changed) found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
+  if (facts.setting.decision.changed)
+    found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }
 

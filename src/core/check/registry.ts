@@ -7,6 +7,7 @@ import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { power as deliveryPower } from './delivery/power.ts';
+import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
@@ -37,6 +38,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryIdlePower,
   deliveryMainsRange,
   deliveryPower,
+  deliverySteadiness,
   deliveryVoltageWindow,
   enduranceCapacitorTemperature,
   fireBoardTemperature,

@@ -27,6 +27,7 @@ import { currentAtVoltage as loadCurrentAtVoltage } from './load/current-at-volt
 import { efficiency as loadEfficiency } from './load/efficiency.ts';
 import { kneeRatio as loadKneeRatio } from './load/knee-ratio.ts';
 import { leastPower as loadLeastPower } from './load/least-power.ts';
+import { noFailureBound as loadNoFailureBound } from './load/no-failure-bound.ts';
 import { power as loadPower } from './load/power.ts';
 import { requiredEfficiency as loadRequiredEfficiency } from './load/required-efficiency.ts';
 import { share as loadShare } from './load/share.ts';
@@ -75,6 +76,7 @@ export const FORMULAS: readonly Formula[] = [
   loadEfficiency,
   loadKneeRatio,
   loadLeastPower,
+  loadNoFailureBound,
   loadPower,
   loadRequiredEfficiency,
   loadShare,

@@ -3,30 +3,53 @@
  * `title` and `edition` are what a reader of the report needs to find it.
  */
 export const PUBLICATIONS = {
-  'iec-60664-1': { title: 'IEC 60664-1, Insulation coordination for equipment within low-voltage supply systems', edition: '2007 (tables F.1 to F.4 and A.2 unchanged in substance in 2020)' },
-  'iec-62368-1': { title: 'IEC 62368-1, Audio/video, information and communication technology equipment, safety requirements', edition: '2018' },
+  'iec-60664-1': {
+    title: 'IEC 60664-1, Insulation coordination for equipment within low-voltage supply systems',
+    edition: '2007 (tables F.1 to F.4 and A.2 unchanged in substance in 2020)',
+  },
+  'iec-62368-1': {
+    title: 'IEC 62368-1, Audio/video, information and communication technology equipment, safety requirements',
+    edition: '2018',
+  },
   'iec-60950-1': { title: 'IEC 60950-1, Information technology equipment, safety', edition: '2005 with amendment 2 of 2013' },
   'iec-60335-1': { title: 'IEC 60335-1, Household and similar electrical appliances, safety', edition: '2010' },
   'iec-60065': { title: 'IEC 60065, Audio, video and similar electronic apparatus, safety requirements', edition: '2014' },
-  'din-vde-0701-0702': { title: 'DIN VDE 0701-0702, Inspection after repair and periodic testing of electrical equipment', edition: '2008' },
-  'iec-60384-14': { title: 'IEC 60384-14, Fixed capacitors for electromagnetic interference suppression and connection to the mains', edition: '2013' },
+  'din-vde-0701-0702': {
+    title: 'DIN VDE 0701-0702, Inspection after repair and periodic testing of electrical equipment',
+    edition: '2008',
+  },
+  'iec-60384-14': {
+    title: 'IEC 60384-14, Fixed capacitors for electromagnetic interference suppression and connection to the mains',
+    edition: '2013',
+  },
   'iec-60127': { title: 'IEC 60127, Miniature fuses', edition: 'edition not established' },
   'iec-60038': { title: 'IEC 60038, Standard voltages', edition: '2009' },
   'iec-60062': { title: 'IEC 60062, Marking codes for resistors and capacitors', edition: '2016' },
+  'iec-60063': { title: 'IEC 60063, Preferred number series for resistors and capacitors', edition: '2015 (edition from memory)' },
   'iec-62684': { title: 'IEC 62684, Common external power supply for data-enabled mobile telephones', edition: '2018' },
   'iec-60990': { title: 'IEC 60990, Measurement of touch current and protective conductor current', edition: '2016' },
-  'eu-2019-1782': { title: 'Commission Regulation (EU) 2019/1782, ecodesign requirements for external power supplies', edition: '2019, applied from 1 April 2020' },
+  'eu-2019-1782': {
+    title: 'Commission Regulation (EU) 2019/1782, ecodesign requirements for external power supplies',
+    edition: '2019, applied from 1 April 2020',
+  },
   'us-10cfr430': { title: '10 CFR 430, energy conservation standards for external power supplies (level VI)', edition: '2016' },
   'usb-2': { title: 'USB 2.0 and Battery Charging 1.2', edition: '2000 and 2010' },
   'usb-c': { title: 'USB Type-C Cable and Connector Specification', edition: '2.2' },
   'usb-pd': { title: 'USB Power Delivery Specification', edition: '3.2 version 1.2' },
-  'gum': { title: 'JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement', edition: '2008' },
-  'jcgm-106': { title: 'JCGM 106, Evaluation of measurement data: the role of measurement uncertainty in conformity assessment', edition: '2012' },
-  'fusing': { title: 'Brooks and Adam, Onderdonk’s and Preece’s equations, PCD&F', edition: 'July 2015' },
+  gum: { title: 'JCGM 100, Evaluation of measurement data: guide to the expression of uncertainty in measurement', edition: '2008' },
+  'jcgm-106': {
+    title: 'JCGM 106, Evaluation of measurement data: the role of measurement uncertainty in conformity assessment',
+    edition: '2012',
+  },
+  fusing: { title: 'Brooks and Adam, Onderdonk’s and Preece’s equations, PCD&F', edition: 'July 2015' },
+  binomial: {
+    title: 'Eypasch and others, Probability of adverse events that have not yet occurred: a statistical reminder, BMJ 311',
+    edition: '1995',
+  },
   'circuit-theory': { title: 'Circuit theory, any textbook', edition: 'none' },
   'heat-theory': { title: 'Heat transfer, any textbook', edition: 'none' },
-  'bench': { title: 'Practice of the bench', edition: 'none' },
-  'house': { title: 'Convention of this project', edition: 'none' },
+  bench: { title: 'Practice of the bench', edition: 'none' },
+  house: { title: 'Convention of this project', edition: 'none' },
 } as const satisfies Record<string, { title: string; edition: string }>;
 
 export type PublicationId = keyof typeof PUBLICATIONS;

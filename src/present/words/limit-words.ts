@@ -38,6 +38,7 @@ export const LIMIT_NAMES: Templates = {
   ecodesign: 'ecodesign',
   deviceStands: 'what a device stands',
   advertised: 'as advertised',
+  noFailure: 'no failure',
   claimedPower: 'as claimed, at the lower edge of the window',
   overshoot: 'for a moment, over',
   undershoot: 'for a moment, under',

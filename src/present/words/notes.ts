@@ -86,6 +86,11 @@ export const NOTES: Templates = {
   idleAt: 'From {exhibit}, at {mains|V} mains, nothing connected.',
   idleLoaded: 'Something was connected.',
   noNameplate: 'Not every output has a printed current; without them there is no nameplate power.',
+  // load: tries
+  wanderNotRead: 'How far it wanders was not read: peak and lowest point.',
+  triesFailed: '{failed} of {made} tries did not come off.',
+  noneFailed: 'None of {made} tries failed; that leaves up to {bound|percent} of failures open, at 95 %.',
+  tooFewTries: 'Fewer than {least} tries show nothing.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',

@@ -41,12 +41,14 @@ const ROLE: Readonly<Record<Name, Role | null>> = {
 };
 const SYMBOL: Readonly<Record<Name, string>> = { peak: 'V_p', trough: 'V_t', settled: 'V', seconds: 't', inputPower: 'P_i', current: 'I' };
 
-/** Kinds of event that a check reads at a port. */
+/** Kinds of event whose tries count for the unit, and whose readings count at a port. */
+const TRIED: readonly What[] = ['plugIn', 'start', 'step', 'brownOut', 'negotiation'];
 const READ_AT_A_PORT: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'brownOut'];
 
-/** False for an event that no check reads: it is kept and shown as kept. */
+/** False for an event that no check reads, or whose readings belong to no port that can be told: it is kept and shown as kept. */
 export function isEventRead(bench: Bench, event: Event): boolean {
   if (event.what === 'idle') return true;
+  if (event.readings.length === 0) return TRIED.includes(event.what);
   return READ_AT_A_PORT.includes(event.what) && portOfEvent(bench, event) !== null;
 }
 

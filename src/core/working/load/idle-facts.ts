@@ -17,11 +17,16 @@ export interface IdleReading extends EventReading {
 
 /** Input power with nothing connected. */
 export function idlePowers(bench: Bench): IdleReading[] {
+  return idleReadings(bench, ['inputPower']);
+}
+
+/** What was read with nothing connected. */
+export function idleReadings(bench: Bench, names: readonly EventReading['name'][]): IdleReading[] {
   return eventsOf(bench, ['idle']).flatMap((event) => {
     const text = findCondition(conditionsOf(bench, event).mains);
     const mains = text === null ? null : parseQuantity(text, 'voltage');
     const loaded = (event.under?.loads ?? []).some(isDrawing);
-    return readingsOf(bench, event, ['inputPower']).map((reading) => ({
+    return readingsOf(bench, event, names).map((reading) => ({
       ...reading,
       mains: mains === null || isRefusal(mains) ? null : mains,
       loaded,
