@@ -1,0 +1,61 @@
+import { cite } from '../source/source.ts';
+import { componentTemperature as table } from '../table/iec-60950-1/2005/component-temperature.ts';
+import { getCell } from '../table/look-up.ts';
+import type { Derived } from '../trace/derived.ts';
+import type { Note } from '../trace/step.ts';
+import { type SpotReading, scaledToHighestAmbient } from '../working/heat/spot-facts.ts';
+import type { SettingFacts } from '../working/setting/setting-facts.ts';
+import { atMost, type Judgement, type LimitLine, limitLine, riseOver, undecided } from './decide.ts';
+import type { Answer } from './define-check.ts';
+import { refusedSpot } from './refused-spot.ts';
+import { onlyWhenSettled } from './settled-heat.ts';
+import { worstAnswer } from './worst-answer.ts';
+
+type KindOfPart = (typeof table.rows)[number][0];
+
+/** What is held against the readings at one place. */
+export interface Component {
+  readonly kind: KindOfPart;
+  /** The rating printed on the part or in its sheet; null when nobody read it. */
+  readonly rated: Derived | null;
+  /** The limit is for what lies inside: the outside is a lower bound of it, so a reading can fail and never pass. */
+  readonly inside: boolean;
+}
+
+/**
+ * Temperatures of one part at the highest ambient against its own rating; where that was not read, against the lowest and the highest rating
+ * that ordinary parts of its kind have: below the one it passes, above the other it fails, between them nobody can tell.
+ */
+export function judgeComponent(readings: readonly SpotReading[], setting: SettingFacts, component: Component): Answer {
+  return worstAnswer(
+    readings.map((reading, index): Answer => {
+      const refused = refusedSpot(reading);
+      if (refused !== null) return { judgement: refused };
+      const at = `heat/${reading.place.id}/${index + 1}/${component.inside ? 'inside-at-least' : 'at-highest-ambient'}`;
+      const scaled = scaledToHighestAmbient(component.inside ? { ...reading, atLeast: true } : reading, setting, at);
+      if (scaled === null) return { judgement: undecided('notAssessed', 'notComparable', { fields: [reading.field] }) };
+      const notes: Note[] = [{ key: 'scaledToHighestAmbient', args: {} }];
+      if (reading.atLeast) notes.push({ key: 'coverOpenAtLeast', args: {} });
+      if (component.inside) notes.push({ key: 'insideNotKnown', args: {} });
+      if (component.rated === null) notes.push({ key: 'ratingNotRead', args: {} });
+      return onlyWhenSettled(reading, { judgement: compare(scaled, component, setting), state: reading.state, notes });
+    }),
+  );
+}
+
+function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFacts): Judgement {
+  const ratio = riseOver(setting.highestAmbient.value);
+  if (rated !== null) {
+    const source = cite('house', 'what is printed on the part or in its sheet', 'official-text');
+    const line: LimitLine = { name: 'ratedTemperature', kind: 'atMost', at: rated, source, grade: 'official-text' };
+    return atMost(scaled, line, setting.decision, ratio);
+  }
+  const cell = (column: 'least' | 'most'): Derived => getCell(table, kind, column, `heat/component-limit/${kind}/${column}`, 'T');
+  const [least, most] = [cell('least'), cell('most')];
+  const low = atMost(scaled, limitLine('lowestRating', 'atMost', least), setting.decision, ratio);
+  if (low.outcome === 'pass' || least.value === most.value) return low;
+  const line = limitLine('highestRating', 'atMost', most);
+  const high = atMost(scaled, line, setting.decision, ratio);
+  if (high.outcome === 'fail') return high;
+  return { ...low, outcome: 'inconclusive', reason: low.outcome === 'fail' ? 'unknownValue' : low.reason, headline: false, others: [line] };
+}
