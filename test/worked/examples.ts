@@ -6,6 +6,7 @@ import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
+import { BOARD_ALGEBRA } from './closed-form/board.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
@@ -46,6 +47,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...BARRIER_CAPACITORS,
   ...BRIDGING_CAPACITOR,
   ...CABLE_DROP,
+  ...BOARD_ALGEBRA,
   ...BULK_CAPACITOR,
   ...CAPACITOR_ON_THE_MAINS,
   ...CHARGED_CAPACITORS,

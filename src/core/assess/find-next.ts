@@ -19,6 +19,8 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   coldInsulation: ['discharge'],
   enclosure: ['discharge'],
   plugDischarge: ['liveMains'],
+  capacitorValues: ['discharge', 'sampleOpened'],
+  workmanship: ['discharge', 'sampleOpened'],
   spotParts: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   inrushParts: ['discharge', 'sampleOpened'],
   bulkCapacitor: ['discharge', 'sampleOpened'],
@@ -27,6 +29,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweepAtEnds: ['hot', 'venting', 'outputToEarthFirst'],
   transient: ['outputToEarthFirst'],
   idlePower: [],
+  short: ['hot', 'neverLeave', 'venting'],
   idleAndStarts: ['outputToEarthFirst'],
 };
 

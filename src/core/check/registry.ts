@@ -10,15 +10,19 @@ import { power as deliveryPower } from './delivery/power.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
+import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
+import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
+import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
 import { transient as harmTransient } from './harm/transient.ts';
+import { suppression as interferenceSuppression } from './interference/suppression.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
@@ -41,15 +45,19 @@ export const CHECKS: readonly AnyCheck[] = [
   deliverySteadiness,
   deliveryVoltageWindow,
   enduranceCapacitorTemperature,
+  enduranceCapacitorValue,
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
   fireFuse,
   fireInrush,
   fireSemiconductorTemperature,
+  fireShortEndurance,
   fireWindingTemperature,
+  fireWorkmanship,
   harmOvervoltage,
   harmRipple,
   harmTransient,
+  interferenceSuppression,
   labellingRatings,
   shockBridgingPart,
   shockClearance,

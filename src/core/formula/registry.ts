@@ -8,6 +8,7 @@ import { inrushPeak as boardInrushPeak } from './board/inrush-peak.ts';
 import { integralOfCurrent as boardIntegralOfCurrent } from './board/integral-of-current.ts';
 import { loopResistance as boardLoopResistance } from './board/loop-resistance.ts';
 import { meltingCurrent as boardMeltingCurrent } from './board/melting-current.ts';
+import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
@@ -57,6 +58,7 @@ export const FORMULAS: readonly Formula[] = [
   boardIntegralOfCurrent,
   boardLoopResistance,
   boardMeltingCurrent,
+  boardShareOfMarked,
   boardSumOfCapacitances,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,

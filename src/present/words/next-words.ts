@@ -8,6 +8,8 @@ export const MEASUREMENTS: Templates = {
   distanceSurface: 'Measure the shortest ways over the surface between mains and what can be touched, with a scale in the picture',
   bridgingParts: 'Read the markings of every part that stands across the barrier',
   firstPart: 'Find the first part behind the plug and what it is',
+  capacitorValues: 'Copy the value of each electrolytic and film capacitor and measure it, electrolytic ones at 100 or 120 Hz',
+  workmanship: 'Look over the joints and wires of the mains side under a lens, and pull each wire',
   spotParts: 'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
   inrushParts: 'Read the part that limits the inrush, the melting integral or pulse rating of the first part, and the bulk capacitance',
   bulkCapacitor: 'Read rating and value of the capacitors behind the rectifier, and how they are wired',

@@ -91,6 +91,11 @@ export const NOTES: Templates = {
   triesFailed: '{failed} of {made} tries did not come off.',
   noneFailed: 'None of {made} tries failed; that leaves up to {bound|percent} of failures open, at 95 %.',
   tooFewTries: 'Fewer than {least} tries show nothing.',
+  // load: shorts and overloads
+  endured: 'From {exhibit}, held for {time|minutes}.',
+  enduredNotStated: 'From {exhibit}; for how long is not stated.',
+  faultPower: 'It drew {power|W} from the mains meanwhile.',
+  faultTemperatureUnknown: 'No flame and nothing live bared; how hot windings may become in a fault is not known to us, so this is no pass.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',
@@ -101,6 +106,10 @@ export const NOTES: Templates = {
   // parts
   ratingNotRead: 'The part’s own rating was not read: held against what ordinary parts of its kind bear.',
   insideNotKnown: 'Read outside; inside it is at least as hot, by an amount that needs the loss and the thermal resistance.',
+  faultFound: 'In the words of the examiner: {what}',
+  faultKindMissing: 'It is not said what kind of fault this is: only a bad joint of the mains or a conductor that can move is a danger.',
+  suppressionWithout: 'No {part|word} among them.',
+  emissionNotMeasured: 'What is sent out on the mains was not measured; the parts alone do not tell.',
   // plugging in
   inrushPeak: 'Plugged in at the crest of the highest mains, {peak|A} flow at first.',
   hotRestart: 'For a cold limiter. Warm, it limits little: plugged in again at once, the current is many times larger and was not judged.',
@@ -155,6 +164,8 @@ export const WARNINGS: Templates = {
   claimNotReached: 'The sweep ends before the claim of {claimA|A}.',
   takenBack: 'The unit gave way at a current that was asked for and not read; the knee lies within one step above the last row inside.',
   lightLoad: 'Read at a load below what the unit sustains and below its claim: it can fail so, not pass.',
+  shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
+  fuseSideNotStated: 'It is not stated whether both conductors stand before the fuse; behind it their gap is functional.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',

@@ -56,6 +56,7 @@ export const STEP_NAMES: Templates = {
   'estimate-line-resistance': 'resistance of the mains, estimated',
   'estimate-copper': 'thickness of the copper, usual',
   'estimate-time': 'one second',
+  'least-share': 'least share of the marked value',
   markedValue: 'value marked on the part',
   'rating-voltage': 'rated voltage',
   'rating-temperature': 'rated temperature',

@@ -11,5 +11,12 @@ export const event = z.strictObject({
   level: id.optional(),
   what: z.enum(['start', 'brownOut', 'plugIn', 'unplug', 'negotiation', 'step', 'short', 'overload', 'idle']),
   tries,
-  readings: z.array(z.strictObject({ id, name: z.enum(['peak', 'trough', 'settled', 'seconds', 'inputPower', 'current']), value: value(words) })),
+  /**
+   * After a short or an overload: it comes back by itself, stays off until the mains is taken away, is dead, smoked, burnt with a flame for more
+   * than 10 s or outside the case, or a live part can be touched.
+   */
+  aftermath: value(z.enum(['recovers', 'staysOff', 'dead', 'smoke', 'flame', 'livePart'])).optional(),
+  readings: z.array(
+    z.strictObject({ id, name: z.enum(['peak', 'trough', 'settled', 'seconds', 'inputPower', 'current']), value: value(words) }),
+  ),
 });

@@ -6,7 +6,7 @@ const CHANCE = 0.05; // a share of failures as large as this result would have l
 /** Largest share of failures that tries without a single one still allow, at 95 %: exact for independent tries; about 3 / n for many. */
 export const noFailureBound = defineFormula({
   id: 'load/no-failure-bound',
-  tex: String.raw`q = 1 - 0.05^{1/n}`,
+  tex: 'q = 1 - 0.05^{1/n}',
   text: 'q = 1 − 0.05 ^ ( 1 / n )',
   source: cite('binomial', 'upper limit of a share when nothing happened in n tries', 'secondary', {
     alsoBy: ['public notes on the rule of three'],

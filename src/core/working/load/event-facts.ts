@@ -47,7 +47,7 @@ const READ_AT_A_PORT: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'b
 
 /** False for an event that no check reads, or whose readings belong to no port that can be told: it is kept and shown as kept. */
 export function isEventRead(bench: Bench, event: Event): boolean {
-  if (event.what === 'idle') return true;
+  if (event.what === 'idle' || event.what === 'short' || event.what === 'overload') return true;
   if (event.readings.length === 0) return TRIED.includes(event.what);
   return READ_AT_A_PORT.includes(event.what) && portOfEvent(bench, event) !== null;
 }
