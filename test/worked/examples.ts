@@ -8,6 +8,7 @@ import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
+import { LABEL_ALGEBRA } from './closed-form/label.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
 import { TOUCH_ALGEBRA } from './closed-form/touch.ts';
@@ -59,6 +60,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...INSULATION_ALGEBRA,
   ...INSULATION_LINES,
   ...ISOLATION_AMPLIFIER,
+  ...LABEL_ALGEBRA,
   ...LEAD_DROP,
   ...LOAD_ALGEBRA,
   ...LOSS_BUDGET,

@@ -18,6 +18,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],
   coldInsulation: ['discharge'],
   enclosure: ['discharge'],
+  plug: [],
   plugDischarge: ['liveMains'],
   capacitorValues: ['discharge', 'sampleOpened'],
   workmanship: ['discharge', 'sampleOpened'],

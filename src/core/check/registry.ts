@@ -23,6 +23,7 @@ import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
 import { transient as harmTransient } from './harm/transient.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
+import { plug as labellingPlug } from './labelling/plug.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
@@ -58,6 +59,7 @@ export const CHECKS: readonly AnyCheck[] = [
   harmRipple,
   harmTransient,
   interferenceSuppression,
+  labellingPlug,
   labellingRatings,
   shockBridgingPart,
   shockClearance,

@@ -21,6 +21,8 @@ import { roundUpClearance as insulationRoundUpClearance } from './insulation/rou
 import { roundUpCreepage as insulationRoundUpCreepage } from './insulation/round-up-creepage.ts';
 import { temporaryOvervoltage as insulationTemporaryOvervoltage } from './insulation/temporary-overvoltage.ts';
 import { workingVoltageEstimate as insulationWorkingVoltageEstimate } from './insulation/working-voltage-estimate.ts';
+import { torqueOnSocket as labelTorqueOnSocket } from './label/torque-on-socket.ts';
+import { windowAround as labelWindowAround } from './label/window-around.ts';
 import { averageOfFour as loadAverageOfFour } from './load/average-of-four.ts';
 import { belowWindow as loadBelowWindow } from './load/below-window.ts';
 import { beyondWindow as loadBeyondWindow } from './load/beyond-window.ts';
@@ -71,6 +73,8 @@ export const FORMULAS: readonly Formula[] = [
   insulationRoundUpCreepage,
   insulationTemporaryOvervoltage,
   insulationWorkingVoltageEstimate,
+  labelTorqueOnSocket,
+  labelWindowAround,
   loadAverageOfFour,
   loadBelowWindow,
   loadBeyondWindow,

@@ -8,6 +8,8 @@ export const FOUND: Templates = {
   unknown: 'unknown',
   notLooked: 'not looked at',
   cannotNow: 'cannot be seen any more',
+  sleeved: 'sleeved',
+  bare: 'bare',
   outOfReach: 'out of reach',
   withinReach: 'within reach',
   staysShut: 'stays shut',

@@ -4,6 +4,7 @@ import type { Templates } from './fill-template.ts';
 export const LEAVES: Templates = {
   gain: 'percent of reading, {instrument}',
   offset: 'fixed part, {instrument}',
+  declaredTogether: 'reading, correlated with another as declared',
   digits: 'digits, {instrument}',
   resolution: 'last digit shown',
   stated: 'spread as stated',

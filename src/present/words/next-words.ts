@@ -13,6 +13,7 @@ export const MEASUREMENTS: Templates = {
   spotParts: 'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
   inrushParts: 'Read the part that limits the inrush, the melting integral or pulse rating of the first part, and the bulk capacitance',
   bulkCapacitor: 'Read rating and value of the capacitors behind the rectifier, and how they are wired',
+  plug: 'Weigh it, balance it on an edge, and measure the pins',
   enclosure: 'Drop it three times from 1 m, try the seam, see whether a live part can be reached and whether every mains wire is held by more than solder',
   touchBothWays: 'Measure the touch current through the standard network, both plug ways, on a direct supply',
   spotOutside: 'Read the outside at the label load with the cover closed, with ambient and minutes',

@@ -133,6 +133,8 @@ export const NOTES: Templates = {
   plugCapacitanceUnknown: 'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
   plugComputed: 'The recorded bleeder would leave {volts|V}.',
   // case and plug
+  plugSystemNotStated: 'Which plug it is, is not stated; the pins of other systems are of other sizes.',
+  torqueByGreatestDimension: 'Nobody balanced it; its centre of mass is taken to lie at its greatest dimension, which is worse than it can be.',
   fewDrops: 'Fewer than three drops: it did not open, which is not yet enough.',
   dropHeightNotStated: 'The height of the drops is not stated.',
   dropTooLow: 'Dropped from less than 1 m: it did not open, which is not yet enough.',

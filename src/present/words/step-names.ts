@@ -80,6 +80,8 @@ export const STEP_NAMES: Templates = {
   inputResistance: 'input resistance of the meter',
   bleeder: 'bleeders together',
   'din-vde-0701-0702/2008/insulation-resistance': 'insulation resistance asked for',
+  'iec-60065/2014/plug-torque': 'torque on the socket',
+  'en-50075/1990/pins': 'pins of the flat two-pin plug',
   'iec-62368-1/2018/charged-capacitor': 'charged capacitors that may be touched',
   'iec-60335-1/2010/plug-discharge': 'pins after unplugging, household appliances',
   'iec-60950-1/2005/plug-discharge': 'pins after unplugging, older edition',
