@@ -1,6 +1,6 @@
-import type { CaseInput } from '../src/core/evidence/case.ts';
 import { demoDay, demoInstruments, steps, sweepRows } from '../scripts/demo/demo-unit.ts';
 import { FELL, fell } from '../scripts/demo/unit/fell.ts';
+import type { CaseInput } from '../src/core/evidence/case.ts';
 
 const SWEEPS = 8;
 const ROWS = 40;
@@ -32,7 +32,11 @@ export function largeCase(): CaseInput {
       })),
     },
   }));
-  const nets: NonNullable<CaseInput['conductors']> = Array.from({ length: DISTANCES }, (_, index) => ({ id: `net-${index}`, name: `net ${index}`, side: index % 2 === 0 ? 'mains' : 'output' }));
+  const nets: NonNullable<CaseInput['conductors']> = Array.from({ length: DISTANCES }, (_, index) => ({
+    id: `net-${index}`,
+    name: `net ${index}`,
+    side: index % 2 === 0 ? 'mains' : 'output',
+  }));
   return {
     ...document,
     id: 'bench-large',

@@ -7,7 +7,12 @@ import { fell } from './demo/unit/fell.ts';
 import { moss } from './demo/unit/moss.ts';
 import { tarn } from './demo/unit/tarn.ts';
 
-export const DEMO_CASES: Readonly<Record<string, () => DemoCase>> = { 'beck-5': () => beck(), 'fell-12': () => fell(), 'moss-trio': () => moss(), 'tarn-30': () => tarn() };
+export const DEMO_CASES: Readonly<Record<string, () => DemoCase>> = {
+  'beck-5': () => beck(),
+  'fell-12': () => fell(),
+  'moss-trio': () => moss(),
+  'tarn-30': () => tarn(),
+};
 
 /** Every file of examples/ with the bytes it should have. */
 export function exampleFiles(): Map<string, Uint8Array> {

@@ -20,7 +20,8 @@ export async function goldenText(name: string): Promise<string> {
 /** Figures of a golden case, as files of their own. */
 export function goldenFigures(name: string, assessment: Assessment): Map<string, string> {
   const figures = new Map([[`${name}-portrait.svg`, toSvgFile(drawPortrait(assessment, PORTRAIT_WIDE))]]);
-  for (const curve of assessment.curves) figures.set(`${name}-${curve.exhibit}.svg`, toSvgFile(drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)));
+  for (const curve of assessment.curves)
+    figures.set(`${name}-${curve.exhibit}.svg`, toSvgFile(drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)));
   return figures;
 }
 
@@ -29,7 +30,9 @@ export function movedFindings(before: Assessment, after: Assessment): string[] {
   const moved: string[] = [];
   if (before.verdict.failure !== after.verdict.failure) moved.push(`verdict: ${before.verdict.failure} -> ${after.verdict.failure}`);
   const word = (one: Finding | undefined): string =>
-    one === undefined ? 'not there' : `${one.outcome}${one.rung === undefined ? '' : ` (${one.rung})`}, margin ${one.margin?.toPrecision(4) ?? 'none'}, limit ${one.limit?.at?.value ?? 'none'}`;
+    one === undefined
+      ? 'not there'
+      : `${one.outcome}${one.rung === undefined ? '' : ` (${one.rung})`}, margin ${one.margin?.toPrecision(4) ?? 'none'}, limit ${one.limit?.at?.value ?? 'none'}`;
   const ids = new Set([...before.findings, ...after.findings].map(({ id }) => id));
   for (const id of [...ids].sort()) {
     const [then, now] = [before, after].map(({ findings }) => word(findings.find((one) => one.id === id)));

@@ -4,14 +4,23 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { build, preparePackages, ROOT, run } from './prepare.mjs';
 
-const FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 const SIZES = [
   { name: 'desk', width: 1440, height: 1600, scheme: 'light' },
   { name: 'dark', width: 1440, height: 1600, scheme: 'dark' },
   { name: 'phone', width: 390, height: 1800, scheme: 'light' },
 ];
 
-if (!preparePackages() || !build() || !run(process.execPath, [join(ROOT, 'dist/cli/main.js'), 'demo', '-o', join(ROOT, 'out/demo')])) process.exit(1);
+if (!preparePackages() || !build() || !run(process.execPath, [join(ROOT, 'dist/cli/main.js'), 'demo', '-o', join(ROOT, 'out/demo')]))
+  process.exit(1);
 const folder = join(ROOT, 'out', 'pictures');
 mkdirSync(folder, { recursive: true });
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS });

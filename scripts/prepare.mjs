@@ -42,9 +42,15 @@ export function prepareSystem() {
     console.log(`installing ${packages.join(', ')} ...`);
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
     const silent = { env, stdio: ['ignore', 'ignore', 'inherit'] };
-    if (run('apt-get', ['update', '-q'], silent) && run('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...packages], silent) && missing.every(has)) return true;
+    if (
+      run('apt-get', ['update', '-q'], silent) &&
+      run('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...packages], silent) &&
+      missing.every(has)
+    )
+      return true;
   }
-  for (const one of missing) console.error(`${one.program} is missing (${one.why}); install the package ${one.packages.join(', ')} and run again`);
+  for (const one of missing)
+    console.error(`${one.program} is missing (${one.why}); install the package ${one.packages.join(', ')} and run again`);
   return false;
 }
 

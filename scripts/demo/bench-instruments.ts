@@ -16,7 +16,11 @@ export const DEMO_INSTRUMENTS: InstrumentInput[] = [
       { of: 'outputVoltage', upTo: '30 V', resolution: '0.001 V', accuracy: '0.1 % + 5 digits' },
     ],
   },
-  { id: 'power-1', name: 'power meter, invented', ranges: [{ of: 'inputPower', upTo: '200 W', resolution: '0.01 W', accuracy: '0.4 % + 2 digits' }] },
+  {
+    id: 'power-1',
+    name: 'power meter, invented',
+    ranges: [{ of: 'inputPower', upTo: '200 W', resolution: '0.01 W', accuracy: '0.4 % + 2 digits' }],
+  },
   {
     id: 'meter-1',
     name: 'multimeter, invented',
@@ -28,7 +32,11 @@ export const DEMO_INSTRUMENTS: InstrumentInput[] = [
       { of: 'ambient', upTo: '100 °C', resolution: '0.1 K', accuracy: '0.5 K' },
     ],
   },
-  { id: 'thermo-1', name: 'thermocouple reader, invented', ranges: [{ of: 'temperature', upTo: '400 °C', resolution: '0.1 K', accuracy: '1 % or 1.5 K, whichever is greater' }] },
+  {
+    id: 'thermo-1',
+    name: 'thermocouple reader, invented',
+    ranges: [{ of: 'temperature', upTo: '400 °C', resolution: '0.1 K', accuracy: '1 % or 1.5 K, whichever is greater' }],
+  },
   { id: 'caliper-1', name: 'caliper, invented', ranges: [{ of: 'distance', upTo: '150 mm', resolution: '0.01 mm', accuracy: '0.1 mm' }] },
 ];
 
@@ -36,7 +44,12 @@ export const DEMO_INSTRUMENTS: InstrumentInput[] = [
  * One reading as the demo bench would take it: the true value, the instrument's own error within half of what it states (the percent part the same for
  * all readings of a range, drawn once), and the last digits. Returned as displayed.
  */
-export function displayed(seed: string, reading: string, truth: number, of: { instrument: string; role: string; kind: Kind; step: number }): number {
+export function displayed(
+  seed: string,
+  reading: string,
+  truth: number,
+  of: { instrument: string; role: string; kind: Kind; step: number },
+): number {
   const instrument = DEMO_INSTRUMENTS.find(({ id }) => id === of.instrument);
   const range = instrument?.ranges.find((one) => one.of === of.role);
   if (range === undefined) throw new Error(`${of.instrument} does not read ${of.role}`);

@@ -48,7 +48,8 @@ export function sweepRows(model: UnitModel, setV: number, name: string, currents
   for (const [index, currentA] of currentsA.entries()) {
     const point = operatingAt(model, setV, currentA);
     if (point.voltageV < GIVES_UP_BELOW * setV) break;
-    const read = (quantity: string, truth: number, of: Parameters<typeof displayed>[3]): number => displayed(model.seed, `${name} ${quantity} ${index}`, truth, of);
+    const read = (quantity: string, truth: number, of: Parameters<typeof displayed>[3]): number =>
+      displayed(model.seed, `${name} ${quantity} ${index}`, truth, of);
     rows.push({
       seconds: index * DWELL_S,
       current: read('current', currentA, { instrument: 'load-1', role: 'outputCurrent', kind: 'current', step: 0.001 }),
@@ -65,12 +66,24 @@ export function steps(from: number, to: number, count: number): number[] {
 }
 
 /** A reading as text in the unit and digits of the display. */
-export function readingText(model: UnitModel, name: string, truth: number, of: Parameters<typeof displayed>[3], show: { factor: number; unit: string; digits: number }): string {
+export function readingText(
+  model: UnitModel,
+  name: string,
+  truth: number,
+  of: Parameters<typeof displayed>[3],
+  show: { factor: number; unit: string; digits: number },
+): string {
   return `${(displayed(model.seed, name, truth, of) / show.factor).toFixed(show.digits)} ${show.unit}`;
 }
 
 export const millimetres = (model: UnitModel, name: string, truthMm: number): string =>
-  readingText(model, name, truthMm / 1000, { instrument: 'caliper-1', role: 'distance', kind: 'length', step: 1e-5 }, { factor: 1e-3, unit: 'mm', digits: 2 });
+  readingText(
+    model,
+    name,
+    truthMm / 1000,
+    { instrument: 'caliper-1', role: 'distance', kind: 'length', step: 1e-5 },
+    { factor: 1e-3, unit: 'mm', digits: 2 },
+  );
 
 export const degrees = (model: UnitModel, name: string, truthC: number): string => {
   const KELVIN = 273.15;
@@ -79,10 +92,22 @@ export const degrees = (model: UnitModel, name: string, truthC: number): string 
 };
 
 export const milliamperes = (model: UnitModel, name: string, truthA: number): string =>
-  readingText(model, name, truthA, { instrument: 'meter-1', role: 'touchCurrent', kind: 'current', step: 1e-6 }, { factor: 1e-3, unit: 'mA', digits: 3 });
+  readingText(
+    model,
+    name,
+    truthA,
+    { instrument: 'meter-1', role: 'touchCurrent', kind: 'current', step: 1e-6 },
+    { factor: 1e-3, unit: 'mA', digits: 3 },
+  );
 
 export const nanofarads = (model: UnitModel, name: string, truthF: number): string =>
-  readingText(model, name, truthF, { instrument: 'meter-1', role: 'capacitance', kind: 'capacitance', step: 1e-11 }, { factor: 1e-9, unit: 'nF', digits: 2 });
+  readingText(
+    model,
+    name,
+    truthF,
+    { instrument: 'meter-1', role: 'capacitance', kind: 'capacitance', step: 1e-11 },
+    { factor: 1e-9, unit: 'nF', digits: 2 },
+  );
 
 /** An attached file as the case records it. */
 export function attach(

@@ -30,13 +30,18 @@ export function unitRowTabs(rows: readonly SweepRow[], title: string): string {
 
 /** Key and value lines, then a quoted header, wall-clock times, UTF-16 with mark. */
 export function clockQuoted(rows: readonly SweepRow[], title: string): string {
-  const clock = (seconds: number): string => `2026-03-09 14:${String(Math.floor(seconds / 60)).padStart(2, '0')}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
+  const clock = (seconds: number): string =>
+    `2026-03-09 14:${String(Math.floor(seconds / 60)).padStart(2, '0')}:${String(Math.floor(seconds % 60)).padStart(2, '0')}`;
   const head = [`Remark=invented data, ${title}`, 'Mode=steps', '"Clock","Voltage/V","Current/A","Power in/W"'];
   return `\ufeff${[...head, ...rows.map((row) => [clock(row.seconds), fixed(row.voltage, 3), fixed(row.current, 3), fixed(row.power, 2)].join(','))].join('\r\n')}\r\n`;
 }
 
 /** A logger: elapsed time as h:mm:ss, one column a channel, decimal point, semicolons. */
-export function elapsedLogger(channels: readonly string[], rows: readonly { seconds: number; values: readonly number[] }[], title: string): string {
+export function elapsedLogger(
+  channels: readonly string[],
+  rows: readonly { seconds: number; values: readonly number[] }[],
+  title: string,
+): string {
   const pad = (n: number): string => String(n).padStart(2, '0');
   const elapsed = (s: number): string => `${Math.floor(s / 3600)}:${pad(Math.floor(s / 60) % 60)}:${pad(s % 60)}`;
   const head = [`"invented data: ${title}"`, `Elapsed;${channels.map((name) => `${name} (°C)`).join(';')}`];

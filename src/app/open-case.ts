@@ -29,7 +29,8 @@ export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]
     if (isRefusal(content)) refusals.push(content);
     else if (wanted.has(file.id) && file.media.startsWith('text/')) {
       const read = readInstrumentFile(content, file.settled ?? {});
-      if (isRefusal(read)) refusals.push({ ...read, place: `/files/${file.id} (${file.path})${read.place === '' ? '' : ` ${read.place}`}` });
+      if (isRefusal(read))
+        refusals.push({ ...read, place: `/files/${file.id} (${file.path})${read.place === '' ? '' : ` ${read.place}`}` });
       else tables.set(file.sha256, toReadTable(read));
     }
   }
@@ -62,8 +63,13 @@ async function readAttachment(source: CaseSource, file: Attachment): Promise<Uin
   if (isRefusal(content)) return { ...content, place: `/files/${file.id}${content.place}` };
   const digest = digestOfBytes(content);
   if (digest !== file.sha256 || content.length !== file.bytes)
-    return refuse('file-changed', `${file.path} with ${content.length} bytes and SHA-256 ${digest}`, `the file as it was recorded: ${file.bytes} bytes, SHA-256 ${file.sha256}`, {
-      place: `/files/${file.id}`,
-    });
+    return refuse(
+      'file-changed',
+      `${file.path} with ${content.length} bytes and SHA-256 ${digest}`,
+      `the file as it was recorded: ${file.bytes} bytes, SHA-256 ${file.sha256}`,
+      {
+        place: `/files/${file.id}`,
+      },
+    );
   return content;
 }

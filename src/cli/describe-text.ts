@@ -47,19 +47,30 @@ function table(file: Description): string[] {
     ]),
   ];
   const widths = HEAD.map((_, index) => Math.max(...cells.map((row) => (row[index] ?? '').length)));
-  const rows = cells.map((row) => row.map((cell, index) => (index < 2 ? cell.padEnd(widths[index]!) : cell.padStart(widths[index]!))).join('  ').trimEnd());
+  const rows = cells.map((row) =>
+    row
+      .map((cell, index) => (index < 2 ? cell.padEnd(widths[index]!) : cell.padStart(widths[index]!)))
+      .join('  ')
+      .trimEnd(),
+  );
   return shown.length < file.columns.length ? [...rows, `... and ${file.columns.length - shown.length} columns more`] : rows;
 }
 
 function missingText(missing: Description['columns'][number]['missing']): string {
   if (missing.count === 0) return '0';
-  return `${missing.count} (${Object.entries(missing.reasons).map(([reason, count]) => `${count} ${reason}`).join(', ')})`;
+  return `${missing.count} (${Object.entries(missing.reasons)
+    .map(([reason, count]) => `${count} ${reason}`)
+    .join(', ')})`;
 }
 
 const DATED_FROM_S = 86_400 * 366; // seconds since 1970 beyond the first year: a date, not a duration
 
 function cellText(value: number | string | null, kind: Description['columns'][number]['kind']): string {
   if (value === null) return '';
-  if (kind === 'time' && typeof value === 'number' && value > DATED_FROM_S) return new Date(value * 1000).toISOString().replace('T', ' ').replace(/(\.000)?Z$/, '');
+  if (kind === 'time' && typeof value === 'number' && value > DATED_FROM_S)
+    return new Date(value * 1000)
+      .toISOString()
+      .replace('T', ' ')
+      .replace(/(\.000)?Z$/, '');
   return typeof value === 'number' ? String(Number(value.toPrecision(DIGITS))) : value;
 }

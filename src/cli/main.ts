@@ -6,7 +6,9 @@ import { EXIT, printRefusals, Refused } from './output.ts';
 /** Commands load what they need when they are called: `--version` does not wait for the judge. */
 function program(): Command {
   const command = new Command('mainsworthy')
-    .description('Judges a small mains adapter from what was seen and measured: readings in, a judgement out in which every number says where it came from.')
+    .description(
+      'Judges a small mains adapter from what was seen and measured: readings in, a judgement out in which every number says where it came from.',
+    )
     .version(TOOL_VERSION)
     .exitOverride()
     .showHelpAfterError();
@@ -39,14 +41,18 @@ function program(): Command {
     .option('--json', 'print the description as JSON')
     .option('--settle <code=answer...>', 'answer what the file does not say, by the code of the question')
     .description('show how an instrument file is understood, and what it does not say')
-    .action(async (path: string, options: { json?: boolean; settle?: string[] }) => (await import('./command/read.ts')).read(path, options));
+    .action(async (path: string, options: { json?: boolean; settle?: string[] }) =>
+      (await import('./command/read.ts')).read(path, options),
+    );
   command
     .command('decode')
     .argument('<codes...>', 'markings as printed on parts')
     .option('--json', 'print the readings as JSON, values in SI')
     .option('--as <kind>', 'what the part is: resistor, capacitor, inductor')
     .description('say what a marking on a part can mean')
-    .action(async (codes: string[], options: { json?: boolean; as?: string }) => (await import('./command/decode.ts')).decode(codes, options));
+    .action(async (codes: string[], options: { json?: boolean; as?: string }) =>
+      (await import('./command/decode.ts')).decode(codes, options),
+    );
   command
     .command('demo')
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')

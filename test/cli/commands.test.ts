@@ -37,7 +37,10 @@ describe('assess', () => {
     expect(assessmentSchema.safeParse(JSON.parse(out)).error).toBeUndefined();
   });
   test('gives the same bytes twice', async () => {
-    const [one, two] = await Promise.all([mainsworthy(['assess', 'examples/fell-12', '--json']), mainsworthy(['assess', 'examples/fell-12/case.json', '--json'])]);
+    const [one, two] = await Promise.all([
+      mainsworthy(['assess', 'examples/fell-12', '--json']),
+      mainsworthy(['assess', 'examples/fell-12/case.json', '--json']),
+    ]);
     expect(one.out).toBe(two.out);
   });
   test('writes no colour codes when NO_COLOR is set or nobody watches', async () => {
@@ -57,13 +60,41 @@ describe('assess', () => {
 describe('bad input is one sentence with its place, and exit code 1', () => {
   test.each([
     ['a folder without a case', async () => folder, /case\.json.*expected a folder with a case\.json/],
-    ['a misspelt key', () => editedCase('misspelt', (json) => renameKey(json, 'examinedBy', 'examinedby')), /\/examinedby: got "examinedby".*did you mean "examinedBy"/],
-    ['a length in volts', () => editedCase('volts', (json) => setDistance(json, '3.1 V')), /\/exhibits\/gap-board\/value: got "3\.1 V", expected a length/],
-    ['a unit that does not exist', () => editedCase('no-unit', (json) => setDistance(json, '3.1 furlong')), /gap-board\/value: got "3\.1 furlong"/],
-    ['a file that is missing', () => editedCase('missing', (json) => setFile(json, { path: 'gone.csv' })), /\/files\/sweep-file.*gone\.csv/],
-    ['a file outside the folder', () => editedCase('outside', (json) => setFile(json, { path: '../load-sweep.csv' })), /\/files\/sweep-file\/path.*inside the case folder/],
-    ['a file that changed since it was recorded', () => editedCase('changed', (json) => setFile(json, { sha256: '0'.repeat(64) })), /\/files\/sweep-file.*as it was recorded/],
-    ['a case of a newer version', () => editedCase('newer', (json) => Object.assign(json, { format: 'mainsworthy-case/9' })), /\/format.*another version/],
+    [
+      'a misspelt key',
+      () => editedCase('misspelt', (json) => renameKey(json, 'examinedBy', 'examinedby')),
+      /\/examinedby: got "examinedby".*did you mean "examinedBy"/,
+    ],
+    [
+      'a length in volts',
+      () => editedCase('volts', (json) => setDistance(json, '3.1 V')),
+      /\/exhibits\/gap-board\/value: got "3\.1 V", expected a length/,
+    ],
+    [
+      'a unit that does not exist',
+      () => editedCase('no-unit', (json) => setDistance(json, '3.1 furlong')),
+      /gap-board\/value: got "3\.1 furlong"/,
+    ],
+    [
+      'a file that is missing',
+      () => editedCase('missing', (json) => setFile(json, { path: 'gone.csv' })),
+      /\/files\/sweep-file.*gone\.csv/,
+    ],
+    [
+      'a file outside the folder',
+      () => editedCase('outside', (json) => setFile(json, { path: '../load-sweep.csv' })),
+      /\/files\/sweep-file\/path.*inside the case folder/,
+    ],
+    [
+      'a file that changed since it was recorded',
+      () => editedCase('changed', (json) => setFile(json, { sha256: '0'.repeat(64) })),
+      /\/files\/sweep-file.*as it was recorded/,
+    ],
+    [
+      'a case of a newer version',
+      () => editedCase('newer', (json) => Object.assign(json, { format: 'mainsworthy-case/9' })),
+      /\/format.*another version/,
+    ],
   ] as const)('%s', async (_what, make, expected) => {
     const { code, out, err } = await mainsworthy(['assess', await make()]);
     expect(code).toBe(1);
@@ -155,6 +186,7 @@ describe('the command itself', () => {
     const { code, out } = await mainsworthy(['demo', '-o', join(folder, 'demo')]);
     expect(code).toBe(0);
     for (const word of ['Nothing found wrong', 'Unsafe', 'Dangerous', 'Below its claims']) expect(out).toContain(word);
-    for (const name of ['beck-5', 'fell-12', 'moss-trio', 'tarn-30']) expect((await readFile(join(folder, 'demo', `${name}.html`), 'utf8')).length).toBeGreaterThan(10_000);
+    for (const name of ['beck-5', 'fell-12', 'moss-trio', 'tarn-30'])
+      expect((await readFile(join(folder, 'demo', `${name}.html`), 'utf8')).length).toBeGreaterThan(10_000);
   });
 });

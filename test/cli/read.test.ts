@@ -30,9 +30,21 @@ describe('read', () => {
     expect(code).toBe(0);
     expect(err).toBe('');
     const json = JSON.parse(out) as Record<string, unknown> & { columns: Record<string, unknown>[]; doubts: unknown[] };
-    expect(Object.keys(json)).toEqual(['encoding', 'separator', 'decimalMark', 'headerRows', 'unitRow', 'preamble', 'rows', 'timeStepS', 'columns', 'doubts']);
+    expect(Object.keys(json)).toEqual([
+      'encoding',
+      'separator',
+      'decimalMark',
+      'headerRows',
+      'unitRow',
+      'preamble',
+      'rows',
+      'timeStepS',
+      'columns',
+      'doubts',
+    ]);
     expect(json.columns.map(({ name }) => name)).toEqual(['Time', 'Current', 'Voltage', 'Input power']);
-    for (const column of json.columns) expect(Object.keys(column)).toEqual(['name', 'unit', 'count', 'missing', 'first', 'last', 'min', 'max', 'mean']);
+    for (const column of json.columns)
+      expect(Object.keys(column)).toEqual(['name', 'unit', 'count', 'missing', 'first', 'last', 'min', 'max', 'mean']);
     expect(json['rows']).toBe(12);
     expect(json['timeStepS']).toBe(8);
     expect(json.columns[2]).toMatchObject({ unit: 'V', count: 12, missing: 0 });
@@ -78,11 +90,34 @@ describe('read', () => {
     const { createHash } = await import('node:crypto');
     const sha256 = createHash('sha256').update(bytes).digest('hex');
     const document = (settled?: Record<string, string>) => ({
-      format: 'mainsworthy-case/1', id: 'doubt', product: { id: 'doubt', name: 'Doubt' }, sample: 'A', invented: true, setting: { market: 'EU' },
+      format: 'mainsworthy-case/1',
+      id: 'doubt',
+      product: { id: 'doubt', name: 'Doubt' },
+      sample: 'A',
+      invented: true,
+      setting: { market: 'EU' },
       days: [{ id: 'd', date: '2026-03-04', uses: {}, under: { mains: '230 V', frequency: '50 Hz' } }],
       ports: [{ id: 'usb', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A' }] }],
-      exhibits: [{ id: 's', kind: 'sweep', day: 'd', port: 'usb', order: 'up', sense: 'socket', table: { file: 'f', columns: [{ id: 'i', role: 'outputCurrent', from: 'Current' }, { id: 'v', role: 'outputVoltage', from: 'Voltage' }] } }],
-      files: [{ id: 'f', path: 'sweep.csv', sha256, bytes: bytes.length, media: 'text/csv', ...(settled === undefined ? {} : { settled }) }],
+      exhibits: [
+        {
+          id: 's',
+          kind: 'sweep',
+          day: 'd',
+          port: 'usb',
+          order: 'up',
+          sense: 'socket',
+          table: {
+            file: 'f',
+            columns: [
+              { id: 'i', role: 'outputCurrent', from: 'Current' },
+              { id: 'v', role: 'outputVoltage', from: 'Voltage' },
+            ],
+          },
+        },
+      ],
+      files: [
+        { id: 'f', path: 'sweep.csv', sha256, bytes: bytes.length, media: 'text/csv', ...(settled === undefined ? {} : { settled }) },
+      ],
     });
     await file('sweep.csv', bytes);
     const verdictOf = async (settled?: Record<string, string>) => {
@@ -91,7 +126,10 @@ describe('read', () => {
       expect(err).toBe('');
       expect(code).toBe(0);
       const assessment = JSON.parse(out) as { findings: { id: string; outcome: string }[]; warnings: { key: string }[] };
-      return { outcome: assessment.findings.find(({ id }) => id === 'delivery/current@usb~5v')?.outcome, warnings: assessment.warnings.map(({ key }) => key) };
+      return {
+        outcome: assessment.findings.find(({ id }) => id === 'delivery/current@usb~5v')?.outcome,
+        warnings: assessment.warnings.map(({ key }) => key),
+      };
     };
     const open = await verdictOf();
     expect(open.outcome).toBe('notAssessed');

@@ -1,17 +1,27 @@
 import { describe, expect, test } from 'vitest';
+import type { DemoCase } from '../../scripts/demo/demo-unit.ts';
 import { BENCH_V } from '../../scripts/demo/demo-unit.ts';
-import { beck, BECK } from '../../scripts/demo/unit/beck.ts';
-import { fell, FELL } from '../../scripts/demo/unit/fell.ts';
+import { BECK, beck } from '../../scripts/demo/unit/beck.ts';
+import { FELL, fell } from '../../scripts/demo/unit/fell.ts';
 import { MOSS, moss } from '../../scripts/demo/unit/moss.ts';
 import { TARN, tarn } from '../../scripts/demo/unit/tarn.ts';
-import { filledShare, operatingAt, peakFluxT, reflectedV, temperaturesAt, touchA, transferableW, turnsRatio, type UnitModel } from '../../scripts/demo/unit-model.ts';
+import {
+  filledShare,
+  operatingAt,
+  peakFluxT,
+  reflectedV,
+  temperaturesAt,
+  touchA,
+  transferableW,
+  turnsRatio,
+  type UnitModel,
+} from '../../scripts/demo/unit-model.ts';
+import { toReadTable } from '../../src/app/to-read-table.ts';
 import { assess } from '../../src/core/assess/assess.ts';
 import { parseCase } from '../../src/core/evidence/parse-case.ts';
-import type { Assessment } from '../../src/core/result/assessment.ts';
 import { isRefusal } from '../../src/core/quantity/refusal.ts';
-import { toReadTable } from '../../src/app/to-read-table.ts';
+import type { Assessment } from '../../src/core/result/assessment.ts';
 import { readInstrumentFile } from '../../src/importer/read-instrument-file.ts';
-import type { DemoCase } from '../../scripts/demo/demo-unit.ts';
 
 const MODELS: readonly { name: string; model: UnitModel; setV: number; fullA: number; saturatesAtT: number }[] = [
   { name: 'Tarn 30', model: TARN, setV: 20.24, fullA: 1.5, saturatesAtT: 0.39 },
@@ -49,7 +59,10 @@ describe.each(MODELS)('the model of $name', ({ model, setV, fullA, saturatesAtT 
     expect(peakFluxT(model)).toBeGreaterThan(0.1);
   });
   test('reflects a voltage that its turns and its output ask for', () => {
-    expect(reflectedV(model, setV)).toBeCloseTo((model.transformer.primaryTurns / model.transformer.secondaryTurns) * (setV + model.rectifierV), 9);
+    expect(reflectedV(model, setV)).toBeCloseTo(
+      (model.transformer.primaryTurns / model.transformer.secondaryTurns) * (setV + model.rectifierV),
+      9,
+    );
     expect(turnsRatio(model)).toBeGreaterThan(1);
   });
   test('leaves a gap between cycles at 230 V, as its power limit assumes', () => {

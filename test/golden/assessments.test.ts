@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import type { Assessment } from '../../src/core/result/assessment.ts';
 import { describe, expect, test } from 'vitest';
 import { GOLDEN, goldenFigures, goldenText } from '../../scripts/golden.ts';
+import type { Assessment } from '../../src/core/result/assessment.ts';
 
 /** Whole Assessments of the demo cases, read by people when they change: `npm run golden` rewrites them and lists every finding that moved. */
 describe('the Assessment of a demo case is what people last agreed on', () => {
@@ -16,6 +16,7 @@ describe('the figures of a demo case are what people last looked at', () => {
   test.each(GOLDEN)('%s', async (name) => {
     const figures = goldenFigures(name, JSON.parse(await goldenText(name)) as Assessment);
     expect(figures.size).toBeGreaterThan(1);
-    for (const [file, svg] of figures) expect(readFileSync(`test/golden/figures/${file}`, 'utf8') === svg, `${file} changed: look at npm run golden`).toBe(true);
+    for (const [file, svg] of figures)
+      expect(readFileSync(`test/golden/figures/${file}`, 'utf8') === svg, `${file} changed: look at npm run golden`).toBe(true);
   });
 });

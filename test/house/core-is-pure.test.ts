@@ -2,7 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { codeOnly, filesBelow } from './read-tree.ts';
 
 const FORBIDDEN: readonly { readonly what: string; readonly pattern: RegExp }[] = [
-  { what: 'a power with ** that is not a whole number (engines differ; multiply, or use exp and log)', pattern: /\s\*\*(?!\s*-?\d+\b(?!\.))/ },
+  {
+    what: 'a power with ** that is not a whole number (engines differ; multiply, or use exp and log)',
+    pattern: /\s\*\*(?!\s*-?\d+\b(?!\.))/,
+  },
   { what: 'Math.pow', pattern: /Math\.pow/ },
   { what: 'Math.random', pattern: /Math\.random/ },
   { what: 'the clock', pattern: /\bnew Date\(\)|\bDate\.now\b|\bperformance\.now\b/ },
@@ -18,6 +21,10 @@ describe('the core', () => {
     expect(wrong).toEqual([]);
   });
   test('is looked through: the patterns find what they look for', () => {
-    expect(FORBIDDEN.every(({ pattern }) => pattern.test('2 ** 0.5; Math.pow(); Math.random(); new Date(); process.exit(); fetch(); document.body'))).toBe(true);
+    expect(
+      FORBIDDEN.every(({ pattern }) =>
+        pattern.test('2 ** 0.5; Math.pow(); Math.random(); new Date(); process.exit(); fetch(); document.body'),
+      ),
+    ).toBe(true);
   });
 });

@@ -3,12 +3,23 @@ import { dirname, join, normalize } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { filesBelow } from './read-tree.ts';
 
-const PAGES = [...filesBelow('docs', ['.md']), ...['README.md', 'CHANGELOG.md'].map((path) => ({ path, text: readFileSync(path, 'utf8') }))];
+const PAGES = [
+  ...filesBelow('docs', ['.md']),
+  ...['README.md', 'CHANGELOG.md'].map((path) => ({ path, text: readFileSync(path, 'utf8') })),
+];
 
 /** The way a heading is linked to: lower case, spaces to hyphens, punctuation gone. */
 function anchorsOf(text: string): Set<string> {
   const headings = text.matchAll(/^#{1,6}\s+(.+)$/gm);
-  return new Set([...headings].map((match) => match[1]!.toLowerCase().replace(/[^\p{L}\p{N} _-]/gu, '').trim().replace(/ /g, '-')));
+  return new Set(
+    [...headings].map((match) =>
+      match[1]!
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N} _-]/gu, '')
+        .trim()
+        .replace(/ /g, '-'),
+    ),
+  );
 }
 
 describe('the documentation', () => {
@@ -21,7 +32,8 @@ describe('the documentation', () => {
         const [file = '', anchor] = target.split('#');
         const there = file === '' ? path : normalize(join(dirname(path), file));
         if (!existsSync(there)) dead.push(`${path}: ${target}`);
-        else if (anchor !== undefined && there.endsWith('.md') && !anchorsOf(readFileSync(there, 'utf8')).has(anchor)) dead.push(`${path}: ${target}`);
+        else if (anchor !== undefined && there.endsWith('.md') && !anchorsOf(readFileSync(there, 'utf8')).has(anchor))
+          dead.push(`${path}: ${target}`);
       }
     }
     expect(dead).toEqual([]);
@@ -41,5 +53,6 @@ describe('the documentation', () => {
     expect(paragraph).toMatch(/adapter/);
     expect(paragraph.length).toBeGreaterThan(200);
   });
-  test('the lock file records no download addresses', () => expect(readFileSync('package-lock.json', 'utf8')).not.toMatch(/"resolved": "http/));
+  test('the lock file records no download addresses', () =>
+    expect(readFileSync('package-lock.json', 'utf8')).not.toMatch(/"resolved": "http/));
 });

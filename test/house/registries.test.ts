@@ -1,9 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { exampleFiles } from '../../scripts/examples.ts';
 import { outdatedRegistries } from '../../scripts/registries.ts';
 import { schemaFiles } from '../../scripts/schemas.ts';
-import { readFileSync } from 'node:fs';
 import { BENCH_SET } from '../../src/core/check/bench-set.ts';
 import { CHECKS } from '../../src/core/check/registry.ts';
 import { FORMULAS } from '../../src/core/formula/registry.ts';

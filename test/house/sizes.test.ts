@@ -14,11 +14,15 @@ describe('a file', () => {
     ({ path }) => !EXEMPT.some((pattern) => pattern.test(path)),
   );
   test('is not longer than 400 lines without a reason', () => {
-    const long = files.filter(({ path, text }) => text.split('\n').length > LONGEST && OUTLIERS[path] === undefined).map(({ path }) => path);
+    const long = files
+      .filter(({ path, text }) => text.split('\n').length > LONGEST && OUTLIERS[path] === undefined)
+      .map(({ path }) => path);
     expect(long).toEqual([]);
   });
   test('is not excused when it is short', () => {
-    const excused = Object.keys(OUTLIERS).filter((path) => (files.find((file) => file.path === path)?.text.split('\n').length ?? 0) <= LONGEST);
+    const excused = Object.keys(OUTLIERS).filter(
+      (path) => (files.find((file) => file.path === path)?.text.split('\n').length ?? 0) <= LONGEST,
+    );
     expect(excused).toEqual([]);
   });
   test('is not named after a heap', () => {

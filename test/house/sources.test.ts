@@ -11,7 +11,8 @@ function expectSource(source: Source, of: string): void {
   expect(source.place, of).not.toBe('');
   expect(GRADES, of).toContain(source.grade);
   expect(source.checked, of).toMatch(/^\d{4}-\d{2}-\d{2}$/);
-  if (source.grade === 'secondary') expect((source.alsoBy ?? []).length + source.place.length, `${of}: a secondary figure says where it was read`).toBeGreaterThan(0);
+  if (source.grade === 'secondary')
+    expect((source.alsoBy ?? []).length + source.place.length, `${of}: a secondary figure says where it was read`).toBeGreaterThan(0);
 }
 
 describe('every formula', () => {
@@ -38,7 +39,10 @@ describe('every table', () => {
     for (const [cell, source] of Object.entries(table.cellSources ?? {})) {
       expectSource(source, `${table.id} ${cell}`);
       const [row = '', column = ''] = cell.split('/');
-      expect(table.rows.some(([key]) => String(key) === row), `${table.id} has the row ${row}`).toBe(true);
+      expect(
+        table.rows.some(([key]) => String(key) === row),
+        `${table.id} has the row ${row}`,
+      ).toBe(true);
       expect(Object.keys(table.columns), table.id).toContain(column);
     }
   });

@@ -50,7 +50,10 @@ describe('whatever a person types', () => {
       expect(parsed.error, `round ${round}`).toBeUndefined();
       // nothing found wrong is never said beside a failure or a doubtful word
       if (assessment.verdict.failure === 'Nothing found wrong')
-        expect(assessment.findings.some(({ outcome, consequence }) => outcome === 'fail' && consequence !== 'informative'), `round ${round}`).toBe(false);
+        expect(
+          assessment.findings.some(({ outcome, consequence }) => outcome === 'fail' && consequence !== 'informative'),
+          `round ${round}`,
+        ).toBe(false);
     }
     // both ways are walked, or the test tests nothing
     expect(judged).toBeGreaterThan(ROUNDS / 20);

@@ -14,8 +14,8 @@ type DistanceInput = Of<'distance'>;
 
 /** Conductors of an invented unit: two poles, bulk minus, the output, earth, a core that floats, and a screw nobody could place. */
 export const CONDUCTORS: NonNullable<CaseInput['conductors']> = [
-  { id: 'line', name: 'line', side: 'mains' },
-  { id: 'neutral', name: 'neutral', side: 'mains' },
+  { id: 'line', name: 'line', side: 'mains', beforeFuse: true },
+  { id: 'neutral', name: 'neutral', side: 'mains', beforeFuse: true },
   { id: 'hv-minus', name: 'bulk minus', side: 'mains' },
   { id: 'out-plus', name: 'output plus', side: 'output' },
   { id: 'out-minus', name: 'output minus', side: 'output' },

@@ -26,7 +26,11 @@ export function moss(model: UnitModel = MOSS): DemoCase {
   const { caseC } = temperaturesAt(model, operatingAt(model, SET_V, TESTED_A), ROOM_C);
   const day = 'day-1';
   const port = (id: string, name: string, kind: 'usbA' | 'usbC', printed: string, others: string[]) => ({
-    id, name, kind, levels: [{ id: '5v', voltage: '5 V', printed, from: 'label' as const }], sharesWith: others,
+    id,
+    name,
+    kind,
+    levels: [{ id: '5v', voltage: '5 V', printed, from: 'label' as const }],
+    sharesWith: others,
   });
   const sweep = (id: string, of: string, file: string, names: [string, string, string]) => ({
     id,
@@ -60,7 +64,11 @@ export function moss(model: UnitModel = MOSS): DemoCase {
       instruments: demoInstruments(),
       days: [demoDay('2026-03-12')],
       events: [{ id: 'bought', at: '2026-02-20T13:30:00', what: 'purchased', note: 'invented quayside market lot' }],
-      ports: [port('a1', 'first USB-A socket', 'usbA', '2.4 A', ['a2', 'c1']), port('a2', 'second USB-A socket', 'usbA', '2.4 A', ['a1', 'c1']), port('c1', 'USB-C socket', 'usbC', '3 A', ['a1', 'a2'])],
+      ports: [
+        port('a1', 'first USB-A socket', 'usbA', '2.4 A', ['a2', 'c1']),
+        port('a2', 'second USB-A socket', 'usbA', '2.4 A', ['a1', 'c1']),
+        port('c1', 'USB-C socket', 'usbC', '3 A', ['a1', 'a2']),
+      ],
       conductors: [
         { id: 'out-plus', name: 'output plus', side: 'output' },
         { id: 'out-minus', name: 'output minus', side: 'output' },
@@ -78,7 +86,11 @@ export function moss(model: UnitModel = MOSS): DemoCase {
         sweep('sweep-a1', 'a1', 'file-a1', ['Load', 'Output', 'Input']),
         sweep('sweep-c1', 'c1', 'file-c1', ['I out', 'U out', 'P in']),
         {
-          id: 'spots-1', kind: 'spots', day, at: '2026-03-12T13:00:00', under: { cover: 'closed', minutes: '90 min', loads: [{ port: 'a1', draws: `${TESTED_A.toFixed(2)} A` }] },
+          id: 'spots-1',
+          kind: 'spots',
+          day,
+          at: '2026-03-12T13:00:00',
+          under: { cover: 'closed', minutes: '90 min', loads: [{ port: 'a1', draws: `${TESTED_A.toFixed(2)} A` }] },
           rows: [{ id: 'case', place: 'case-top', value: degrees(model, 'case', caseC), by: 'contact' }],
         },
       ],

@@ -1,4 +1,20 @@
-import { attach, BENCH_HZ, BENCH_MAINS, BENCH_V, type DemoCase, degrees, demoDay, demoInstruments, milliamperes, millimetres, nanofarads, ROOM_C, steps, sweepRows, text } from '../demo-unit.ts';
+import {
+  attach,
+  BENCH_HZ,
+  BENCH_MAINS,
+  BENCH_V,
+  type DemoCase,
+  degrees,
+  demoDay,
+  demoInstruments,
+  milliamperes,
+  millimetres,
+  nanofarads,
+  ROOM_C,
+  steps,
+  sweepRows,
+  text,
+} from '../demo-unit.ts';
 import { bracketUnits, clockQuoted, elapsedLogger, startIncrement, utf16 } from '../file-layouts.ts';
 import { noiseFor } from '../noise.ts';
 import { operatingAt, reflectedV, temperaturesAt, touchA, turnsRatio, type UnitModel } from '../unit-model.ts';
@@ -35,7 +51,9 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
   const sweeps = LEVELS.map(({ id, nominal, claim }, index) => {
     const rows = sweepRows(model, nominal * SET_HIGH, `sweep ${id}`, steps(0, claim * OVER_CLAIM, SWEEP_ROWS));
     const title = `load sweep of Tarn 30 at 230 V, ${nominal} V`;
-    return index % 2 === 0 ? { id, bytes: text(bracketUnits(rows, title)), file: `sweep-${id}.csv`, layout: 'brackets' as const } : { id, bytes: utf16(clockQuoted(rows, title)), file: `sweep-${id}.txt`, layout: 'clock' as const };
+    return index % 2 === 0
+      ? { id, bytes: text(bracketUnits(rows, title)), file: `sweep-${id}.csv`, layout: 'brackets' as const }
+      : { id, bytes: utf16(clockQuoted(rows, title)), file: `sweep-${id}.txt`, layout: 'clock' as const };
   });
   const last = LEVELS[3];
   const hot = operatingAt(model, last.nominal * SET_HIGH, last.claim);
@@ -70,8 +88,8 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
         },
       ],
       conductors: [
-        { id: 'line', name: 'line', side: 'mains' },
-        { id: 'neutral', name: 'neutral', side: 'mains' },
+        { id: 'line', name: 'line', side: 'mains', beforeFuse: true },
+        { id: 'neutral', name: 'neutral', side: 'mains', beforeFuse: true },
         { id: 'hv-minus', name: 'bulk minus', side: 'mains' },
         { id: 'drain', name: 'switch node', side: 'mains' },
         { id: 'out-plus', name: 'output plus', side: 'output' },
@@ -108,7 +126,14 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           maker: 'invented maker with an invented address',
           bought: { where: 'invented quayside market', date: '2026-02-20', price: '24.00' },
         },
-        { id: 'offers-1', kind: 'advertised', day, port: 'usb-c', by: 'trigger board', offers: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, current: `${claim} A` })) },
+        {
+          id: 'offers-1',
+          kind: 'advertised',
+          day,
+          port: 'usb-c',
+          by: 'trigger board',
+          offers: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, current: `${claim} A` })),
+        },
         ...sweeps.map(({ id, layout }) => ({
           id: `sweep-${id}`,
           kind: 'sweep' as const,
@@ -148,14 +173,22 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           value: milliamperes(model, `touch ${orientation}`, current),
         })),
         {
-          id: 'spots-1', kind: 'spots', day, at: '2026-03-09T16:00:00', under: soaked,
+          id: 'spots-1',
+          kind: 'spots',
+          day,
+          at: '2026-03-09T16:00:00',
+          under: soaked,
           rows: [
             { id: 'case', place: 'case-side', value: degrees(model, 'case', caseC), by: 'contact' },
             { id: 'winding', place: 'winding', value: degrees(model, 'winding', windingC), by: 'contact' },
           ],
         },
         {
-          id: 'soak-1', kind: 'soak', day, at: '2026-03-09T13:30:00', under: soaked,
+          id: 'soak-1',
+          kind: 'soak',
+          day,
+          at: '2026-03-09T13:30:00',
+          under: soaked,
           table: {
             file: 'soak-file',
             columns: [
@@ -164,15 +197,51 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
             ],
           },
         },
-        { id: 'capture-1', kind: 'capture', day, at: '2026-03-09T17:40:00', under: { loads }, file: 'capture-file', channels: [{ column: 'CH1', node: 'drain', attenuation: '100' }] },
         {
-          id: 'gap-board', kind: 'distance', day, at: '2026-03-09T17:10:00', from: 'hv-minus', to: 'out-plus', path: 'surface', method: 'caliper', material: 'fr4',
-          value: millimetres(model, 'gap board', model.boardMm), where: 'board, round the slot under the transformer',
+          id: 'capture-1',
+          kind: 'capture',
+          day,
+          at: '2026-03-09T17:40:00',
+          under: { loads },
+          file: 'capture-file',
+          channels: [{ column: 'CH1', node: 'drain', attenuation: '100' }],
         },
-        { id: 'gap-air', kind: 'distance', day, at: '2026-03-09T17:15:00', from: 'hv-minus', to: 'out-plus', path: 'air', method: 'caliper', value: millimetres(model, 'gap air', model.airMm) },
         {
-          id: 'gap-mains', kind: 'distance', day, at: '2026-03-09T17:18:00', from: 'line', to: 'neutral', path: 'surface', method: 'caliper', material: 'fr4',
-          value: millimetres(model, 'gap mains', MAINS_GAP_MM), where: 'before the fuse',
+          id: 'gap-board',
+          kind: 'distance',
+          day,
+          at: '2026-03-09T17:10:00',
+          from: 'hv-minus',
+          to: 'out-plus',
+          path: 'surface',
+          method: 'caliper',
+          material: 'fr4',
+          value: millimetres(model, 'gap board', model.boardMm),
+          where: 'board, round the slot under the transformer',
+        },
+        {
+          id: 'gap-air',
+          kind: 'distance',
+          day,
+          at: '2026-03-09T17:15:00',
+          from: 'hv-minus',
+          to: 'out-plus',
+          path: 'air',
+          method: 'caliper',
+          value: millimetres(model, 'gap air', model.airMm),
+        },
+        {
+          id: 'gap-mains',
+          kind: 'distance',
+          day,
+          at: '2026-03-09T17:18:00',
+          from: 'line',
+          to: 'neutral',
+          path: 'surface',
+          method: 'caliper',
+          material: 'fr4',
+          value: millimetres(model, 'gap mains', MAINS_GAP_MM),
+          where: 'before the fuse',
         },
         { id: 'board-1', kind: 'board', day, fuse: 'cartridge', fusePart: 'f1', rectifier: 'bridge', suppression: ['c9'] },
       ],

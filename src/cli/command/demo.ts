@@ -14,7 +14,10 @@ const EXAMPLES = fileURLToPath(new URL('../../../examples', import.meta.url));
 /** Judges the invented demo cases, explains one deciding number of each, and writes their reports. */
 export async function demo(options: { out: string }): Promise<void> {
   await mkdir(options.out, { recursive: true });
-  const names = (await readdir(EXAMPLES, { withFileTypes: true })).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort();
+  const names = (await readdir(EXAMPLES, { withFileTypes: true }))
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort();
   const written: string[] = [];
   for (const name of names) {
     const result = await assessCase(caseFolder(join(EXAMPLES, name)));

@@ -10,7 +10,9 @@ export async function explain(path: string, what: string): Promise<void> {
   if (Array.isArray(result)) throw new Refused(result);
   const { assessment } = result;
   const isCheck = assessment.findings.some(({ id, check }) => id === what || check === what);
-  const text = isCheck ? explainCheck(assessment, what, { colour: wantsColour() }) : explainStep(assessment, what, { colour: wantsColour() });
+  const text = isCheck
+    ? explainCheck(assessment, what, { colour: wantsColour() })
+    : explainStep(assessment, what, { colour: wantsColour() });
   if (isRefusal(text)) throw new Refused([text]);
   print(text);
 }

@@ -13,7 +13,13 @@ export async function newFolder(path: string): Promise<void> {
     await writeFile(file, `${JSON.stringify(newCase(slugOf(basename(resolve(path)))), null, 2)}\n`, { flag: 'wx' });
   } catch (error) {
     const { code = 'unknown' } = error as { code?: string };
-    throw new Refused([refuse(code === 'EEXIST' ? 'case-exists' : 'cannot-write', file, code === 'EEXIST' ? 'a folder without a case' : `a place that can be written to (${code})`)]);
+    throw new Refused([
+      refuse(
+        code === 'EEXIST' ? 'case-exists' : 'cannot-write',
+        file,
+        code === 'EEXIST' ? 'a folder without a case' : `a place that can be written to (${code})`,
+      ),
+    ]);
   }
   print(`new case in ${file}; what can go into it is in docs/case-format.md and schema/case.schema.json`);
 }

@@ -42,7 +42,17 @@ function toReadJson(file: Description): unknown {
     preamble,
     rows,
     ...(timeStepS === undefined ? {} : { timeStepS }),
-    columns: file.columns.map(({ name, unit, count, missing, first, last, min, max, mean }) => ({ name, unit, count, missing: missing.count, first, last, min, max, mean })),
+    columns: file.columns.map(({ name, unit, count, missing, first, last, min, max, mean }) => ({
+      name,
+      unit,
+      count,
+      missing: missing.count,
+      first,
+      last,
+      min,
+      max,
+      mean,
+    })),
     doubts: file.doubts.map(({ code, question, answers }) => ({ code, question, answers })),
   };
 }

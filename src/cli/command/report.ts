@@ -12,7 +12,9 @@ export async function report(path: string, options: { out: string }): Promise<vo
   try {
     await writeFile(options.out, renderReport(result.assessment));
   } catch (error) {
-    throw new Refused([refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`)]);
+    throw new Refused([
+      refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`),
+    ]);
   }
   print(`report written to ${options.out}`);
 }

@@ -6,8 +6,8 @@ import { toCanonical } from '../result/canonical.ts';
 import { digestOf } from '../result/digest.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { Tables } from '../working/bench/bench.ts';
-import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { gatherFacts } from '../working/facts.ts';
+import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { judgeVerdict } from './judge-verdict.ts';
@@ -40,7 +40,13 @@ export function assess(one: Case, tables: Tables): Assessment {
     else
       for (const subject of subjects) {
         const answer = check.judge(facts, subject);
-        const answers = answer.beyond === undefined ? [{ subject, answer }] : [{ subject, answer }, { subject: { ...subject, id: `${subject.id}~${answer.beyond.id}` }, answer: answer.beyond.answer }];
+        const answers =
+          answer.beyond === undefined
+            ? [{ subject, answer }]
+            : [
+                { subject, answer },
+                { subject: { ...subject, id: `${subject.id}~${answer.beyond.id}` }, answer: answer.beyond.answer },
+              ];
         for (const one of answers) {
           const judged = toFinding(check, one.subject, one.answer);
           findings.push({ ...judged.finding, under: conditionsOfFields(facts.bench, judged.finding.fields) });
@@ -48,7 +54,10 @@ export function assess(one: Case, tables: Tables): Assessment {
         }
       }
   }
-  findings.sort((a, b) => HAZARDS.indexOf(a.hazard) - HAZARDS.indexOf(b.hazard) || compare(a.check, b.check) || compare(a.subject ?? '', b.subject ?? ''));
+  findings.sort(
+    (a, b) =>
+      HAZARDS.indexOf(a.hazard) - HAZARDS.indexOf(b.hazard) || compare(a.check, b.check) || compare(a.subject ?? '', b.subject ?? ''),
+  );
 
   for (const { nearest } of facts.levels) for (const { held } of nearest) if (held !== null) roots.push(held.step);
   const verdict = judgeVerdict(findings);
@@ -61,8 +70,20 @@ export function assess(one: Case, tables: Tables): Assessment {
     format: ASSESSMENT_FORMAT,
     tool: `mainsworthy ${TOOL_VERSION}`,
     rules: { version: RULES_VERSION, sha256: rulesDigest() },
-    case: { id: one.id, product: one.product.id, name: one.product.name, sample: one.sample, sha256: digestOf(one), invented: one.invented === true },
-    setting: Object.fromEntries(Object.entries(facts.setting.entries).map(([key, { value, from, source }]) => [key, { value, from, source: source === null ? null : toSource(source) }])),
+    case: {
+      id: one.id,
+      product: one.product.id,
+      name: one.product.name,
+      sample: one.sample,
+      sha256: digestOf(one),
+      invented: one.invented === true,
+    },
+    setting: Object.fromEntries(
+      Object.entries(facts.setting.entries).map(([key, { value, from, source }]) => [
+        key,
+        { value, from, source: source === null ? null : toSource(source) },
+      ]),
+    ),
     bench: toBench(facts.bench),
     verdict,
     findings,
@@ -87,7 +108,16 @@ function claimsOf(findings: readonly Finding[]): Assessment['claims'] {
       const { measured, limit } = finding;
       if (measured === null || 'word' in measured || limit?.at === undefined) return [];
       const claimed: Amount = limit.at;
-      return [{ claim: finding.about ?? finding.id, claimed, measured, share: measured.value / claimed.value, probability: finding.probability, finding: finding.id }];
+      return [
+        {
+          claim: finding.about ?? finding.id,
+          claimed,
+          measured,
+          share: measured.value / claimed.value,
+          probability: finding.probability,
+          finding: finding.id,
+        },
+      ];
     });
 }
 

@@ -33,7 +33,8 @@ export function judgeVerdict(findings: readonly Finding[]): Verdict {
   const [worst] = words;
   const [doubt] = doubts;
   const assessed = findings.some(({ outcome }) => outcome === 'pass' || outcome === 'fail' || outcome === 'inconclusive');
-  const doubtful = doubt !== undefined && (worst === undefined || FAILURES.indexOf(doubt.failure) < FAILURES.indexOf(worst.failure)) ? doubt : null;
+  const doubtful =
+    doubt !== undefined && (worst === undefined || FAILURES.indexOf(doubt.failure) < FAILURES.indexOf(worst.failure)) ? doubt : null;
   // while a doubtful word stands, "Nothing found wrong" is not said; before any check is assessed neither
   const failure: Failure = worst?.failure ?? (assessed && doubtful === null ? 'Nothing found wrong' : 'No verdict yet');
   const deciding = findings.filter(({ id }) => worst?.by.includes(id) === true);
@@ -76,7 +77,14 @@ export function worstOf(findings: readonly Finding[]): Finding {
 function cellsOf(hazard: 'shock' | 'fire', findings: readonly Finding[]): Cell[] {
   return BENCH_SET.filter((one) => one.hazard === hazard && (one.worst === 'lethal' || one.worst === 'injurious')).map(({ id }) => {
     const { outcome } = worstOf(findings.filter(({ check }) => check === id));
-    const state = outcome === 'notApplicable' ? 'notApplicable' : outcome === 'notAssessed' ? 'notAssessed' : outcome === 'inconclusive' ? 'inconclusive' : 'settled';
+    const state =
+      outcome === 'notApplicable'
+        ? 'notApplicable'
+        : outcome === 'notAssessed'
+          ? 'notAssessed'
+          : outcome === 'inconclusive'
+            ? 'inconclusive'
+            : 'settled';
     return { check: id, state };
   });
 }

@@ -13,7 +13,15 @@ let known: string | undefined;
 export function rulesDigest(): string {
   known ??= digestOf({
     version: RULES_VERSION,
-    tables: TABLES.map(({ id, source, lookUp, key, columns, rows, cellSources }) => ({ id, source, lookUp, key, columns, rows, cellSources })),
+    tables: TABLES.map(({ id, source, lookUp, key, columns, rows, cellSources }) => ({
+      id,
+      source,
+      lookUp,
+      key,
+      columns,
+      rows,
+      cellSources,
+    })),
     formulas: FORMULAS.map(({ id, tex, text, source, inputs, output, validity }) => ({ id, tex, text, source, inputs, output, validity })),
     checks: CHECKS.map(({ id, consequence, needs }) => ({ id, consequence, needs })),
     bench: BENCH_SET,

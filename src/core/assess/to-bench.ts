@@ -12,7 +12,12 @@ export function toBench(bench: Bench): Assessment['bench'] {
     bought: bought === undefined ? null : { where: bought.where, date: bought.date, price: bought.price ?? null },
     days: one.days.map(({ id, date, under }) => ({ id, date, under: conditionTexts(under) })),
     events: one.events.map(({ at, what, note }) => ({ at, what, note: note ?? null })).toSorted((a, b) => (a.at < b.at ? -1 : 1)),
-    instruments: one.instruments.map(({ id, name, calibrated, ranges }) => ({ id, name, calibrated: calibrated ?? null, roles: [...new Set(ranges.map(({ of }) => of))] })),
+    instruments: one.instruments.map(({ id, name, calibrated, ranges }) => ({
+      id,
+      name,
+      calibrated: calibrated ?? null,
+      roles: [...new Set(ranges.map(({ of }) => of))],
+    })),
     exhibits: one.exhibits.map(({ id, kind, at, struck }) => ({ id, kind, at: at ?? null, struck: struck !== undefined })),
   };
 }
@@ -44,5 +49,7 @@ function wordOf(value: unknown): string {
 }
 
 function loadsText(loads: NonNullable<Conditions['loads']>): string {
-  return loads.map(({ port, level, draws }) => `${port}${level === undefined ? '' : ` ${level}`}: ${typeof draws === 'string' ? draws : draws.state}`).join('; ');
+  return loads
+    .map(({ port, level, draws }) => `${port}${level === undefined ? '' : ` ${level}`}: ${typeof draws === 'string' ? draws : draws.state}`)
+    .join('; ');
 }

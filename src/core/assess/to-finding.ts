@@ -1,6 +1,6 @@
-import type { Answer, AnyCheck, Subject } from '../check/define-check.ts';
-import type { LimitLine } from '../check/decide.ts';
 import { BENCH_SET, type BenchCheck } from '../check/bench-set.ts';
+import type { LimitLine } from '../check/decide.ts';
+import type { Answer, AnyCheck, Subject } from '../check/define-check.ts';
 import type { Amount, Consequence, Finding, Limit, Reason } from '../result/assessment.ts';
 import { type Derived, uncertainty } from '../trace/derived.ts';
 import type { StepNode } from '../trace/step.ts';
@@ -14,7 +14,12 @@ export function benchCheck(id: string): BenchCheck {
 }
 
 export function toAmount(derived: Derived): Amount {
-  return { value: derived.value, unit: derived.unit, u: uncertainty(derived), ...(derived.side === undefined ? {} : { side: derived.side }) };
+  return {
+    value: derived.value,
+    unit: derived.unit,
+    u: uncertainty(derived),
+    ...(derived.side === undefined ? {} : { side: derived.side }),
+  };
 }
 
 /** One finding with the steps that its derivation needs. */
@@ -95,7 +100,11 @@ function toLimit(line: LimitLine): Limit {
 
 export function toSource(source: LimitLine['source']): Limit['source'] {
   const { alsoBy, disagrees, ...rest } = source;
-  return { ...rest, ...(alsoBy === undefined ? {} : { alsoBy: [...alsoBy] }), ...(disagrees === undefined ? {} : { disagrees: [...disagrees] }) };
+  return {
+    ...rest,
+    ...(alsoBy === undefined ? {} : { alsoBy: [...alsoBy] }),
+    ...(disagrees === undefined ? {} : { disagrees: [...disagrees] }),
+  };
 }
 
 function limitRoots(line: LimitLine): StepNode[] {

@@ -56,6 +56,7 @@ function basicEnough(pair: PairFacts, distance: Derived, limits: DistanceLimits,
 /** Why a pair is not put to the tables at all, or null. */
 export function pairOutside(pair: PairFacts): Judgement | null {
   if (pair.id === BARRIER_NOT_MEASURED.id) return undecided('notAssessed', 'notLooked');
+  if (pair.insulation === 'fuseNotStated') return undecided('notAssessed', 'notLooked', { notes: [{ key: 'fuseSideNotStated', args: {} }] });
   if (pair.insulation === 'functional') return undecided('notApplicable', 'doesNotApply');
   if (pair.insulation === 'floating') return undecided('notAssessed', 'notImplemented', { notes: [{ key: 'floatingConductor', args: {} }] });
   if (pair.insulation === 'unknown') return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'sideNotStated', args: {} }] });
@@ -75,6 +76,6 @@ const BARRIER_NOT_MEASURED: PairFacts = {
 
 /** The pairs of a check; a pair between two mains conductors or two outputs settles nothing of what stands before a hand. */
 export function withBarrier(pairs: readonly PairFacts[]): readonly PairFacts[] {
-  const across = pairs.some(({ insulation, betweenMains }) => !betweenMains && insulation !== 'functional');
+  const across = pairs.some(({ insulation }) => insulation === 'reinforced' || insulation === 'floating' || insulation === 'unknown');
   return across ? pairs : [...pairs, BARRIER_NOT_MEASURED];
 }

@@ -27,7 +27,13 @@ export const conditions = z.strictObject({
   orientation: condition(z.enum(['A', 'B'])).optional(),
   ambient: condition(quantity('temperature')).optional(),
   position: words.optional(),
-  cover: z.union([z.enum(['closed', 'open']), z.strictObject({ openedBefore: quantity('time') }), z.strictObject({ state: z.literal('unknown'), because: words })]).optional(),
+  cover: z
+    .union([
+      z.enum(['closed', 'open']),
+      z.strictObject({ openedBefore: quantity('time') }),
+      z.strictObject({ state: z.literal('unknown'), because: words }),
+    ])
+    .optional(),
   loads: z.array(load).optional(),
   start: condition(z.enum(['cold', 'hot'])).optional(),
   minutes: condition(quantity('time')).optional(),

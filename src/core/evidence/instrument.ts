@@ -40,13 +40,15 @@ const instrumentRange = z
   .superRefine((one, context) => {
     const kind = ROLES[one.of];
     const accuracy = parseAccuracy(one.accuracy, kind);
-    if (isRefusal(accuracy)) context.addIssue({ code: 'custom', path: ['accuracy'], message: sentence(accuracy), params: { refusal: accuracy } });
+    if (isRefusal(accuracy))
+      context.addIssue({ code: 'custom', path: ['accuracy'], message: sentence(accuracy), params: { refusal: accuracy } });
     for (const key of ['upTo', 'resolution'] as const) {
       const text = one[key];
       if (text === undefined) continue;
       const step = key === 'resolution' && kind === 'temperature' ? 'temperatureDifference' : kind;
       const quantityRead = parseQuantity(text, step);
-      if (isRefusal(quantityRead)) context.addIssue({ code: 'custom', path: [key], message: sentence(quantityRead), params: { refusal: quantityRead } });
+      if (isRefusal(quantityRead))
+        context.addIssue({ code: 'custom', path: [key], message: sentence(quantityRead), params: { refusal: quantityRead } });
     }
   });
 

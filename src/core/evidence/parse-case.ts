@@ -27,8 +27,13 @@ function refusalsOf(issue: Issue, json: unknown, before: readonly PropertyKey[])
   if (issue.code === 'unrecognized_keys') {
     const known = knownKeys(issue, here);
     return issue.keys.map((key) => {
-      const near = known.filter((other) => editDistance(key, other) <= Math.max(2, key.length / 3)).sort((a, b) => editDistance(key, a) - editDistance(key, b))[0];
-      return refuse('unknown-key', key, 'a key of this place', { place: `${place}/${key}`, ...(near === undefined ? {} : { suggestion: near }) });
+      const near = known
+        .filter((other) => editDistance(key, other) <= Math.max(2, key.length / 3))
+        .sort((a, b) => editDistance(key, a) - editDistance(key, b))[0];
+      return refuse('unknown-key', key, 'a key of this place', {
+        place: `${place}/${key}`,
+        ...(near === undefined ? {} : { suggestion: near }),
+      });
     });
   }
   if (issue.code === 'invalid_union') {
@@ -37,7 +42,9 @@ function refusalsOf(issue: Issue, json: unknown, before: readonly PropertyKey[])
       // the path of such an issue ends in the discriminator itself
       const inside = path.at(-1) === discriminator;
       const got = inside ? here : typeof here === 'object' && here !== null ? (here as Record<string, unknown>)[discriminator] : here;
-      return [refuse('unknown-kind', show(got), `a ${discriminator} of this place`, { place: inside ? place : `${place}/${discriminator}` })];
+      return [
+        refuse('unknown-kind', show(got), `a ${discriminator} of this place`, { place: inside ? place : `${place}/${discriminator}` }),
+      ];
     }
     const branches = issue.errors as Issue[][];
     const words = literalsOf(branches);
@@ -61,7 +68,9 @@ function expectedText(issue: Issue): string {
 
 /** A union of nothing but single words or numbers: all of them, for one sentence. */
 function literalsOf(branches: readonly Issue[][]): string[] | null {
-  const words = branches.map((branch) => (branch.length === 1 && branch[0]!.code === 'invalid_value' && branch[0]!.path.length === 0 ? branch[0]!.values.map(String) : null));
+  const words = branches.map((branch) =>
+    branch.length === 1 && branch[0]!.code === 'invalid_value' && branch[0]!.path.length === 0 ? branch[0]!.values.map(String) : null,
+  );
   return branches.length > 0 && words.every((own) => own !== null) ? words.flat() : null;
 }
 
@@ -73,7 +82,11 @@ function branchThatFits(branches: Issue[][], here: unknown): Issue[] | null {
     const typeMissed = branch.some((issue) => issue.path.length === 0 && issue.code === 'invalid_type');
     if (typeMissed) return false;
     if (!isObject) return true;
-    if ('state' in here) return branch.some((issue) => 'discriminator' in issue) || !branch.some((issue) => issue.code === 'unrecognized_keys' && issue.keys.includes('state'));
+    if ('state' in here)
+      return (
+        branch.some((issue) => 'discriminator' in issue) ||
+        !branch.some((issue) => issue.code === 'unrecognized_keys' && issue.keys.includes('state'))
+      );
     return 'v' in here ? !branch.some((issue) => issue.code === 'unrecognized_keys' && issue.keys.includes('v')) : true;
   });
   const depth = (branch: Issue[]): number => Math.max(...branch.map((issue) => issue.path.length));
@@ -111,7 +124,10 @@ function collectKeys(schema: z.core.$ZodType, into: Set<string>, seen: Set<unkno
 }
 
 function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((value, key) => (typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined), json);
+  return path.reduce<unknown>(
+    (value, key) => (typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined),
+    json,
+  );
 }
 
 /** "/exhibits/sweep-1/table": list items by their id where they have one, else by number counted from 0. */

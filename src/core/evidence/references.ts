@@ -10,7 +10,8 @@ export function brokenReferences(one: Case): Refusal[] {
   for (const list of lists) {
     ids[list] = new Set();
     for (const item of one[list]) {
-      if (ids[list].has(item.id)) found.push(refuse('id-twice', item.id, `an id that stands once in ${list}`, { place: `/${list}/${item.id}/id` }));
+      if (ids[list].has(item.id))
+        found.push(refuse('id-twice', item.id, `an id that stands once in ${list}`, { place: `/${list}/${item.id}/id` }));
       ids[list].add(item.id);
     }
   }
@@ -27,7 +28,9 @@ export function brokenReferences(one: Case): Refusal[] {
   for (const place of one.places) need('parts', place.part, `/places/${place.id}/part`);
   for (const port of one.ports) for (const other of port.sharesWith ?? []) need('ports', other, `/ports/${port.id}/sharesWith`);
   for (const exhibit of one.exhibits) {
-    checkExhibit(exhibit, need, (id, place) => found.push(refuse('same-ends', id, 'another conductor than the one it starts from', { place })));
+    checkExhibit(exhibit, need, (id, place) =>
+      found.push(refuse('same-ends', id, 'another conductor than the one it starts from', { place })),
+    );
     for (const { place, value } of instrumentsIn(exhibit, `/exhibits/${exhibit.id}`)) need('instruments', value, place);
     for (const { place, port, level } of levelsIn(exhibit)) {
       const levels = one.ports.find(({ id }) => id === port)?.levels;
@@ -66,7 +69,8 @@ function instrumentsIn(value: unknown, place: string): { place: string; value: s
 function levelsIn(exhibit: Exhibit): { place: string; port: string; level: string | undefined }[] {
   const at = `/exhibits/${exhibit.id}`;
   const loads = (exhibit.under?.loads ?? []).map(({ port, level }) => ({ place: `${at}/under/loads`, port, level }));
-  const own = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' ? [{ place: `${at}/level`, port: exhibit.port, level: exhibit.level }] : [];
+  const own =
+    exhibit.kind === 'sweep' || exhibit.kind === 'ripple' ? [{ place: `${at}/level`, port: exhibit.port, level: exhibit.level }] : [];
   return [...own, ...loads];
 }
 

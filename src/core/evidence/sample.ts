@@ -25,13 +25,44 @@ export const side = z.enum(['mains', 'output', 'earth', 'touchable', 'floating']
 export type Side = z.infer<typeof side>;
 
 /** Nets, core, heat sinks, pins, enclosure: distances, barrier, nets and simulation terminals all name these. */
-export const conductor = z.strictObject({ id, name: words, side: value(side), alias: z.array(words).optional() });
+export const conductor = z.strictObject({
+  id,
+  name: words,
+  side: value(side),
+  /** On the mains side: stands before the first part that opens, so that an arc to another such conductor is fed by the socket. */
+  beforeFuse: z.boolean().optional(),
+  alias: z.array(words).optional(),
+});
 export type Conductor = z.infer<typeof conductor>;
 
 export const PART_KINDS = [
-  'resistor', 'fusibleResistor', 'fuse', 'ntc', 'varistor', 'ceramicCapacitor', 'filmCapacitor', 'electrolyticCapacitor', 'capacitor', 'inductor',
-  'commonModeChoke', 'diode', 'bridgeRectifier', 'zener', 'led', 'bipolarTransistor', 'mosfet', 'transformer', 'controller', 'shuntReference',
-  'optocoupler', 'negotiationChip', 'connector', 'jumper', 'heatSink', 'load', 'other',
+  'resistor',
+  'fusibleResistor',
+  'fuse',
+  'ntc',
+  'varistor',
+  'ceramicCapacitor',
+  'filmCapacitor',
+  'electrolyticCapacitor',
+  'capacitor',
+  'inductor',
+  'commonModeChoke',
+  'diode',
+  'bridgeRectifier',
+  'zener',
+  'led',
+  'bipolarTransistor',
+  'mosfet',
+  'transformer',
+  'controller',
+  'shuntReference',
+  'optocoupler',
+  'negotiationChip',
+  'connector',
+  'jumper',
+  'heatSink',
+  'load',
+  'other',
 ] as const;
 export const partKind = z.enum(PART_KINDS);
 export type PartKind = z.infer<typeof partKind>;

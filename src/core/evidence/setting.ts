@@ -5,7 +5,13 @@ import { id, quantity } from './typed.ts';
 export const setting = z.strictObject({
   market: z.enum(['EU', 'UK', 'US', 'JP', 'other']),
   mains: z
-    .strictObject({ nominal: quantity('voltage'), low: quantity('voltage'), high: quantity('voltage'), frequency: quantity('frequency'), highFrequency: quantity('frequency').optional() })
+    .strictObject({
+      nominal: quantity('voltage'),
+      low: quantity('voltage'),
+      high: quantity('voltage'),
+      frequency: quantity('frequency'),
+      highFrequency: quantity('frequency').optional(),
+    })
     .optional(),
   highestAmbient: quantity('temperature').optional(),
   altitude: quantity('length').optional(),

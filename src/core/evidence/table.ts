@@ -21,7 +21,9 @@ export const table = z.strictObject({
       from: z.union([words, z.number().int().positive()]).optional(),
     }),
   ),
-  rows: z.array(z.strictObject({ id, cells: z.array(z.union([z.string(), noValue])), under: conditions.optional(), struck: words.optional() })).optional(),
+  rows: z
+    .array(z.strictObject({ id, cells: z.array(z.union([z.string(), noValue])), under: conditions.optional(), struck: words.optional() }))
+    .optional(),
   file: id.optional(),
 });
 export type Table = z.infer<typeof table>;

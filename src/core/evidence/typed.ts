@@ -17,7 +17,9 @@ export type Id = string;
 const SIGNED: ReadonlySet<Kind> = new Set(['voltage', 'current', 'charge', 'temperatureDifference', 'power', 'ratio']);
 
 function impossible(read: Quantity, signed: boolean): Refusal | null {
-  return read.value < 0 && !(signed && SIGNED.has(read.kind)) ? refuse('negative', read.text, `${KIND_IN_WORDS[read.kind]}, not below zero`) : null;
+  return read.value < 0 && !(signed && SIGNED.has(read.kind))
+    ? refuse('negative', read.text, `${KIND_IN_WORDS[read.kind]}, not below zero`)
+    : null;
 }
 
 /** `unsigned` for what is an amount by its nature (an rms value, a touch current) although its kind can have a sign. A quantity kept as typed; refused when it cannot be read as the kind asked for. */

@@ -7,11 +7,9 @@ import { cite, type Source } from '../source/source.ts';
  */
 export type SeriesName = 'E3' | 'E6' | 'E12' | 'E24' | 'E48' | 'E96' | 'E192';
 
-export const SERIES_SOURCE: Source = {
-  ...cite('bench', 'series E3 to E192', 'secondary', { alsoBy: ['an encyclopaedia, article on the E series'] }),
-  publication: 'IEC 60063, Preferred number series for resistors and capacitors',
-  edition: '2015',
-};
+export const SERIES_SOURCE: Source = cite('iec-60063', 'series E3 to E192', 'secondary', {
+  alsoBy: ['an encyclopaedia, article on the E series'],
+});
 
 const DECADE = 10;
 

@@ -17,7 +17,8 @@ export function parseNumber(text: string): WrittenNumber | Refusal {
   if (THOUSANDS_OR_DECIMALS.test(trimmed))
     return refuse('ambiguous-comma', text, 'a point before decimals, or no separator between thousands');
   const commas = trimmed.split(',').length - 1;
-  if (commas > 1 || (commas === 1 && trimmed.includes('.'))) return refuse('ambiguous-comma', text, 'one decimal mark and no other separator');
+  if (commas > 1 || (commas === 1 && trimmed.includes('.')))
+    return refuse('ambiguous-comma', text, 'one decimal mark and no other separator');
   const pointed = trimmed.replace(',', '.');
   if (!PLAIN.test(pointed) && !GROUPED.test(pointed)) return refuse('not-a-number', text, EXPECTED);
   const digits = pointed.replaceAll(' ', '');

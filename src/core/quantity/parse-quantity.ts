@@ -123,7 +123,8 @@ function parseLetterAsPoint(text: string, match: RegExpExecArray, expected: Kind
   }
   const number = parseNumber(`${before === '' || before === '-' || before === '+' ? `${before}0` : before}.${after === '' ? '0' : after}`);
   if (isRefusal(number)) return null;
-  const prefix = letter === 'R' || letter === 'r' || letter === 'V' ? 1 : (PREFIXES[letter === 'u' ? 'µ' : letter === 'K' ? 'k' : letter] ?? 1);
+  const prefix =
+    letter === 'R' || letter === 'r' || letter === 'V' ? 1 : (PREFIXES[letter === 'u' ? 'µ' : letter === 'K' ? 'k' : letter] ?? 1);
   const step = after === '' ? 1 : number.lastDigit;
   return {
     text,
@@ -142,7 +143,12 @@ function kindOfLetter(letter: string, expected: Kind | undefined): Kind | null {
   return null;
 }
 
-function parseWithUncertainty(text: string, [left, right]: [string, string], expected: Kind | undefined, wanted: string): Quantity | Refusal {
+function parseWithUncertainty(
+  text: string,
+  [left, right]: [string, string],
+  expected: Kind | undefined,
+  wanted: string,
+): Quantity | Refusal {
   const opened = left.startsWith('(') && /^[^)]*\)/.test(right);
   const head = opened ? left.slice(1) : left;
   const [tail, after] = opened ? (right.split(')', 2) as [string, string]) : [right, ''];

@@ -1,6 +1,6 @@
 import { parseQuantity, type Quantity } from './parse-quantity.ts';
 import { isRefusal, type Refusal, refuse } from './refusal.ts';
-import { type Kind, KIND_IN_WORDS, normaliseSigns } from './unit.ts';
+import { KIND_IN_WORDS, type Kind, normaliseSigns } from './unit.ts';
 
 const DASHED = /^\s*([\d.,]+)\s*([^\d\s–—~-]*)\s*(?:-|–|—|~|\.\.|to)\s*([\d.,]+)\s*(\S.*)$/;
 

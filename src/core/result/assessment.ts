@@ -25,14 +25,34 @@ export type Failure = z.infer<typeof failure>;
 export const coverage = z.enum(['examined', 'partly examined', 'not examined']);
 export type Coverage = z.infer<typeof coverage>;
 export const REASONS = [
-  'met', 'notMet', 'withinUncertainty', 'uncertaintyUnknown', 'oneSided', 'branchesDisagree', 'outOfRange', 'unknownValue', 'notLooked', 'cannotNow',
-  'notComparable', 'refusedEvidence', 'contradicted', 'limitUnknown', 'notImplemented', 'doesNotApply', 'struck',
+  'met',
+  'notMet',
+  'withinUncertainty',
+  'uncertaintyUnknown',
+  'oneSided',
+  'branchesDisagree',
+  'outOfRange',
+  'unknownValue',
+  'notLooked',
+  'cannotNow',
+  'notComparable',
+  'refusedEvidence',
+  'contradicted',
+  'limitUnknown',
+  'notImplemented',
+  'doesNotApply',
+  'struck',
 ] as const;
 export const reason = z.enum(REASONS);
 export type Reason = z.infer<typeof reason>;
 
 /** SI. `side` makes a one-sided value: the true value lies below or above `value`; u is then null. u null = unknown, never zero. */
-export const amount = z.strictObject({ value: z.number(), unit: z.string(), u: z.number().nullable(), side: z.enum(['below', 'above', 'anywhere']).optional() });
+export const amount = z.strictObject({
+  value: z.number(),
+  unit: z.string(),
+  u: z.number().nullable(),
+  side: z.enum(['below', 'above', 'anywhere']).optional(),
+});
 export type Amount = z.infer<typeof amount>;
 /** A quantity, or what was found in one word: a class, a kind, "absent". */
 export const measured = z.union([amount, z.strictObject({ word: z.string() })]);
@@ -131,7 +151,15 @@ export const step = z.strictObject({
   formula: z.string().nullable(),
   uses: z.array(z.strictObject({ step: z.string(), symbol: z.string(), sensitivity: z.number().nullable() })),
   /** Uncertainty budget: what contributes, in the step's own unit; sorted, largest first. */
-  budget: z.array(z.strictObject({ leaf: z.string(), means: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])), u: z.number().nullable(), share: z.number().nullable() })),
+  budget: z.array(
+    z.strictObject({
+      leaf: z.string(),
+      means: z.string(),
+      args: z.record(z.string(), z.union([z.string(), z.number()])),
+      u: z.number().nullable(),
+      share: z.number().nullable(),
+    }),
+  ),
   source: sourceRecord.nullable(),
   field: z.string().optional(),
   notes: z.array(z.strictObject({ key: z.string(), args: z.record(z.string(), z.union([z.string(), z.number()])) })),
@@ -176,7 +204,14 @@ export const assessment = z.strictObject({
   format: z.literal(ASSESSMENT_FORMAT),
   tool: z.string(),
   rules: z.strictObject({ version: z.string(), sha256: z.string() }),
-  case: z.strictObject({ id: z.string(), product: z.string(), name: z.string(), sample: z.string(), sha256: z.string(), invented: z.boolean() }),
+  case: z.strictObject({
+    id: z.string(),
+    product: z.string(),
+    name: z.string(),
+    sample: z.string(),
+    sha256: z.string(),
+    invented: z.boolean(),
+  }),
   setting: z.record(z.string(), z.strictObject({ value: z.string(), from: z.enum(['case', 'default']), source: sourceRecord.nullable() })),
   /** Who, when, with what: as the case says, for the head of a report. */
   bench: z.strictObject({
@@ -184,7 +219,9 @@ export const assessment = z.strictObject({
     bought: z.strictObject({ where: z.string(), date: z.string(), price: z.string().nullable() }).nullable(),
     days: z.array(z.strictObject({ id: z.string(), date: z.string(), under: z.record(z.string(), z.string()) })),
     events: z.array(z.strictObject({ at: z.string(), what: z.string(), note: z.string().nullable() })),
-    instruments: z.array(z.strictObject({ id: z.string(), name: z.string(), calibrated: z.string().nullable(), roles: z.array(z.string()) })),
+    instruments: z.array(
+      z.strictObject({ id: z.string(), name: z.string(), calibrated: z.string().nullable(), roles: z.array(z.string()) }),
+    ),
     /** Every exhibit with its kind and whether a check of this version reads it. */
     exhibits: z.array(z.strictObject({ id: z.string(), kind: z.string(), at: z.string().nullable(), struck: z.boolean() })),
   }),
@@ -208,7 +245,16 @@ export const assessment = z.strictObject({
   curves: z.array(curve),
   next: z.array(nextMeasurement),
   lastChance: z.array(z.strictObject({ before: z.enum(['opening', 'desoldering', 'unwinding']), measure: z.array(z.string()) })),
-  claims: z.array(z.strictObject({ claim: z.string(), claimed: amount, measured: amount, share: z.number(), probability: z.number().nullable(), finding: z.string() })),
+  claims: z.array(
+    z.strictObject({
+      claim: z.string(),
+      claimed: amount,
+      measured: amount,
+      share: z.number(),
+      probability: z.number().nullable(),
+      finding: z.string(),
+    }),
+  ),
   /** Exhibits that are kept but that no check of this version reads. */
   unjudged: z.array(z.strictObject({ exhibit: z.string(), kind: z.string() })),
   stale: z.array(z.strictObject({ computed: z.string(), recipe: z.string() })),

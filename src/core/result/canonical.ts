@@ -6,7 +6,9 @@ const SIGNIFICANT_DIGITS = 12; // beyond it, exp and log differ between engines
 
 export function roundNumber(value: number): number {
   if (!Number.isFinite(value)) throw new Error(`${value} cannot be written down`);
-  return Number.isInteger(value) && Math.abs(value) < Number.MAX_SAFE_INTEGER ? value + 0 || 0 : Number(value.toPrecision(SIGNIFICANT_DIGITS));
+  return Number.isInteger(value) && Math.abs(value) < Number.MAX_SAFE_INTEGER
+    ? value + 0 || 0
+    : Number(value.toPrecision(SIGNIFICANT_DIGITS));
 }
 
 const PLAIN = /^[\x20-\x7e]*$/; // text that has nothing to compose

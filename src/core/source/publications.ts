@@ -22,6 +22,7 @@ export const PUBLICATIONS = {
     title: 'IEC 60384-14, Fixed capacitors for electromagnetic interference suppression and connection to the mains',
     edition: '2013',
   },
+  'en-50075': { title: 'EN 50075, Flat non-wirable two-pole plugs 2.5 A 250 V, with cord, for the connection of class II equipment', edition: '1990' },
   'iec-60127': { title: 'IEC 60127, Miniature fuses', edition: 'edition not established' },
   'iec-60038': { title: 'IEC 60038, Standard voltages', edition: '2009' },
   'iec-60062': { title: 'IEC 60062, Marking codes for resistors and capacitors', edition: '2016' },

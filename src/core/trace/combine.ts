@@ -55,7 +55,11 @@ export function combine<Name extends string>(
     form,
     formula: arithmetic.formula,
     uses: [
-      ...names.map((name, index) => ({ node: inputs[name].step, symbol: arithmetic.symbols[name], sensitivity: sensitivities[index] ?? null })),
+      ...names.map((name, index) => ({
+        node: inputs[name].step,
+        symbol: arithmetic.symbols[name],
+        sensitivity: sensitivities[index] ?? null,
+      })),
       ...Object.entries(choices).map(([symbol, choice]) => ({ node: choice.step, symbol, sensitivity: null })),
     ],
     source: origin.source ?? null,
@@ -128,9 +132,13 @@ function otherBranches<Name extends string>(
   return { alternatives: least === greatest ? [least] : [least, greatest], notes };
 }
 
-function shifts<Name extends string>(inputs: Readonly<Record<Name, Derived>>, names: readonly Name[]): { leafId: string; shift: (form: Form) => number }[] {
+function shifts<Name extends string>(
+  inputs: Readonly<Record<Name, Derived>>,
+  names: readonly Name[],
+): { leafId: string; shift: (form: Form) => number }[] {
   const leaves = new Map<string, number>();
-  for (const name of names) for (const { leaf } of inputs[name].form.values()) if (leaf.u !== null && leaf.u > 0) leaves.set(leaf.id, leaf.u);
+  for (const name of names)
+    for (const { leaf } of inputs[name].form.values()) if (leaf.u !== null && leaf.u > 0) leaves.set(leaf.id, leaf.u);
   return [...leaves].flatMap(([leafId, u]) =>
     [STRADDLE, -STRADDLE].map((k) => ({ leafId, shift: (form: Form) => (form.get(leafId)?.c ?? 0) * k * u })),
   );

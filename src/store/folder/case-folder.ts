@@ -1,7 +1,7 @@
 import { open, realpath, stat } from 'node:fs/promises';
 import { basename, dirname, isAbsolute, join, resolve, sep } from 'node:path';
 import { type CaseSource, MOST_CASE_BYTES, MOST_FILE_BYTES } from '../../app/case-source.ts';
-import { type Refusal, isRefusal, refuse } from '../../core/quantity/refusal.ts';
+import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
 
 export const CASE_FILE = 'case.json';
 

@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { CaseInput } from '../../../src/core/evidence/case.ts';
 import { judge } from '../build-case.ts';
 
 /** Stop limits are what careful people write into the load (common practice): 1.3 times the claim, 1.5 times what is advertised, 0.9 of a capacitor's rating. */
-const PORT = { id: 'usb', name: 'socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A' }] } as const;
+const PORT: NonNullable<CaseInput['ports']>[number] = {
+  id: 'usb',
+  name: 'socket',
+  kind: 'usbA',
+  levels: [{ id: '5v', voltage: '5 V', printed: '2 A' }],
+};
 
 function stopsOf(patch: Parameters<typeof judge>[0]): Record<string, number> {
   const next = judge(patch).next.find(({ id }) => id === 'sweep' || id === 'sweepWithInput');

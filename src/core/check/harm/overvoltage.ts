@@ -19,12 +19,14 @@ export const overvoltage = defineCheck<LevelFacts>({
     const { whole, bounds } = highestVoltages(level);
     const [highest] = [...whole, ...bounds];
     if (highest === undefined) return { judgement: undecided('notAssessed', 'notLooked') };
-    const reversed = level.sweeps.flatMap(({ rows }) => rows).find(({ voltage }) => voltage.value < REVERSED_BELOW_V);
-    if (reversed !== undefined) return { judgement: undecided('inconclusive', 'contradicted', { measured: reversed.voltage, notes: [{ key: 'reversedPoles', args: {} }] }) };
     const line = level.window?.harmful ?? null;
     if (line === null) return { judgement: undecided('notAssessed', 'limitUnknown', { measured: highest }) };
     const limit = limitLine('deviceStands', 'atMost', line);
-    return worstAnswer([...whole, ...bounds].map((voltage) => ({ judgement: atMost(voltage, limit, setting.decision) })));
+    const worst = worstAnswer([...whole, ...bounds].map((voltage) => ({ judgement: atMost(voltage, limit, setting.decision) })));
+    const reversed = level.sweeps.flatMap(({ rows }) => rows).find(({ voltage }) => voltage.value < REVERSED_BELOW_V);
+    // poles the wrong way round take a pass away; a voltage beyond the limit stays one
+    if (reversed === undefined || worst.judgement.outcome === 'fail') return worst;
+    return { judgement: undecided('inconclusive', 'contradicted', { measured: reversed.voltage, limit, notes: [{ key: 'reversedPoles', args: {} }] }) };
   },
 });
 

@@ -9,7 +9,9 @@ export const advertised = z.strictObject({
   kind: z.literal('advertised'),
   port: id,
   by: words,
-  offers: z.array(z.strictObject({ id, voltage: quantity('voltage').optional(), upTo: quantity('voltage').optional(), current: quantity('current') })),
+  offers: z.array(
+    z.strictObject({ id, voltage: quantity('voltage').optional(), upTo: quantity('voltage').optional(), current: quantity('current') }),
+  ),
   pullUp: value(quantity('resistance')).optional(),
   dataLines: value(words).optional(),
 });

@@ -8,9 +8,18 @@ export const body = z.strictObject({
   ...base,
   kind: z.literal('body'),
   plug: value(words),
+  /** flatTwoPin: 2.5 A, EN 50075. cord: the unit does not sit in the socket. The others by their standard or where they are used. */
+  plugSystem: value(z.enum(['flatTwoPin', 'bs1363', 'nema1', 'as3112', 'otherInBody', 'cord'])).optional(),
   mass: value(quantity('mass')).optional(),
   size: value(z.tuple([quantity('length'), quantity('length'), quantity('length')])).optional(),
-  pin: z.strictObject({ diameter: value(quantity('length')).optional(), length: value(quantity('length')).optional(), sleeved: value(z.boolean()).optional() }).optional(),
+  pin: z
+    .strictObject({
+      diameter: value(quantity('length')).optional(),
+      length: value(quantity('length')).optional(),
+      sleeved: value(z.boolean()).optional(),
+    })
+    .optional(),
+  /** In front of the face that meets the socket. */
   centreOfMass: value(quantity('length')).optional(),
   /** With a nail or 50 N at the seam, by hand. */
   seamOpens: value(z.boolean()).optional(),

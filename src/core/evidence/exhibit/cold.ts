@@ -9,5 +9,12 @@ const between = z.tuple([id, id]);
 export const cold = z.discriminatedUnion('quantity', [
   z.strictObject({ ...base, kind: z.literal('cold'), quantity: z.literal('resistance'), between, value: value(quantity('resistance')) }),
   z.strictObject({ ...base, kind: z.literal('cold'), quantity: z.literal('capacitance'), between, value: value(quantity('capacitance')) }),
-  z.strictObject({ ...base, kind: z.literal('cold'), quantity: z.literal('insulation'), between, value: value(quantity('resistance')), testVoltage: quantity('voltage').optional() }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('cold'),
+    quantity: z.literal('insulation'),
+    between,
+    value: value(quantity('resistance')),
+    testVoltage: quantity('voltage').optional(),
+  }),
 ]);

@@ -10,11 +10,38 @@ const method = value(z.enum(['network', 'resistor', 'meter', 'probe']));
  * `resistor` a plain 2 kΩ, `meter` a meter's own input. Supply kind and plug orientation count only when stated here or on the reading.
  */
 export const touch = z.discriminatedUnion('quantity', [
-  z.strictObject({ ...base, kind: z.literal('touch'), quantity: z.literal('touchCurrentRms'), from: id, method, value: value(quantity('current', 'unsigned')) }),
-  z.strictObject({ ...base, kind: z.literal('touch'), quantity: z.literal('touchCurrentPeak'), from: id, method, value: value(quantity('current', 'unsigned')) }),
-  z.strictObject({ ...base, kind: z.literal('touch'), quantity: z.literal('voltageToEarth'), from: id, method, value: value(quantity('voltage')) }),
   z.strictObject({
-    ...base, kind: z.literal('touch'), quantity: z.literal('pinsAfterUnplugging'), from: id, method, value: value(quantity('voltage')), after: quantity('time'),
+    ...base,
+    kind: z.literal('touch'),
+    quantity: z.literal('touchCurrentRms'),
+    from: id,
+    method,
+    value: value(quantity('current', 'unsigned')),
+  }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('touch'),
+    quantity: z.literal('touchCurrentPeak'),
+    from: id,
+    method,
+    value: value(quantity('current', 'unsigned')),
+  }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('touch'),
+    quantity: z.literal('voltageToEarth'),
+    from: id,
+    method,
+    value: value(quantity('voltage')),
+  }),
+  z.strictObject({
+    ...base,
+    kind: z.literal('touch'),
+    quantity: z.literal('pinsAfterUnplugging'),
+    from: id,
+    method,
+    value: value(quantity('voltage')),
+    after: quantity('time'),
     /** Voltage on the pins at the moment of unplugging, off the same capture: without it the start is somewhere between zero and the crest. */
     start: value(quantity('voltage')).optional(),
     /** Unpluggings made, of which the value is the greatest; one when not stated. */

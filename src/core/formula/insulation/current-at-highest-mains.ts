@@ -16,5 +16,6 @@ export const currentAtHighestMains = defineFormula({
   },
   output: { symbol: 'I_h', unit: 'A', means: 'touch current at the highest mains', show: 'milliamperes' },
   validity: 'the current is capacitive, which touch currents of small adapters are',
-  compute: ({ current, voltage, frequency, highestVoltage, highestFrequency }) => (current * highestVoltage * highestFrequency) / (voltage * frequency),
+  compute: ({ current, voltage, frequency, highestVoltage, highestFrequency }) =>
+    (current * highestVoltage * highestFrequency) / (voltage * frequency),
 });

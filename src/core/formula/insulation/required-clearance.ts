@@ -6,7 +6,9 @@ export const requiredClearance = defineFormula({
   id: 'insulation/required-clearance',
   tex: String.raw`d = k_a \max(d_1, d_2)`,
   text: 'd = k_a · max( d_1 ; d_2 )',
-  source: cite('iec-62368-1', 'clause 5.4.2.1', 'secondary', { alsoBy: ['an open magnetics library, insulation logic', 'a published test report: 420 V peak at 240 V mains, reinforced 3.0 mm'] }),
+  source: cite('iec-62368-1', 'clause 5.4.2.1', 'secondary', {
+    alsoBy: ['an open magnetics library, insulation logic', 'a published test report: 420 V peak at 240 V mains, reinforced 3.0 mm'],
+  }),
   inputs: {
     byPeak: { symbol: 'd_1', unit: 'm', means: 'clearance by procedure 1 (peak voltage)', moves: 'up' },
     byTransient: { symbol: 'd_2', unit: 'm', means: 'clearance by procedure 2 (transients)', moves: 'up' },

@@ -12,7 +12,10 @@ export const roundUpCreepage = defineFormula({
   tex: String.raw`d' = \lceil d / 0.1\,\mathrm{mm} \rceil\, 0.1\,\mathrm{mm}`,
   text: "d' = d rounded up to 0.1 mm",
   source: cite('iec-62368-1', 'table 17, footnote on interpolation', 'secondary', {
-    alsoBy: ['a published test report: 281 V rms, reinforced 5.8 mm, which needs rounding before doubling', 'a component data sheet quoting the older standard'],
+    alsoBy: [
+      'a published test report: 281 V rms, reinforced 5.8 mm, which needs rounding before doubling',
+      'a component data sheet quoting the older standard',
+    ],
     disagrees: ['an open magnetics library doubles first and rounds afterwards'],
   }),
   inputs: { distance: { symbol: 'd', unit: 'm', means: 'interpolated creepage', moves: 'up' } },

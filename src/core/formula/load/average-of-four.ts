@@ -8,7 +8,9 @@ export const averageOfFour = defineFormula({
   id: 'load/average-of-four',
   tex: String.raw`\bar\eta = \tfrac14 (\eta_{25} + \eta_{50} + \eta_{75} + \eta_{100})`,
   text: 'η_m = ( η_25 + η_50 + η_75 + η_100 ) / 4',
-  source: cite('eu-2019-1782', 'annex I, average active efficiency', 'secondary', { alsoBy: ['a converter maker’s guide to the regulation'] }),
+  source: cite('eu-2019-1782', 'annex I, average active efficiency', 'secondary', {
+    alsoBy: ['a converter maker’s guide to the regulation'],
+  }),
   inputs: {
     quarter: { symbol: 'η_25', unit: '1', means: 'efficiency at 25 %', moves: 'up' },
     half: { symbol: 'η_50', unit: '1', means: 'efficiency at 50 %', moves: 'up' },

@@ -16,5 +16,6 @@ export const valueAtCurrent = defineFormula({
   },
   output: { symbol: 'P', unit: 'W', means: 'power at the current asked for' },
   validity: 'the current lies between the two rows',
-  compute: ({ current, currentBefore, currentAfter, before, after }) => before + ((current - currentBefore) * (after - before)) / (currentAfter - currentBefore),
+  compute: ({ current, currentBefore, currentAfter, before, after }) =>
+    before + ((current - currentBefore) * (after - before)) / (currentAfter - currentBefore),
 });

@@ -6,7 +6,9 @@ export const atHighestAmbient = defineFormula({
   id: 'thermal/at-highest-ambient',
   tex: String.raw`T' = T + k\,(T_a' - T_a)`,
   text: "T' = T + k · ( T_a' − T_a )",
-  source: cite('iec-62368-1', 'clause B.2.6.1, rises taken to the highest ambient', 'secondary', { alsoBy: ['a published test report: limits cut by the difference of ambients'] }),
+  source: cite('iec-62368-1', 'clause B.2.6.1, rises taken to the highest ambient', 'secondary', {
+    alsoBy: ['a published test report: limits cut by the difference of ambients'],
+  }),
   inputs: {
     temperature: { symbol: 'T', unit: 'K', means: 'temperature as read', moves: 'up' },
     factor: { symbol: 'k', unit: '1', means: 'kelvin of part per kelvin of ambient: 1.00 to 1.15' },

@@ -27,6 +27,8 @@ export interface Bench {
   readonly conductors: ReadonlyMap<string, Conductor>;
   readonly parts: ReadonlyMap<string, Part>;
   readonly places: ReadonlyMap<string, Place>;
+  /** Declared correlations between readings, by field, both ways. */
+  readonly correlations: ReadonlyMap<string, ReadonlyMap<string, number>>;
 }
 
 export function openBench(one: Case, tables: Tables): Bench {
@@ -40,7 +42,20 @@ export function openBench(one: Case, tables: Tables): Bench {
     conductors: byId(one.conductors),
     parts: byId(one.parts),
     places: byId(one.places),
+    correlations: correlationsOf(one),
   };
+}
+
+function correlationsOf(one: Case): Map<string, Map<string, number>> {
+  const found = new Map<string, Map<string, number>>();
+  for (const { a, b, r } of one.correlations ?? []) {
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const)
+      found.set(from, (found.get(from) ?? new Map<string, number>()).set(to, r));
+  }
+  return found;
 }
 
 export function exhibitsOf<K extends Exhibit['kind']>(bench: Bench, kind: K): ExhibitOf<K>[] {

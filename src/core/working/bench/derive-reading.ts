@@ -6,7 +6,7 @@ import { SI_UNIT } from '../../quantity/unit.ts';
 import { methodDoubt } from '../../table/bench/2026/method-doubt.ts';
 import { findCell } from '../../table/look-up.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
-import type { Form } from '../../trace/leaf.ts';
+import { type Form, uncertaintyOf } from '../../trace/leaf.ts';
 import type { Note } from '../../trace/step.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
 import type { Bench } from './bench.ts';
@@ -59,6 +59,7 @@ export function deriveReading(bench: Bench, quantity: Quantity, at: ReadingAt): 
       if (method !== null) notes.push({ key: 'methodDefault', args: { method: at.method ?? '', halfWidthMm: method.value * 1000 } });
     }
   }
+  if (side === undefined) form = withDeclaredCorrelations(bench, at.field, form);
   return given(
     'reading',
     value,
@@ -73,6 +74,14 @@ export function deriveReading(bench: Bench, quantity: Quantity, at: ReadingAt): 
     },
     side === undefined ? { form } : { side },
   );
+}
+
+/** A reading whose correlation with another is declared moves as one leaf, and that leaf carries the coefficients. */
+function withDeclaredCorrelations(bench: Bench, field: string, form: Form): Form {
+  const declared = bench.correlations.get(field);
+  if (declared === undefined) return form;
+  const correlated = new Map([...declared].map(([other, r]) => [`reading/${other}`, r]));
+  return doubtOf({ id: `reading/${field}`, u: uncertaintyOf(form), means: 'declaredTogether', correlated });
 }
 
 /** A value typed from a label or a listing: exact as printed. */

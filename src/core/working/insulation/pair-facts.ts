@@ -8,7 +8,7 @@ import { deriveReading } from '../bench/derive-reading.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 
 /** What must stand between two conductors: reinforced towards a hand, basic between mains conductors and towards earth, else nothing. */
-export type Insulation = 'reinforced' | 'basic' | 'functional' | 'floating' | 'unknown';
+export type Insulation = 'reinforced' | 'basic' | 'functional' | 'floating' | 'unknown' | 'fuseNotStated';
 
 export type MaterialGroup = 'I' | 'II' | 'III';
 
@@ -80,7 +80,12 @@ function insulationBetween(bench: Bench, ends: readonly [string, string]): { ins
   const betweenMains = sides.every((side) => side === 'mains');
   const answer = (insulation: Insulation) => ({ insulation, betweenMains });
   if (sides.includes(null)) return answer('unknown');
-  if (betweenMains) return answer('basic');
+  if (betweenMains) {
+    // behind the fuse a gap between mains conductors is functional; before it the socket feeds the arc
+    const before = ends.map((end) => bench.conductors.get(end)?.beforeFuse);
+    if (before.includes(false)) return answer('functional');
+    return answer(before.includes(undefined) ? 'fuseNotStated' : 'basic');
+  }
   if (!sides.includes('mains')) return answer('functional');
   if (sides.includes('floating')) return answer('floating');
   return answer(sides.includes('earth') ? 'basic' : 'reinforced');

@@ -30,7 +30,7 @@ export function heldCurrent(sweep: Sweep, window: Window): Derived | null {
   if (after < 0) {
     // a row that may as well lie outside takes the certainty from everything behind it
     const doubtful = rows.findIndex((row, index) => index >= first && chanceInside(row, window) < LIKELY);
-    const last = atLast(rows.at(-1)!.current, id);
+    const last = sweep.gaveWay ? takenBack(rows, rows.length, id, sweep.exhibit.id) : atLast(rows.at(-1)!.current, id);
     return doubtful < 0 ? last : { ...last, alternatives: [doubtful === 0 ? 0 : rows[doubtful - 1]!.current.value] };
   }
   const before = rows[after - 1]!;

@@ -29,6 +29,8 @@ export interface Sweep {
   readonly rows: readonly SweepRow[];
   /** As the load was raised (a downward sweep turned round), up to where the unit takes the current back by itself. */
   readonly rising: readonly SweepRow[];
+  /** The unit took the current back by itself behind the last rising row. */
+  readonly gaveWay: boolean;
   readonly mains: Quantity | null;
   readonly frequency: Quantity | null;
   /** Cells that were kept as typed and left out, and columns of a file that cannot be used. */
@@ -78,12 +80,14 @@ export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
       },
     ];
   });
+  const rising = risingPart(exhibit.order === 'down' ? rows.toReversed() : rows);
   return {
     exhibit,
     port: exhibit.port,
     level: exhibit.level ?? bench.ports.get(exhibit.port)?.levels[0]?.id ?? 'first',
     rows: rows.toSorted((a, b) => a.current.value - b.current.value),
-    rising: risingPart(exhibit.order === 'down' ? rows.toReversed() : rows),
+    rising,
+    gaveWay: rising.length < rows.length,
     mains: quantityOf(findCondition(under.mains), 'voltage'),
     frequency: quantityOf(findCondition(under.frequency), 'frequency'),
     leftOut,
