@@ -187,7 +187,7 @@ describe('what is not known about a bridging part', () => {
     });
     const assessment = judge(parts(across('c1', 'hv-minus', 'out-minus', { kind: { state: 'cannotNow', since: 'desoldered' } })));
     expect(findingOf(assessment, 'shock/bridging-part@c1')).toMatchObject({ outcome: 'notAssessed', reason: 'cannotNow' });
-    expect(assessment.next.map(({ id }) => id)).not.toContain('bridgingParts');
+    expect(assessment.next.flatMap(({ settles }) => settles)).not.toContain('shock/bridging-part');
   });
 
   it('nobody looked: not assessed. Somebody looked for suppression parts and found none: does not apply', () => {
