@@ -1,5 +1,6 @@
 import { CABLE_DROP } from './app-notes/cable-drop.ts';
 import { BULK_CAPACITOR } from './app-notes/bulk-capacitor.ts';
+import { BULK_VALLEY } from './app-notes/bulk-valley.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
 import { INRUSH } from './app-notes/inrush.ts';
@@ -50,6 +51,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...CABLE_DROP,
   ...BOARD_ALGEBRA,
   ...BULK_CAPACITOR,
+  ...BULK_VALLEY,
   ...CAPACITOR_ON_THE_MAINS,
   ...CHARGED_CAPACITORS,
   ...COMPONENT_LIMITS,

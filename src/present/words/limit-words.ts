@@ -41,6 +41,8 @@ export const LIMIT_NAMES: Templates = {
   ecodesign: 'ecodesign',
   deviceStands: 'what a device stands',
   advertised: 'as advertised',
+  printedTogether: 'as printed for all in use',
+  interruption: 'a drop-out that a device bears',
   afterFault: 'after a fault',
   noFailure: 'no failure',
   claimedPower: 'as claimed, at the lower edge of the window',

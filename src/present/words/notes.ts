@@ -82,6 +82,12 @@ export const NOTES: Templates = {
   highestNotTried: 'Nobody tried it at the highest mains of the range, {mains|V}.',
   // load: power and several ports
   neighboursLoaded: 'Swept only with neighbours loaded.',
+  together: 'From {exhibit}, with {company} loaded.',
+  noTotal: 'Nothing is printed for all outputs together, and the sum of what is printed for each is not a promise here.',
+  sumNotAsked: 'All that is printed was never asked for at the same time.',
+  neighboursNotWatched: 'Whether the others kept their voltage meanwhile was not read.',
+  neighbourOverdrawn: 'A neighbour drew more than is printed for it.',
+  companyNotTried: 'Never swept beside these loaded ({count}): {sets}.',
   // load: idle
   idleAt: 'From {exhibit}, at {mains|V} mains, nothing connected.',
   idleLoaded: 'Something was connected.',
@@ -117,6 +123,7 @@ export const NOTES: Templates = {
   noLimiter: 'Nothing limits the inrush but the mains and the wiring, which nobody measured.',
   trackMelts: 'Estimate, not a limit: {current|A} for one second melt the track ({integral|A²s}).',
   // bulk capacitor
+  bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',

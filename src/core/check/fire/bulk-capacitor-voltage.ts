@@ -4,6 +4,7 @@ import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
 import { cite } from '../../source/source.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { type BulkCapacitor, bulkFacts } from '../../working/board/bulk-facts.ts';
+import { bulkValleyFacts } from '../../working/board/valley-facts.ts';
 import { atLeast, type LimitLine, undecided } from '../decide.ts';
 import { defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
@@ -29,11 +30,19 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
     const bulk = bulkFacts(bench);
     return typeof bulk === 'string' ? bulk : bulk.map((capacitor) => ({ id: capacitor.part.id, about: capacitor.part.ref, capacitor }));
   },
-  judge: ({ setting }, { capacitor: { rating, share } }) => {
+  judge: ({ bench, levels, setting }, { capacitor: { rating, share } }) => {
     if (rating.at === null) return { judgement: judgeState(rating.opened, rating.field) };
+    const fall = bulkValleyFacts(bench, levels);
+    const beside =
+      fall === null
+        ? {}
+        : {
+            beside: [fall.conduction.step],
+            notes: [{ key: 'bulkValley', args: { valley: fall.valley.value, mains: fall.mains.value, power: fall.power.value } }],
+          };
     const crest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
     const whole = atLeast(rating.at, line('crestOfMains', crest), setting.decision);
-    if (share === 'whole' || whole.outcome === 'pass') return { judgement: whole };
+    if (share === 'whole' || whole.outcome === 'pass') return { judgement: whole, ...beside };
     const half = line('halfOfCrest', derive(halfOfCrest, { crest }, 'board/half-of-crest'));
     const shared = atLeast(rating.at, half, setting.decision);
     const others = [line('crestOfMains', crest)];

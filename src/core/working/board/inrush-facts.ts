@@ -4,16 +4,15 @@ import { energyInLimiter } from '../../formula/board/energy-in-limiter.ts';
 import { inrushIntegral } from '../../formula/board/inrush-integral.ts';
 import { inrushPeak } from '../../formula/board/inrush-peak.ts';
 import { loopResistance } from '../../formula/board/loop-resistance.ts';
-import { sumOfCapacitances } from '../../formula/board/sum-of-capacitances.ts';
 import { derive } from '../../formula/derive.ts';
 import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
 import { cite } from '../../source/source.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
 import type { Bench } from '../bench/bench.ts';
-import { findRead, type Opened } from '../bench/open-value.ts';
+import { findRead } from '../bench/open-value.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
-import { bulkFacts } from './bulk-facts.ts';
+import { bulkCapacitance, type NoCapacitance } from './bulk-capacitance.ts';
 import { bestValue } from './part-quantity.ts';
 
 export interface Inrush {
@@ -25,29 +24,15 @@ export interface Inrush {
   readonly coldOnly: boolean;
 }
 
-/** Why nothing was worked out: a value that is no reading, wiring that is not known, or no bulk capacitor. */
-export type NoInrush =
-  | { readonly because: 'value'; readonly opened: Opened<unknown>; readonly field: string }
-  | { readonly because: 'wiring' | 'notLooked' | 'unknownValue' | 'doesNotApply' };
-
 const LINE_OHM = 0.65; // middle of what a socket lets through into a short: 200 to 1500 A at 230 V
 const LINE_HALF_WIDTH_OHM = 0.5;
 
 /** What plugging in at the crest of the highest mains does, from the part that limits it and the bulk capacitance. */
-export function inrushFacts(bench: Bench, setting: SettingFacts, board: ExhibitOf<'board'>, limiter: Part): Inrush | NoInrush {
+export function inrushFacts(bench: Bench, setting: SettingFacts, board: ExhibitOf<'board'>, limiter: Part): Inrush | NoCapacitance {
   const resistance = bestValue(bench, limiter, 'resistance', 'resistance', 'R_s');
   if (resistance.at === null) return { because: 'value', opened: resistance.opened, field: resistance.field };
-  const bulk = bulkFacts(bench);
-  if (typeof bulk === 'string') return { because: bulk };
-  if (bulk.some(({ share }) => share === 'uncertain')) return { because: 'wiring' };
-  let capacitance: Derived | null = null;
-  for (const { part } of bulk) {
-    const own = bestValue(bench, part, 'capacitance', 'capacitance', 'C');
-    if (own.at === null) return { because: 'value', opened: own.opened, field: own.field };
-    capacitance =
-      capacitance === null ? own.at : derive(sumOfCapacitances, { one: capacitance, other: own.at }, `board/bulk-capacitance/${part.id}`);
-  }
-  if (capacitance === null) return { because: 'notLooked' };
+  const capacitance = bulkCapacitance(bench);
+  if ('because' in capacitance) return capacitance;
   const crest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
   const line = lineResistance();
   const at = `board/${board.id}/inrush`;
