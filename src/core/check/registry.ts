@@ -6,6 +6,7 @@ import { current as deliveryCurrent } from './delivery/current.ts';
 import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
+import { ports as deliveryPorts } from './delivery/ports.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
@@ -23,6 +24,7 @@ import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
 import { transient as harmTransient } from './harm/transient.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
+import { claims as labellingClaims } from './labelling/claims.ts';
 import { plug as labellingPlug } from './labelling/plug.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
@@ -42,6 +44,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryEfficiency,
   deliveryIdlePower,
   deliveryMainsRange,
+  deliveryPorts,
   deliveryPower,
   deliverySteadiness,
   deliveryVoltageWindow,
@@ -59,6 +62,7 @@ export const CHECKS: readonly AnyCheck[] = [
   harmRipple,
   harmTransient,
   interferenceSuppression,
+  labellingClaims,
   labellingPlug,
   labellingRatings,
   shockBridgingPart,

@@ -3,10 +3,12 @@ import type { PublishedTable } from './define-table.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
+import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
 import { noLoad as eu201917822019NoLoad } from './eu-2019-1782/2019/no-load.ts';
 import { mains as iec600382009Mains } from './iec-60038/2009/mains.ts';
 import { plugTorque as iec600652014PlugTorque } from './iec-60065/2014/plug-torque.ts';
+import { breakingCapacity as iec60127UndatedBreakingCapacity } from './iec-60127/undated/breaking-capacity.ts';
 import { plugDischarge as iec6033512010PlugDischarge } from './iec-60335-1/2010/plug-discharge.ts';
 import { bridging as iec60384142013Bridging } from './iec-60384-14/2013/bridging.ts';
 import { clearanceImpulse as iec6066412007ClearanceImpulse } from './iec-60664-1/2007/clearance-impulse.ts';
@@ -35,10 +37,12 @@ export const TABLES: readonly PublishedTable[] = [
   bench2026MethodDoubt,
   dinVde070107022008InsulationResistance,
   en500751990Pins,
+  en500751990Rating,
   eu201917822019AverageEfficiency,
   eu201917822019NoLoad,
   iec600382009Mains,
   iec600652014PlugTorque,
+  iec60127UndatedBreakingCapacity,
   iec6033512010PlugDischarge,
   iec60384142013Bridging,
   iec6066412007ClearanceImpulse,

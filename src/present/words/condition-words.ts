@@ -8,7 +8,10 @@ const CONDITIONS: readonly { readonly key: string; readonly say: (typed: string)
   { key: 'supply', say: (typed) => (typed === 'direct' ? 'direct supply' : `supply: ${foundText(typed)}`) },
   { key: 'orientation', say: (typed) => `plug way ${typed}` },
   { key: 'loads', say: (typed) => `load ${typed}` },
-  { key: 'cover', say: (typed) => (typed.startsWith(OPENED_BEFORE) ? `cover opened ${typed.slice(OPENED_BEFORE.length)} before` : `cover ${typed}`) },
+  {
+    key: 'cover',
+    say: (typed) => (typed.startsWith(OPENED_BEFORE) ? `cover opened ${typed.slice(OPENED_BEFORE.length)} before` : `cover ${typed}`),
+  },
   { key: 'position', say: (typed) => `position: ${typed}` },
   { key: 'ambient', say: (typed) => `ambient ${typed}` },
   { key: 'start', say: (typed) => `started ${typed}` },

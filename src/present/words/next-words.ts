@@ -10,11 +10,13 @@ export const MEASUREMENTS: Templates = {
   firstPart: 'Find the first part behind the plug and what it is',
   capacitorValues: 'Copy the value of each electrolytic and film capacitor and measure it, electrolytic ones at 100 or 120 Hz',
   workmanship: 'Look over the joints and wires of the mains side under a lens, and pull each wire',
-  spotParts: 'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
+  spotParts:
+    'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
   inrushParts: 'Read the part that limits the inrush, the melting integral or pulse rating of the first part, and the bulk capacitance',
   bulkCapacitor: 'Read rating and value of the capacitors behind the rectifier, and how they are wired',
   plug: 'Weigh it, balance it on an edge, and measure the pins',
-  enclosure: 'Drop it three times from 1 m, try the seam, see whether a live part can be reached and whether every mains wire is held by more than solder',
+  enclosure:
+    'Drop it three times from 1 m, try the seam, see whether a live part can be reached and whether every mains wire is held by more than solder',
   touchBothWays: 'Measure the touch current through the standard network, both plug ways, on a direct supply',
   spotOutside: 'Read the outside at the label load with the cover closed, with ambient and minutes',
   spotWinding: 'Read the winding at the label load, with ambient and minutes',
@@ -29,7 +31,8 @@ export const MEASUREMENTS: Templates = {
   advertised: 'Read what the output advertises at each voltage, and sweep it up to that',
   sweepAtEnds: 'Take a load sweep up to the claim at the lowest and at the highest mains of the range',
   idlePower: 'Measure the input power with nothing connected, at nominal mains',
-  portsTogether: 'Sweep each output with the others at their printed current, reading their voltage too, and watch for drop-outs as one is put on',
+  portsTogether:
+    'Sweep each output with the others at their printed current, reading their voltage too, and watch for drop-outs as one is put on',
   idleAndStarts: 'Watch the output with nothing connected, and start the unit at least five times under load',
   transient: 'Capture peak and dip at the output while plugging in, unplugging, starting and stepping the load',
   ripple: 'Measure the ripple at full load with the stated bandwidth',

@@ -101,7 +101,8 @@ export const NOTES: Templates = {
   endured: 'From {exhibit}, held for {time|minutes}.',
   enduredNotStated: 'From {exhibit}; for how long is not stated.',
   faultPower: 'It drew {power|W} from the mains meanwhile.',
-  faultTemperatureUnknown: 'No flame and nothing live bared; how hot windings may become in a fault is not known to us, so this is no pass.',
+  faultTemperatureUnknown:
+    'No flame and nothing live bared; how hot windings may become in a fault is not known to us, so this is no pass.',
   // load: peaks, dips and ripple
   eventReading: 'From {exhibit}, the worst of {made} tries.',
   noPeak: 'The peak was not read; where it settles and how far it dips say nothing about it.',
@@ -126,6 +127,7 @@ export const NOTES: Templates = {
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
+  breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
   // pins after unplugging
   plugStartNotSeen:
@@ -137,23 +139,32 @@ export const NOTES: Templates = {
   plugReadLate: 'Read after {after|s}, past the two seconds of the limit: at that moment more was left.',
   plugNoCapacitor: 'Somebody looked for suppression parts and found none; the 60 V line holds.',
   plugCapacitance: 'Across the pins: {farads|F} ({parts}). The limit follows from it, with its tolerance.',
-  plugCapacitanceUnknown: 'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
+  plugCapacitanceUnknown:
+    'How much capacitance is across the pins is not known; the 60 V line of 300 nF and more is shown. A smaller capacitor may hold more.',
   plugComputed: 'The recorded bleeder would leave {volts|V}.',
   // case and plug
+  promisedBy: 'Promised by the {from|word}.',
+  promiseOfNoOutput: 'It is not stated for which output this is promised.',
+  labelSilent: 'The label prints nothing to compare this with, and nothing was measured that would.',
   plugSystemNotStated: 'Which plug it is, is not stated; the pins of other systems are of other sizes.',
-  torqueByGreatestDimension: 'Nobody balanced it; its centre of mass is taken to lie at its greatest dimension, which is worse than it can be.',
+  torqueByGreatestDimension:
+    'Nobody balanced it; its centre of mass is taken to lie at its greatest dimension, which is worse than it can be.',
   fewDrops: 'Fewer than three drops: it did not open, which is not yet enough.',
   dropHeightNotStated: 'The height of the drops is not stated.',
   dropTooLow: 'Dropped from less than 1 m: it did not open, which is not yet enough.',
   dropTooHigh: 'Dropped from more than 1 m: it opened, which does not yet count against it.',
   // cold
   insulationLowVoltage: 'Read below the 500 V of the test, or at a voltage not stated: so it can only fail, not pass.',
-  insulationThroughResistor: 'A resistor that is recorded across the barrier has this value; such resistors have rules of their own that are not held here.',
-  coldCapacitance: 'Across the barrier before power: {farads|F}, which passes {amperes|milliamperes} at the highest mains if all of it is fed from a line conductor.',
+  insulationThroughResistor:
+    'A resistor that is recorded across the barrier has this value; such resistors have rules of their own that are not held here.',
+  coldCapacitance:
+    'Across the barrier before power: {farads|F}, which passes {amperes|milliamperes} at the highest mains if all of it is fed from a line conductor.',
   coldCapacitanceAgrees: 'Agrees with the parts recorded across the barrier, {recorded|F}.',
-  coldCapacitanceMore: 'More than the parts recorded across the barrier ({recorded|F}): another part bridges it, or the windings stand close.',
+  coldCapacitanceMore:
+    'More than the parts recorded across the barrier ({recorded|F}): another part bridges it, or the windings stand close.',
   coldCapacitanceLess: 'Less than the parts recorded across the barrier ({recorded|F}): one is not what it says, or not connected.',
-  touchAboveCold: 'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
+  touchAboveCold:
+    'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
 };
 
 /** Things about the case as a whole that a reader must know. */

@@ -17,6 +17,7 @@ describe('what a label must say', () => {
   it('all of it is there: every line passes and no word falls', () => {
     const assessment = judge({ ports: [usbPort()], exhibits: [label(FULL)] });
     expect(findingsOf(assessment, 'labelling/ratings').map(({ subject, outcome }) => [subject, outcome])).toEqual([
+      ['balance', 'pass'],
       ['class', 'pass'],
       ['input-current', 'pass'],
       ['input-frequency', 'pass'],
@@ -81,5 +82,42 @@ describe('what a label must say', () => {
     expect(findingsOf(judge(), 'labelling/ratings')).toMatchObject([
       { id: 'labelling/ratings', outcome: 'notAssessed', reason: 'notLooked' },
     ]);
+  });
+});
+
+describe('what comes out is no more than what can go in', () => {
+  // Energy is conserved: 100 V × 0.3 A is 30 W at most, whatever efficiency and power factor are. A printed 0.3 A can be 0.35 A rounded.
+  const balance = (current: string, voltage: string, printed: string): Finding =>
+    findingOf(
+      judge({ ports: [usbPort(printed)], exhibits: [label({ ...FULL, input: { voltage, frequency: '50 Hz', current } })] }),
+      'labelling/ratings@balance',
+    );
+
+  it('10 W from 100 V and 0.3 A can be; from 100 V and 0.05 A it cannot, and that informs', () => {
+    expect(balance('0.3 A', '100-240 V', '2 A')).toMatchObject({
+      outcome: 'pass',
+      limit: { at: { value: expect.closeTo(35, 9) } },
+      measured: { value: 10 },
+    });
+    const assessment = judge({
+      ports: [usbPort('2 A')],
+      exhibits: [label({ ...FULL, input: { voltage: '100-240 V', frequency: '50 Hz', current: '0.05 A' } })],
+    });
+    expect(findingOf(assessment, 'labelling/ratings@balance')).toMatchObject({ outcome: 'fail', consequence: 'informative' });
+    expect(assessment.verdict.decidedBy).toEqual([]);
+  });
+
+  it('at the limit it can still be, just beyond it cannot; the lower end of the range counts', () => {
+    // 100 V × (0.10 A + 0.005 A) = 10.5 W
+    expect(balance('0.10 A', '100-240 V', '2.1 A').outcome).toBe('pass');
+    expect(balance('0.10 A', '100-240 V', '2.11 A').outcome).toBe('fail');
+    expect(balance('0.10 A', '230 V', '2.11 A').outcome).toBe('pass');
+  });
+
+  it('without an input current or an output nothing is compared', () => {
+    const subjects = (more: Label, ports = [usbPort()]): (string | null)[] =>
+      findingsOf(judge({ ports, exhibits: [label({ ...FULL, ...more })] }), 'labelling/ratings').map(({ subject }) => subject);
+    expect(subjects({ input: { voltage: '230 V' } })).not.toContain('balance');
+    expect(subjects({}, [])).not.toContain('balance');
   });
 });
