@@ -3,6 +3,7 @@ import { BULK_CAPACITOR } from './app-notes/bulk-capacitor.ts';
 import { BULK_VALLEY } from './app-notes/bulk-valley.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
+import { FUSES } from './app-notes/fuses.ts';
 import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
@@ -57,6 +58,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...COMPONENT_LIMITS,
   ...ENERGY_SOURCES,
   ...FLYBACK_BOARDS,
+  ...FUSES,
   ...GROOVES,
   ...INRUSH,
   ...INSULATION_ALGEBRA,

@@ -69,8 +69,8 @@ function instrumentsIn(value: unknown, place: string): { place: string; value: s
 function levelsIn(exhibit: Exhibit): { place: string; port: string; level: string | undefined }[] {
   const at = `/exhibits/${exhibit.id}`;
   const loads = (exhibit.under?.loads ?? []).map(({ port, level }) => ({ place: `${at}/under/loads`, port, level }));
-  const own =
-    exhibit.kind === 'sweep' || exhibit.kind === 'ripple' ? [{ place: `${at}/level`, port: exhibit.port, level: exhibit.level }] : [];
+  const named = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'event' ? exhibit : null;
+  const own = named?.port === undefined ? [] : [{ place: `${at}/level`, port: named.port, level: named.level }];
   return [...own, ...loads];
 }
 
@@ -117,25 +117,20 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
       break;
     case 'board':
       need('parts', exhibit.fusePart, `${at}/fusePart`);
-      for (const bulk of listed(exhibit.bulk)) need('parts', bulk, `${at}/bulk`);
       need('parts', findText(exhibit.inrush), `${at}/inrush`);
-      for (const list of ['bleeders', 'suppression'] as const) for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
+      for (const list of ['bulk', 'bleeders', 'suppression'] as const) for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
       break;
     case 'soak':
       for (const column of exhibit.table.columns) need('places', column.of, `${at}/table/columns/${column.id}/of`);
       break;
+    case 'sweep':
+      for (const other of exhibit.others ?? []) need('ports', other.port, `${at}/others/${other.id}/port`);
+      break;
     case 'label':
     case 'body':
     case 'advertised':
-    case 'sweep':
     case 'event':
     case 'ripple':
       break;
   }
-}
-
-function listed(value: Extract<Exhibit, { kind: 'board' }>['bulk']): readonly string[] {
-  if (value === undefined) return [];
-  if (Array.isArray(value)) return value;
-  return 'v' in value ? value.v : [];
 }

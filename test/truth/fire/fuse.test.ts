@@ -59,3 +59,13 @@ describe('the first part behind the plug', () => {
     expect(findingOf(assessment, 'fire/fuse@mains').outcome).toBe('fail');
   });
 });
+
+describe('what a fuse can break', () => {
+  // IEC 60127-2: L 35 A and E 150 A (memory), H 1500 A (secondary: makers' data sheets)
+  it('stands beside a cartridge and a wire, by letter, and beside nothing else', () => {
+    for (const kind of ['cartridge', 'wire'] as const)
+      expect(judged(kind).notes).toContainEqual({ key: 'breakingByLetter', args: { low: 35, enhanced: 150, high: 1500 } });
+    for (const kind of ['fusibleResistor', 'track', 'plainResistor'] as const)
+      expect(noteKeys(judged(kind))).not.toContain('breakingByLetter');
+  });
+});

@@ -1,4 +1,7 @@
 import { cite } from '../../source/source.ts';
+import { breakingCapacity } from '../../table/iec-60127/undated/breaking-capacity.ts';
+import { getCell } from '../../table/look-up.ts';
+import type { StepNode } from '../../trace/step.ts';
 import { exhibitsOf } from '../../working/bench/bench.ts';
 import { type Opened, openValue } from '../../working/bench/open-value.ts';
 import { type LimitLine, oneOf } from '../decide.ts';
@@ -11,6 +14,8 @@ interface FirstPart extends Subject {
 }
 
 const PROTECTS = ['cartridge', 'wire', 'fusibleResistor'];
+
+const MADE_AS_FUSES = ['cartridge', 'wire'];
 
 /** The first part behind the plug must be made to open: a printed track or a plain resistor is no fuse, and neither is nothing. */
 const limit: LimitLine = {
@@ -38,9 +43,29 @@ export const fuse = defineCheck<FirstPart>({
   judge: (_facts, { boards }) =>
     worstAnswer(
       boards.map(({ field, opened }) => {
-        if (opened.state === 'absent') return { judgement: oneOf('noFuse', limit, false, [field]), notes: [{ key: 'because', args: { because: opened.because } }] };
+        if (opened.state === 'absent')
+          return { judgement: oneOf('noFuse', limit, false, [field]), notes: [{ key: 'because', args: { because: opened.because } }] };
         if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
-        return { judgement: oneOf(opened.v, limit, PROTECTS.includes(opened.v), [field]), notes: [{ key: 'breakingNotJudged', args: {} }] };
+        const breaks = MADE_AS_FUSES.includes(opened.v) ? breaking() : null;
+        const notes = [
+          ...(breaks === null ? [] : [{ key: 'breakingByLetter', args: breaks.args }]),
+          { key: 'breakingNotJudged', args: {} },
+        ];
+        return {
+          judgement: oneOf(opened.v, limit, PROTECTS.includes(opened.v), [field]),
+          ...(breaks === null ? {} : { beside: breaks.steps }),
+          notes,
+        };
       }),
     ),
 });
+
+/** What fuses break, by the letter on their cap: glass ones are mostly L. */
+function breaking(): { args: Record<string, number>; steps: StepNode[] } {
+  const cells = { low: 'L', enhanced: 'E', high: 'H' } as const;
+  const found = Object.entries(cells).map(([name, letter]) => ({
+    name,
+    cell: getCell(breakingCapacity, letter, 'breaks', `board/breaking-capacity/${letter}`, 'I_b'),
+  }));
+  return { args: Object.fromEntries(found.map(({ name, cell }) => [name, cell.value])), steps: found.map(({ cell }) => cell.step) };
+}
