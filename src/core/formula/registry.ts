@@ -34,6 +34,7 @@ import { windowAround as labelWindowAround } from './label/window-around.ts';
 import { averageOfFour as loadAverageOfFour } from './load/average-of-four.ts';
 import { belowWindow as loadBelowWindow } from './load/below-window.ts';
 import { beyondWindow as loadBeyondWindow } from './load/beyond-window.ts';
+import { cableResistance as loadCableResistance } from './load/cable-resistance.ts';
 import { currentAtVoltage as loadCurrentAtVoltage } from './load/current-at-voltage.ts';
 import { efficiency as loadEfficiency } from './load/efficiency.ts';
 import { kneeRatio as loadKneeRatio } from './load/knee-ratio.ts';
@@ -52,6 +53,7 @@ import { greatestCapacitance as touchGreatestCapacitance } from './touch/greates
 import { leastCapacitance as touchLeastCapacitance } from './touch/least-capacitance.ts';
 import { parallelCapacitance as touchParallelCapacitance } from './touch/parallel-capacitance.ts';
 import { peakOfMains as touchPeakOfMains } from './touch/peak-of-mains.ts';
+import { plugWayDifference as touchPlugWayDifference } from './touch/plug-way-difference.ts';
 import { probeExponent as touchProbeExponent } from './touch/probe-exponent.ts';
 import { residualAtHighestMains as touchResidualAtHighestMains } from './touch/residual-at-highest-mains.ts';
 import { residualAtMoment as touchResidualAtMoment } from './touch/residual-at-moment.ts';
@@ -94,6 +96,7 @@ export const FORMULAS: readonly Formula[] = [
   loadAverageOfFour,
   loadBelowWindow,
   loadBeyondWindow,
+  loadCableResistance,
   loadCurrentAtVoltage,
   loadEfficiency,
   loadKneeRatio,
@@ -112,6 +115,7 @@ export const FORMULAS: readonly Formula[] = [
   touchLeastCapacitance,
   touchParallelCapacitance,
   touchPeakOfMains,
+  touchPlugWayDifference,
   touchProbeExponent,
   touchResidualAtHighestMains,
   touchResidualAtMoment,

@@ -58,6 +58,10 @@ export const MEASUREMENT_HAZARDS: Templates = {
 };
 
 export const STOPS: Templates = {
+  caseTemperature: 'case temperature',
+  outputCurrent: 'output current',
+  outputVoltageUp: 'output voltage, rising to',
+  outputVoltageDown: 'output voltage, falling to',
   enclosureTemperature: 'outside',
   windingTemperature: 'winding',
   inputPower: 'input power',

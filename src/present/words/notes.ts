@@ -148,7 +148,7 @@ export const NOTES: Templates = {
   labelSilent: 'The label prints nothing to compare this with, and nothing was measured that would.',
   plugSystemNotStated: 'Which plug it is, is not stated; the pins of other systems are of other sizes.',
   torqueByGreatestDimension:
-    'Nobody balanced it; its centre of mass is taken to lie at its greatest dimension, which is worse than it can be.',
+    'Nobody balanced it; its centre of mass is put at its greatest dimension, which is worse than it can be.',
   fewDrops: 'Fewer than three drops: it did not open, which is not yet enough.',
   dropHeightNotStated: 'The height of the drops is not stated.',
   dropTooLow: 'Dropped from less than 1 m: it did not open, which is not yet enough.',

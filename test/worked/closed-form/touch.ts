@@ -143,4 +143,12 @@ export const TOUCH_ALGEBRA: readonly WorkedExample[] = [
     tolerance: 1e-6,
   },
   { ...BOOK, place: '37 % of 100 V', formula: 'touch/share-of-peak', inputs: { share: 0.37, peak: 100 }, printed: 37, unit: 'V' },
+  {
+    ...BOOK,
+    place: '0.08 mA one way, 0.003 mA the other',
+    formula: 'touch/plug-way-difference',
+    inputs: { one: 0.08e-3, other: 0.003e-3 },
+    printed: 0.077,
+    unit: 'mA',
+  },
 ];
