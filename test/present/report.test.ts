@@ -3,8 +3,8 @@ import { BENCH_SET, LABORATORY } from '../../src/core/check/bench-set.ts';
 import type { Assessment } from '../../src/core/result/assessment.ts';
 import { digestOfBytes } from '../../src/core/result/digest.ts';
 import { escapeText } from '../../src/present/markup/markup.ts';
+import { cssString } from '../../src/present/report/css-string.ts';
 import { renderReport } from '../../src/present/report/render-report.ts';
-import { cssString } from '../../src/present/report/report-style.ts';
 import { getCheckWords } from '../../src/present/words/check-words.ts';
 import { CAUTIONS, INVENTED, ONE_SAMPLE } from '../../src/present/words/fixed-sentences.ts';
 import { LABORATORY_WORDS } from '../../src/present/words/laboratory-words.ts';
@@ -83,21 +83,40 @@ describe('the report', () => {
       expect(text).toContain(said);
   });
 
-  it('gives a finding its question, reading, limit with publication, edition, place and grade, probability, other limits and remarks', () => {
-    const finding = readable(/<article class="find" id="finding-shock_2f_creepage_40_edge"[\s\S]*?<\/article>/.exec(FULL)?.[0] ?? '');
+  it('gives findings of one kind their question and what they share once, and each its reading, limit, decision, remarks and origin', () => {
+    const group = readable(/<section class="group" aria-label="Creepage">[\s\S]*?<\/section>/.exec(FULL)?.[0] ?? '');
     for (const said of [
       getCheckWords('shock/creepage').question,
-      '1.30 ± 0.10 mm',
-      'at least 5 mm, reinforced',
-      'Invented rules for adapters; 2021; table 1',
-      'secondary copy',
-      'under 0.1 %',
+      'Limit from: Invented rules for adapters; 2021; table 1 secondary copy',
       'at least 2.5 mm, basic',
       'at least 6.4 mm, row of the table that covers it',
       'from memory',
+    ])
+      expect(group.split(said)).toHaveLength(2);
+    const finding = readable(/<article class="find one" id="finding-shock_2f_creepage_40_edge"[\s\S]*?<\/article>/.exec(FULL)?.[0] ?? '');
+    for (const said of [
+      'second winding to first, over the winding edge',
+      '1.30 ± 0.10 mm',
+      'at least 5 mm, reinforced',
+      'under 0.1 %',
       'The working voltage was not measured',
-      'origin of the value',
+      'origin of the value, step 8',
+      'origin of the limit, step 7',
       'gap 1, value',
+    ])
+      expect(finding).toContain(said);
+  });
+
+  it('gives a finding that stands alone everything in its own place', () => {
+    const finding = readable(/<article class="find" id="finding-shock_2f_touch-current_40_b"[\s\S]*?<\/article>/.exec(FULL)?.[0] ?? '');
+    for (const said of [
+      getCheckWords('shock/touch-current').question,
+      '0.180 ± 0.020 mA',
+      'at most 0.5 mA, first limit of touch current',
+      'Invented rules for adapters; 2021; table 1',
+      'over 99.9 %',
+      'read under mains 230 V, 50 Hz, direct supply, plug way B',
+      'origin of the value, step 4',
     ])
       expect(finding).toContain(said);
   });

@@ -95,6 +95,7 @@ export function sampleFindings(bridging: string, held: string): Finding[] {
       probability: 0.99999,
       show: 'milliamperes',
       step: bridging,
+      under: { frequency: '50 Hz', mains: '230 V', orientation: 'B', supply: 'direct' },
       notes: [
         { key: 'supplyKind', args: { kind: 'direct' } },
         { key: 'aKeyNobodyWrote', args: { where: '<b>here</b>' } },

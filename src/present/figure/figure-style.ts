@@ -22,6 +22,6 @@ svg text{fill:var(--ink);font-size:12px}
 .cov{display:inline-block}.cov .f{fill:currentColor}.cov .e{fill:none;stroke:currentColor;stroke-width:1.6}.cov .h{fill:none;stroke:currentColor;stroke-width:1.2}.cov.strip .e{stroke-width:1}.cov.strip .h{stroke-width:.9;opacity:.8}
 .load .grid{stroke:var(--line);stroke-width:1;fill:none}.load .axis{stroke:var(--ink-2);stroke-width:1;fill:none}
 .load .claim{fill:var(--ink-3);opacity:.16}.load .claimed{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 2;fill:none}
-.load .curve{stroke:var(--ink);stroke-width:1.25;fill:none}.load .point{fill:var(--ink)}.load .spread{stroke:var(--ink);stroke-width:1;opacity:.8;fill:none}
+.load .curve{stroke:var(--ink);stroke-width:1.25;fill:none}.load .point{fill:var(--ink)}.load .point.hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.2}.load .ring{fill:none;stroke:var(--ink);stroke-width:1.3}.load .spread{stroke:var(--ink);stroke-width:1;opacity:.8;fill:none}
 .load .crossing{stroke-width:1.5;fill:none}
 `;

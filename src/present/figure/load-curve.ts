@@ -1,5 +1,3 @@
-import { extent } from 'd3-array';
-import { scaleLinear } from 'd3-scale';
 import type { Assessment, Curve, Finding } from '../../core/result/assessment.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
@@ -7,39 +5,47 @@ import { amountText } from '../words/amount-text.ts';
 import { SWEEP_ENDS } from '../words/case-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { outcomeText } from '../words/outcome-words.ts';
+import { type CurveFrame, type CurveSize, drawFrame, reach } from './curve-frame.ts';
+import { curveLabel, curveName } from './curve-names.ts';
+import { drawLine, drawPoint } from './curve-points.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
+import { spreadLabels } from './spread-labels.ts';
 
-/** Output voltage over output current as it was judged, with the claim as a grey box and the current at which the window is left. */
-export interface LoadCurveSize {
-  readonly width: number;
-  readonly height: number;
-}
-
-export const LOAD_CURVE_WIDE: LoadCurveSize = { width: 640, height: 300 };
-export const LOAD_CURVE_NARROW: LoadCurveSize = { width: 330, height: 260 };
+export const LOAD_CURVE_WIDE: CurveSize = { width: 640, height: 300 };
+export const LOAD_CURVE_NARROW: CurveSize = { width: 330, height: 260 };
 
 const MARGIN = { left: 46, right: 14, top: 22, bottom: 40 };
-const HEADROOM = 0.12; // share of the range left free above and below
-const TICKS_X = 6;
-const TICKS_Y = 5;
-const NARROW = 400;
-const POINT = 2.4;
 const CROSSING_MARK = 11;
-const FROM_ZERO = 0.6; // an axis whose data fill less than this share of the way from zero may start elsewhere, and says so
+const AFTER = 5;
+const DESCENT = 4;
+const LINE = 14; // from one label to the next
+const CLEAR = 8;
 
 interface Held {
   readonly current: number;
   readonly text: string;
 }
 
-export function drawLoadCurve(curve: Curve, assessment: Assessment, size: LoadCurveSize): Markup {
-  const held = findHeld(curve, assessment);
-  const finding = findJudged(curve, assessment);
-  const label = `Load curve of ${curveName(curve, assessment)}: ${loadCurveSentence(curve, assessment)}`;
-  return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${drawInside(curve, held, finding, size)}</svg>`;
+/**
+ * Output voltage over output current as it was judged, with the claim as a grey box and the current at which the window is left. Several
+ * sweeps of one port and level, at other mains or the other way, lie over each other, each named at its end.
+ */
+export function drawLoadCurve(of: Curve | readonly Curve[], assessment: Assessment, size: CurveSize): Markup {
+  const curves = 'points' in of ? [of] : of;
+  const [first] = curves;
+  if (first === undefined) return NOTHING;
+  const label = `Load curve of ${curveName(first, assessment)}: ${loadCurvesSentence(curves, assessment)}`;
+  return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${drawInside(curves, assessment, size)}</svg>`;
 }
 
-/** What the figure says, with the number in it. */
+/** What the figure says, with the number in it; each sweep named when there are several. */
+export function loadCurvesSentence(curves: readonly Curve[], assessment: Assessment): string {
+  const [only] = curves;
+  if (only === undefined) return '';
+  if (curves.length === 1) return loadCurveSentence(only, assessment);
+  return curves.map((curve) => `at ${curveLabel(curve, curves)}: ${loadCurveSentence(curve, assessment)}`).join(' ');
+}
+
 export function loadCurveSentence(curve: Curve, assessment: Assessment): string {
   const held = findHeld(curve, assessment);
   const claim = curve.claim === null ? '' : ` of ${amountText({ value: curve.claim, unit: 'A', u: null })} claimed`;
@@ -48,14 +54,6 @@ export function loadCurveSentence(curve: Curve, assessment: Assessment): string 
   if (held === null)
     return curve.points.length === 0 ? 'no point of this sweep could be used.' : `how much it holds${window} could not be told${ends}.`;
   return `held ${held.text}${claim}${window}${ends}.`;
-}
-
-/** The output as the case calls it, where a finding about it says so. */
-export function curveName(curve: Curve, assessment: Assessment): string {
-  const subject = `${curve.port}~${curve.level}`;
-  return (
-    assessment.findings.find((finding) => finding.subject === subject && finding.about !== null)?.about ?? `${curve.port}, ${curve.level}`
-  );
 }
 
 function volts(value: number): string {
@@ -80,68 +78,84 @@ function findJudged(curve: Curve, assessment: Assessment): Finding | null {
   );
 }
 
-function drawInside(curve: Curve, held: Held | null, finding: Finding | null, size: LoadCurveSize): Markup {
-  if (curve.points.length === 0) return html`<text x="${MARGIN.left}" y="${MARGIN.top}">no points</text>`;
-  const right = size.width - MARGIN.right;
-  const bottom = size.height - MARGIN.bottom;
-  const currents = curve.points.map(({ i }) => i);
-  const voltages = curve.points.flatMap(({ v, U }) => [v - (U ?? 0), v + (U ?? 0)]).concat(curve.window ?? []);
-  const x = scaleLinear(reach([0, ...currents, curve.claim ?? 0, held?.current ?? 0], 0), [MARGIN.left, right]);
-  const y = scaleLinear(reach(voltages, curve.points.every(({ v }) => v >= 0) ? 0 : null), [bottom, MARGIN.top]).nice(TICKS_Y);
-  const yTicks = y.ticks(TICKS_Y);
-  const xTicks = x.ticks(size.width < NARROW ? TICKS_X / 2 : TICKS_X);
-  const xText = x.tickFormat(TICKS_X);
-  const yText = y.tickFormat(TICKS_Y);
-  const AFTER = 5;
-  const DESCENT = 4;
-  const grid = yTicks.map(
-    (tick) =>
-      html`<path class="grid" d="M${MARGIN.left} ${c(y(tick))}H${c(right)}"/><text class="ax" x="${MARGIN.left - AFTER}" y="${c(y(tick) + DESCENT)}" text-anchor="end">${yText(tick)}</text>`,
-  );
-  const BELOW = 15;
-  const feet = xTicks.map(
-    (tick) =>
-      html`<path class="axis" d="M${c(x(tick))} ${c(bottom)}v4"/><text class="ax" x="${c(x(tick))}" y="${c(bottom + BELOW)}" text-anchor="middle">${xText(tick)}</text>`,
-  );
-  const box =
-    curve.window === null
-      ? NOTHING
-      : html`<rect class="claim" x="${c(x(0))}" y="${c(y(curve.window[1]))}" width="${c(x(curve.claim ?? x.domain()[1]!) - x(0))}" height="${c(y(curve.window[0]) - y(curve.window[1]))}"/>`;
-  const claimLine =
-    curve.claim === null
-      ? NOTHING
-      : html`<path class="claimed" d="M${c(x(curve.claim))} ${MARGIN.top}V${c(bottom)}"/><text class="ax strong" x="${c(x(curve.claim) - AFTER)}" y="${MARGIN.top - DESCENT * 2}" text-anchor="${x(curve.claim) > size.width / 2 ? 'end' : 'start'}">claimed ${amountText({ value: curve.claim, unit: 'A', u: null })}</text>`;
-  const ordered = [...curve.points].sort((a, b) => a.i - b.i);
-  const line = html`<path class="curve" d="${ordered.map(({ i, v }, index) => `${index === 0 ? 'M' : 'L'}${c(x(i))} ${c(y(v))}`).join('')}"/>`;
-  const dots = ordered.map(({ i, v, U }) => {
-    const whisker = U === null || U === 0 ? NOTHING : html`<path class="spread" d="M${c(x(i))} ${c(y(v + U))}V${c(y(v - U))}"/>`;
-    return html`${whisker}<circle class="point" cx="${c(x(i))}" cy="${c(y(v))}" r="${POINT}"/>`;
+function drawInside(curves: readonly Curve[], assessment: Assessment, size: CurveSize): Markup {
+  const points = curves.flatMap((curve) => curve.points);
+  if (points.length === 0) return html`<text x="${MARGIN.left}" y="${MARGIN.top}">no points</text>`;
+  const held = curves.map((curve) => findHeld(curve, assessment));
+  const claims = curves.flatMap(({ claim }) => claim ?? []);
+  const currents = [0, ...points.map(({ i }) => i), ...claims, ...held.flatMap((one) => one?.current ?? [])];
+  const voltages = points.flatMap(({ v, U }) => [v - (U ?? 0), v + (U ?? 0)]).concat(curves.flatMap(({ window }) => window ?? []));
+  const floor = points.every(({ v }) => v >= 0) ? 0 : null;
+  const frame = drawFrame({ x: reach(currents, 0), y: reach(voltages, floor), xUnit: 'A', yUnit: 'V' }, size, MARGIN);
+  const crossings = curves.map((curve, index) => {
+    const lead = curves.length === 1 ? '' : `${curveLabel(curve, curves)}: `;
+    return drawCrossing(curve, held[index] ?? null, findJudged(curve, assessment), { frame, lead, row: curves.length - 1 - index });
   });
-  const startsElsewhere = y.domain()[0] === 0 ? '' : `, from ${yText(y.domain()[0]!)}`;
-  const END_OF_TITLE = 34;
-  return html`${box}${joined(grid)}<path class="axis" d="M${MARGIN.left} ${c(bottom)}H${c(right)}"/>${joined(feet)}
-<text class="ax strong" x="2" y="${MARGIN.top - DESCENT * 2}">V${startsElsewhere}</text><text class="ax strong" x="${c(right)}" y="${c(bottom + END_OF_TITLE)}" text-anchor="end">A${x.domain()[0] === 0 ? '' : `, from ${xText(x.domain()[0]!)}`}</text>
-${claimLine}${line}${joined(dots)}${drawCrossing(curve, held, finding, { x, y, bottom, right })}`;
+  const lines = curves.map((curve, index) => drawReadings(curve, index, frame));
+  return html`${drawClaim(curves[0]!, frame)}${frame.drawn}
+${drawClaimed(curves[0]!, frame, size)}${joined(lines)}${curves.length === 1 ? NOTHING : drawNames(curves, frame)}${joined(crossings)}`;
 }
 
-interface Frame {
-  readonly x: (current: number) => number;
-  readonly y: (voltage: number) => number;
-  readonly bottom: number;
-  readonly right: number;
+function drawClaim({ window, claim }: Curve, { x, y }: CurveFrame): Markup {
+  if (window === null) return NOTHING;
+  const width = x(claim ?? x.domain()[1]!) - x(0);
+  return html`<rect class="claim" x="${c(x(0))}" y="${c(y(window[1]))}" width="${c(width)}" height="${c(y(window[0]) - y(window[1]))}"/>`;
+}
+
+function drawClaimed({ claim }: Curve, { x, bottom }: CurveFrame, size: CurveSize): Markup {
+  if (claim === null) return NOTHING;
+  const text = `claimed ${amountText({ value: claim, unit: 'A', u: null })}`;
+  return html`<path class="claimed" d="M${c(x(claim))} ${MARGIN.top}V${c(bottom)}"/><text class="ax strong" x="${c(x(claim) - AFTER)}" y="${MARGIN.top - DESCENT * 2}" text-anchor="${x(claim) > size.width / 2 ? 'end' : 'start'}">${text}</text>`;
+}
+
+function drawReadings(curve: Curve, shape: number, { x, y }: CurveFrame): Markup {
+  const ordered = [...curve.points].sort((a, b) => a.i - b.i);
+  const dots = ordered.map(({ i, v, U }) => {
+    const whisker = U === null || U === 0 ? NOTHING : html`<path class="spread" d="M${c(x(i))} ${c(y(v + U))}V${c(y(v - U))}"/>`;
+    return html`${whisker}${drawPoint(x(i), y(v), shape)}`;
+  });
+  return html`${drawLine(ordered.map(({ i, v }) => [x(i), y(v)] as const))}${joined(dots)}`;
+}
+
+/** The name of every curve at its last point. */
+function drawNames(curves: readonly Curve[], { x, y, bottom, right }: CurveFrame): Markup {
+  const named = curves.flatMap((curve) => {
+    const last = [...curve.points].sort((a, b) => a.i - b.i).at(-1);
+    return last === undefined ? [] : [{ text: curveLabel(curve, curves), x: x(last.i), y: y(last.v) }];
+  });
+  const LETTER = 6.4; // width of a letter at this size, generous
+  const heights = spreadLabels(
+    named.map((one) => one.y + DESCENT),
+    LINE,
+    bottom - DESCENT,
+  );
+  return joined(
+    named.map((one, index) => {
+      const fits = one.x + CLEAR + one.text.length * LETTER <= right + MARGIN.right;
+      return html`<text class="says strong" x="${c(fits ? one.x + CLEAR : one.x - CLEAR)}" y="${c(heights[index] ?? one.y)}" text-anchor="${fits ? 'start' : 'end'}">${one.text}</text>`;
+    }),
+  );
+}
+
+interface CrossingPlace {
+  readonly frame: CurveFrame;
+  /** Names the curve when there are several. */
+  readonly lead: string;
+  /** Rows of labels below this one. */
+  readonly row: number;
 }
 
 /** The current at which the window is left, pointed at with its number. */
-function drawCrossing(curve: Curve, held: Held | null, finding: Finding | null, { x, y, bottom, right }: Frame): Markup {
+function drawCrossing(curve: Curve, held: Held | null, finding: Finding | null, { frame, lead, row }: CrossingPlace): Markup {
   if (held === null) return NOTHING;
+  const { x, y, bottom, right } = frame;
   const outcome = finding?.outcome ?? 'notAssessed';
   const voltage = findVoltage(curve, held.current);
   const at = x(held.current);
-  const CLEAR = 8;
   const left = at > right / 2; // the label stands where there is room
   const word = finding === null ? '' : `, ${outcomeText(finding)}`;
   const mark = voltage === null ? NOTHING : drawMark(outcome, at, y(voltage), CROSSING_MARK);
-  return html`<path class="crossing ${outcomeClass(outcome)}" d="M${c(at)} ${c(voltage === null ? bottom - CLEAR : y(voltage))}V${c(bottom)}"/>${mark}<text class="says strong" x="${c(left ? at - CLEAR : at + CLEAR)}" y="${c(bottom - CLEAR)}" text-anchor="${left ? 'end' : 'start'}">held ${held.text}${word}</text>`;
+  return html`<path class="crossing ${outcomeClass(outcome)}" d="M${c(at)} ${c(voltage === null ? bottom - CLEAR : y(voltage))}V${c(bottom)}"/>${mark}<text class="says strong" x="${c(left ? at - CLEAR : at + CLEAR)}" y="${c(bottom - CLEAR - row * LINE)}" text-anchor="${left ? 'end' : 'start'}">${lead}held ${held.text}${word}</text>`;
 }
 
 /** Voltage of the drawn line at a current; null outside the points. */
@@ -152,12 +166,4 @@ function findVoltage(curve: Curve, current: number): number | null {
   const low = ordered[above - 1] ?? high;
   if (high === undefined || low === undefined) return null;
   return high.i === low.i ? high.v : low.v + ((high.v - low.v) * (current - low.i)) / (high.i - low.i);
-}
-
-/** Ends of an axis: from zero when the data nearly reach it, else around the data; never below a floor that the values keep to. */
-function reach(values: readonly number[], floor: number | null): [number, number] {
-  const [least = 0, most = 1] = extent(values) as [number | undefined, number | undefined];
-  const span = most - least || Math.abs(most) || 1;
-  const low = least < span * FROM_ZERO ? Math.min(0, least) : least - span * HEADROOM;
-  return [floor === null ? low : Math.max(floor, low), most + span * HEADROOM];
 }

@@ -8,6 +8,7 @@ import { outcomeText } from '../words/outcome-words.ts';
 import { drawParts, MARGIN_LINE_ROW, placeOfRatio } from './margin-line.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 import { type PortraitGroup, toPortrait } from './portrait-rows.ts';
+import { cutText } from './text-width.ts';
 
 /**
  * The unit's portrait as one figure: every check's margin line in one column, so that the limits join into one thread and what is wrong
@@ -26,7 +27,6 @@ const HEAD = 22;
 const FOOT = 8;
 const MARK = 11;
 const LINE_WIDTH = MARGIN_LINE_ROW.width;
-const CHAR = 6.1; // width of a letter at 12 px, generous, to cut a text that would run into its neighbour
 const FIRST_LINE = 14;
 const SECOND_LINE = 28;
 const TICKS = [
@@ -85,16 +85,11 @@ function drawRow(finding: Finding, y: number, { lineX, width, narrow }: Columns)
   const second = narrow ? `${value}${value === '' ? '' : ', '}${word}` : limit;
   const right = narrow
     ? NOTHING
-    : html`<text x="${c(width)}" y="${FIRST_LINE}" text-anchor="end">${cut(value, width - lineX - LINE_WIDTH)}</text><text class="word ${outcomeClass(finding.outcome)}" x="${c(width)}" y="${SECOND_LINE}" text-anchor="end">${cut(word, width - lineX - LINE_WIDTH)}</text>`;
-  return html`<g transform="translate(0 ${c(y)})">${drawMark(finding.outcome, MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${cut(findingName(finding), room)}</text><text class="ax" x="${TEXT}" y="${SECOND_LINE}">${cut(second, room)}</text>${right}<g transform="translate(${c(lineX)} 0)">${drawParts(finding, MARGIN_LINE_ROW)}</g></g>`;
+    : html`<text x="${c(width)}" y="${FIRST_LINE}" text-anchor="end">${cutText(value, width - lineX - LINE_WIDTH)}</text><text class="word ${outcomeClass(finding.outcome)}" x="${c(width)}" y="${SECOND_LINE}" text-anchor="end">${cutText(word, width - lineX - LINE_WIDTH)}</text>`;
+  return html`<g transform="translate(0 ${c(y)})">${drawMark(finding.outcome, MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${cutText(findingName(finding), room)}</text><text class="ax" x="${TEXT}" y="${SECOND_LINE}">${cutText(second, room)}</text>${right}<g transform="translate(${c(lineX)} 0)">${drawParts(finding, MARGIN_LINE_ROW)}</g></g>`;
 }
 
 function drawUnread(group: PortraitGroup, y: number, { lineX, width, narrow }: Columns): Markup {
   const TEXT = 18;
   return html`<g transform="translate(0 ${c(y)})">${drawMark('notAssessed', MARK / 2, FIRST_LINE - MARK / 2 + 1, MARK)}<text class="name" x="${TEXT}" y="${FIRST_LINE}">${group.unread.length} checks not assessed</text>${narrow ? NOTHING : html`<text class="word m-unassessed" x="${c(width)}" y="${FIRST_LINE}" text-anchor="end">not assessed</text>`}<g transform="translate(${c(lineX)} 0)">${drawParts(group.unread[0]!, MARGIN_LINE_ROW)}</g></g>`;
-}
-
-function cut(text: string, room: number): string {
-  const most = Math.max(1, Math.floor(room / CHAR));
-  return text.length <= most ? text : `${text.slice(0, most - 1)}…`;
 }

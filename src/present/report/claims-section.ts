@@ -1,5 +1,6 @@
 import type { Assessment } from '../../core/result/assessment.ts';
 import { shareText } from '../derivation/budget-line.ts';
+import { portFindings } from '../figure/port-table.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { findingName, getFinding } from '../words/finding-text.ts';
 import { outcomeText } from '../words/outcome-words.ts';
@@ -8,10 +9,12 @@ import { wordClass } from './portrait-section.ts';
 import { setAmount } from './quantity.ts';
 import { linkToFinding } from './report-parts.ts';
 
-/** What label and seller promise, beside what was found. */
+/** What label and seller promise beside what was found, but for what the table of outputs already shows. */
 export function setClaims(assessment: Assessment): Markup {
-  if (assessment.claims.length === 0) return NOTHING;
-  const rows = assessment.claims.map(({ claim, claimed, measured, share, probability, finding: id }) => {
+  const shown = new Set(portFindings(assessment).map(({ id }) => id));
+  const claims = assessment.curves.length === 0 ? assessment.claims : assessment.claims.filter(({ finding }) => !shown.has(finding));
+  if (claims.length === 0) return NOTHING;
+  const rows = claims.map(({ claim, claimed, measured, share, probability, finding: id }) => {
     const finding = getFinding(assessment, id);
     const met = probability === null ? 'not known' : probabilityText(probability);
     const word = finding === undefined ? NOTHING : html`<span class="${wordClass(finding)}"><b>${outcomeText(finding)}</b></span>`;

@@ -1,6 +1,8 @@
 import type { Assessment, Finding, Step } from '../../core/result/assessment.ts';
 import { shareText, toBudget } from '../derivation/budget-line.ts';
+import { publicationOf } from '../derivation/publications.ts';
 import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
+import { stepNumber } from '../derivation/step-number.ts';
 import { formulaWithNumbers, rightSide, splitAtSymbols, stepDoubt, stepName, stepResult } from '../derivation/step-text.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
@@ -38,13 +40,17 @@ function setStep(step: Step, assessment: Assessment, extras: ReportExtras, users
   const remarks = notes.length === 0 ? NOTHING : html`<ul class="remarks">${joined(notes)}</ul>`;
   const links = setLinks(step, assessment, extras, users);
   const anchor = toAnchor('step', step.id);
+  const source = setSource(step, assessment);
+  const name = html`<span class="no">${stepNumber(assessment, step.id)}</span> ${stepName(step, assessment)}`;
   if (step.uses.length === 0 && step.formula === null) {
     const symbol = step.symbol === null ? NOTHING : html`${setSymbol(step.symbol)} = `;
-    const told = [doubt, budgetInLine(step)].filter((part) => part !== '').join('; ');
-    return html`<article class="step leaf" id="${anchor}" tabindex="-1"><h3>${stepName(step, assessment)}: ${symbol}${stepResult(step)}</h3><p class="tags">${STEP_KIND_WORDS[step.kind]} · ${step.id}${told === '' ? '' : ` · ${told}`}</p>${setSource(step)}${links}${remarks}</article>\n`;
+    const told = [STEP_KIND_WORDS[step.kind], step.id, doubt, budgetInLine(step)].filter((part) => part !== '').join(' · ');
+    return html`<article class="step leaf" id="${anchor}" tabindex="-1"><h3>${name}: ${symbol}${stepResult(step)}</h3><p class="tags">${told}${source === NOTHING ? NOTHING : html` · ${source}`}</p>${links}${remarks}</article>\n`;
   }
-  return html`<article class="step" id="${anchor}" tabindex="-1"><h3>${stepName(step, assessment)}</h3><p class="id">${STEP_KIND_WORDS[step.kind]} · ${step.id}</p>
-${setEquation(step, assessment)}${doubt === '' ? NOTHING : html`<p class="tags">${doubt}</p>`}${setBudget(step)}${setSource(step)}${links}${remarks}</article>\n`;
+  const budget = toBudget(step).lines.length === 1 ? NOTHING : setBudget(step);
+  const told = [STEP_KIND_WORDS[step.kind], doubt, budget === NOTHING ? budgetInLine(step) : ''].filter((part) => part !== '').join(' · ');
+  return html`<article class="step" id="${anchor}" tabindex="-1"><h3>${name}</h3>
+${setEquation(step, assessment)}<p class="tags">${told}<span class="screen"> · ${step.id}</span>${source === NOTHING ? NOTHING : html` · ${source}`}</p>${budget}${links}${remarks}</article>\n`;
 }
 
 /** The budget of a reading in a few words; a derived step has room for bars. */
@@ -93,26 +99,36 @@ function setBudget(step: Step): Markup {
   return html`<div class="budget">${joined(rows)}${left === 0 ? NOTHING : html`<div class="bl"><span>and ${left} smaller</span></div>`}</div>`;
 }
 
-function setSource({ source }: Step): Markup {
+/** Number of the publication, and the place in it; the list of sources has the rest. */
+function setSource({ source }: Step, assessment: Assessment): Markup {
   if (source === null) return NOTHING;
-  return html`<p class="tags">${sourcePlace(source)} ${setGrade(source.grade)}</p>`;
+  const publication = publicationOf(assessment, source);
+  const place =
+    publication === undefined
+      ? html`${sourcePlace(source)}`
+      : html`<a class="from" href="#${toAnchor('source', String(publication.number))}">[${publication.number}]</a> ${source.place}`;
+  return html`${place} ${setGrade(source.grade)}`;
 }
 
+/** Down to what it uses, by number, and up to what uses it; on paper the numbers lead down and the rest is left out. */
 function setLinks(step: Step, assessment: Assessment, extras: ReportExtras, users: Users): Markup {
   const uses = step.uses.map(({ step: id, symbol }) => {
-    const used = assessment.steps.find((other) => other.id === id);
-    const name = used === undefined ? id : stepName(used, assessment);
+    const number = stepNumber(assessment, id);
     const isInput = step.formula !== null && assessment.formulas[step.formula]?.inputs.some((input) => input.symbol === symbol) === true;
-    const sign = isInput ? html`${setSymbol(symbol)} ` : NOTHING;
-    return html`${sign}${used === undefined ? html`${name}` : linkToStep(id, `${name}, ${stepResult(used)}`)}`;
+    const used = assessment.steps.find((other) => other.id === id);
+    const name =
+      used === undefined
+        ? html`${id}`
+        : html`<span class="screen">${stepName(used, assessment)}, </span>${linkToStep(id, `step ${number ?? ''}`)}`;
+    return isInput ? html`${setSymbol(symbol)}: ${name}` : name;
   });
   const above = [
     ...users.findings.map((finding) => linkToFinding(finding, findingName(finding))),
-    ...users.steps.map((other) => linkToStep(other.id, stepName(other, assessment))),
+    ...users.steps.map((other) => linkToStep(other.id, `${stepName(other, assessment)}, step ${stepNumber(assessment, other.id) ?? ''}`)),
   ];
   const field =
     step.field === undefined || (step.field === step.id && extras.fields?.[step.field] === undefined)
       ? NOTHING
       : html`<p class="tags">Read from: ${fieldWords(step.field, extras)}</p>`;
-  return html`${field}${uses.length === 0 ? NOTHING : html`<p class="tags">Uses: ${joined(uses, '; ')}</p>`}${above.length === 0 ? NOTHING : html`<p class="tags">Used by: ${joined(above, '; ')}</p>`}`;
+  return html`${field}${uses.length === 0 ? NOTHING : html`<p class="tags">Uses ${joined(uses, '; ')}</p>`}${above.length === 0 ? NOTHING : html`<p class="tags users">Used by ${joined(above, '; ')}</p>`}`;
 }

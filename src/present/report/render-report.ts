@@ -3,12 +3,12 @@ import { digestOfBytes } from '../../core/result/digest.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, joined, type Markup, NOTHING, verbatim } from '../markup/markup.ts';
 import { DECISION_RULE, INVENTED, ONE_SAMPLE } from '../words/fixed-sentences.ts';
+import { setBench } from './bench-section.ts';
+import { listChapters } from './chapters-section.ts';
 import { setClaims } from './claims-section.ts';
 import { setCautions, setStatement, setUnjudged, setWarnings } from './closing-section.ts';
-import { setCurves } from './curves-section.ts';
 import { setDerivation } from './derivation-section.ts';
 import { setFacts } from './facts-section.ts';
-import { setFindings } from './findings-section.ts';
 import { setNext } from './next-section.ts';
 import { setPortrait } from './portrait-section.ts';
 import { type ReportExtras, type Section, setSection } from './report-parts.ts';
@@ -27,6 +27,7 @@ export function renderReport(assessment: Assessment, extras: ReportExtras = {}):
 <body><a class="skip" href="#verdict">To the verdict</a>
 <nav class="contents" aria-label="Contents"><a href="#verdict">Verdict</a>${joined(sections.map(({ id, title }) => html`<a href="#${toAnchor('part', id)}">${title}</a>`))}</nav>
 <main class="sheet">${setHead(assessment)}
+${setBench(assessment)}
 ${setVerdict(assessment)}
 ${setFacts(assessment)}
 ${joined(sections.map(setSection))}</main></body></html>
@@ -35,11 +36,12 @@ ${joined(sections.map(setSection))}</main></body></html>
 }
 
 function listSections(assessment: Assessment, extras: ReportExtras): readonly Section[] {
-  const findings = setFindings(assessment, extras);
+  const chapters = listChapters(assessment, extras).filter(({ body }) => body.markup !== '');
   return [
     { id: 'portrait', title: 'Portrait', body: setPortrait(assessment) },
-    { id: 'load', title: 'Load curves', body: setCurves(assessment) },
-    { id: 'findings', title: 'Findings', body: findings.markup === '' ? NOTHING : html`<p class="small">${DECISION_RULE}</p>${findings}` },
+    ...chapters.map((chapter, index) =>
+      index === 0 ? { ...chapter, body: html`<p class="small">${DECISION_RULE}</p>${chapter.body}` } : chapter,
+    ),
     { id: 'claims', title: 'Claims and findings', body: setClaims(assessment) },
     { id: 'unexamined', title: 'What was not examined', body: setUnexamined(assessment) },
     { id: 'next', title: 'What to measure next', body: setNext(assessment) },

@@ -43,7 +43,7 @@ export function setUnexamined(assessment: Assessment): Markup {
       all.filter((one) => one.chapter === chapter),
     ),
   );
-  return html`<p class="txt gap">${all.length} of ${BENCH_SET.length} checks of the bench set were not assessed, or not for every place. A check that was not assessed is never a pass.</p>${joined(groups)}`;
+  return html`<p class="txt gap">${all.length} of ${BENCH_SET.length} checks of the bench set were not assessed, or not for every place. A check that was not assessed is never a pass.</p><div class="unex">${joined(groups)}</div>`;
 }
 
 function setChapter(chapter: Chapter, here: readonly Unexamined[]): Markup {

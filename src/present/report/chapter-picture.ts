@@ -1,0 +1,52 @@
+import type { Chapter } from '../../core/check/bench-set.ts';
+import type { Assessment } from '../../core/result/assessment.ts';
+import { curvesByLevel } from '../figure/curve-names.ts';
+import { distanceFindings, drawDistanceList } from '../figure/distance-list.ts';
+import { drawHeatLadder, heatFindings } from '../figure/heat-ladder.ts';
+import { LIST_NARROW, LIST_WIDE } from '../figure/judged-list.ts';
+import { drawPortTable } from '../figure/port-table.ts';
+import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
+import { CHAPTERS } from './chapter.ts';
+import { type FigurePart, setFigure } from './figure-part.ts';
+import { loadFigures } from './load-picture.ts';
+
+const FEWEST = 2; // rows from which a list tells more than its findings
+
+/** The pictures of a chapter, where it has any. */
+export function setChapterPicture(chapter: Chapter, assessment: Assessment): Markup {
+  const before = CHAPTERS.slice(0, CHAPTERS.indexOf(chapter)).reduce((sum, other) => sum + listFigures(other, assessment).length, 0);
+  const figures = listFigures(chapter, assessment).map((part, index) => setFigure(part, before + index + 1));
+  return html`${chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING}${joined(figures)}`;
+}
+
+function listFigures(chapter: Chapter, assessment: Assessment): readonly FigurePart[] {
+  switch (chapter) {
+    case 'load':
+      return loadFigures(assessment);
+    case 'heat':
+      return heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)];
+    case 'board':
+      return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
+    default:
+      return [];
+  }
+}
+
+function heatFigure(assessment: Assessment): FigurePart {
+  return {
+    wide: drawHeatLadder(assessment, LIST_WIDE),
+    narrow: drawHeatLadder(assessment, LIST_NARROW),
+    title: 'Heat ladder',
+    caption:
+      'places by margin, the least first. The line is the permitted rise over the rise; parts are scaled to the highest ambient of the setting, what a hand touches is taken as read.',
+  };
+}
+
+function distanceFigure(assessment: Assessment): FigurePart {
+  return {
+    wide: drawDistanceList(assessment, LIST_WIDE),
+    narrow: drawDistanceList(assessment, LIST_NARROW),
+    title: 'Distances',
+    caption: 'pairs of conductors, the worst ratio first. Long stroke: the limit that decides. Short stroke: basic insulation.',
+  };
+}

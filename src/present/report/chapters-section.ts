@@ -1,0 +1,47 @@
+import type { Chapter } from '../../core/check/bench-set.ts';
+import type { Assessment } from '../../core/result/assessment.ts';
+import { toAnchor } from '../markup/anchor.ts';
+import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
+import { getCheckWords } from '../words/check-words.ts';
+import { findingName } from '../words/finding-text.ts';
+import { CHAPTER_WORDS } from '../words/hazard-words.ts';
+import { CHAPTERS, findingsByCheck, isTelling } from './chapter.ts';
+import { setChapterPicture } from './chapter-picture.ts';
+import { setFinding } from './finding-article.ts';
+import { setFindingGroup } from './finding-group.ts';
+import type { ReportExtras, Section } from './report-parts.ts';
+import { listUnexamined } from './unexamined-section.ts';
+
+/** One section for every chapter in which something was examined: its picture, its findings, and what of it was not examined. */
+export function listChapters(assessment: Assessment, extras: ReportExtras): readonly Section[] {
+  return CHAPTERS.map((chapter) => ({
+    id: `chapter-${chapter}`,
+    title: CHAPTER_WORDS[chapter].title,
+    body: setChapter(chapter, assessment, extras),
+  }));
+}
+
+function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtras): Markup {
+  const groups = findingsByCheck(assessment, chapter);
+  const picture = setChapterPicture(chapter, assessment);
+  const told = groups.map((group) => group.filter(isTelling)).filter((group) => group.length > 0);
+  const quiet = groups.flat().filter(({ outcome }) => outcome === 'notApplicable');
+  if (told.length === 0 && picture.markup === '') return NOTHING;
+  const set = told.map((group) =>
+    group.length === 1
+      ? joined(group.map((finding) => setFinding(finding, assessment, extras)))
+      : setFindingGroup(group, assessment, extras),
+  );
+  const rest = quiet.length === 0 ? NOTHING : html`<p class="small">Not applicable: ${quiet.map(findingName).join('; ')}.</p>`;
+  return html`${picture}${joined(set)}${setGap(chapter, assessment)}${rest}`;
+}
+
+/** In the place where it is missed; with its reason it stands in the list of everything not examined. */
+function setGap(chapter: Chapter, assessment: Assessment): Markup {
+  const missing = listUnexamined(assessment).filter((one) => one.chapter === chapter);
+  if (missing.length === 0) return html`<p class="small">Every check of this chapter was assessed or does not apply.</p>`;
+  const names = missing.map(
+    ({ check, subjects }) => `${getCheckWords(check).title}${subjects.length === 0 ? '' : ` for ${subjects.join(', ')}`}`,
+  );
+  return html`<p class="gap">Not examined in this chapter: ${names.join('; ')}. <a class="from" href="#${toAnchor('part', 'unexamined')}">Why not</a></p>`;
+}

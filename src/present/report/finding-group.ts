@@ -1,0 +1,73 @@
+import type { Assessment, Finding } from '../../core/result/assessment.ts';
+import { sourcePlace } from '../derivation/source-text.ts';
+import { drawMarginLine, MARGIN_LINE_ROW } from '../figure/margin-line.ts';
+import { drawOutcomeMark } from '../figure/outcome-mark.ts';
+import { toAnchor } from '../markup/anchor.ts';
+import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
+import { getCheckWords } from '../words/check-words.ts';
+import { namedLimitText } from '../words/limit-words.ts';
+import { outcomeText } from '../words/outcome-words.ts';
+import { conditionWords, decisionWords, evidenceWords, setFound, setLimit, setOrigins, setOthers, setRemarks } from './finding-parts.ts';
+import { wordClass } from './portrait-section.ts';
+import { setGrade } from './quantity.ts';
+import type { ReportExtras } from './report-parts.ts';
+
+const MARK = 11;
+
+/** Several findings of one check: what they share is said once, above them. */
+export function setFindingGroup(findings: readonly Finding[], assessment: Assessment, extras: ReportExtras): Markup {
+  const [first] = findings;
+  if (first === undefined) return NOTHING;
+  const { title, question } = getCheckWords(first.check);
+  const shared = { place: shareOf(findings, placeOf), under: shareOf(findings, conditionWords), others: shareOf(findings, othersOf) };
+  const place =
+    shared.place === '' || first.limit === null
+      ? NOTHING
+      : html`<p>Limit from: ${sourcePlace(first.limit.source)} ${setGrade(first.limit.grade)}</p>`;
+  const under = shared.under === '' ? NOTHING : html`<p>Read under: ${shared.under}.</p>`;
+  const others = shared.others === '' ? NOTHING : html`<p>Also shown: ${joined(setOthers(first), '; ')}.</p>`;
+  return html`<section class="group" aria-label="${title}"><div class="lead"><h3>${title}</h3><p class="ask">${question}</p>${place}${under}${others}</div>
+${joined(findings.map((finding) => setOne(finding, shared, assessment, extras)))}</section>\n`;
+}
+
+interface Shared {
+  readonly place: string;
+  readonly under: string;
+  readonly others: string;
+}
+
+/** What all of them have alike; empty when they differ. */
+function shareOf(findings: readonly Finding[], read: (finding: Finding) => string): string {
+  const texts = [...new Set(findings.map(read))];
+  return texts.length === 1 ? (texts[0] ?? '') : '';
+}
+
+function placeOf({ limit }: Finding): string {
+  return limit === null ? '' : `${sourcePlace(limit.source)} ${limit.grade}`;
+}
+
+function othersOf(finding: Finding): string {
+  return joined(setOthers(finding), '; ').markup;
+}
+
+function setOne(finding: Finding, shared: Shared, assessment: Assessment, extras: ReportExtras): Markup {
+  const under = conditionWords(finding);
+  const evidence = evidenceWords(finding, extras);
+  const others = setOthers(finding);
+  const origins = setOrigins(finding, assessment);
+  const told: Markup[] = [
+    html`${decisionWords(finding)}`,
+    finding.limit === null || shared.place !== ''
+      ? NOTHING
+      : html`Limit: ${setLimit(finding.limit, finding)}, ${sourcePlace(finding.limit.source)}.`,
+    under === '' || shared.under !== '' ? NOTHING : html`Read under: ${under}.`,
+    others.length === 0 || shared.others !== '' ? NOTHING : html`Also shown: ${joined(others, '; ')}.`,
+    origins.markup === '' ? NOTHING : html`Worked out: ${origins}.`,
+    evidence === '' ? NOTHING : html`Evidence: ${evidence}.`,
+  ];
+  return html`<article class="find one" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="prow"><span class="ms">${drawOutcomeMark(finding.outcome, MARK)}</span><div class="nm"><h4>${finding.about ?? getCheckWords(finding.check).title}</h4><span>${finding.limit === null ? '' : namedLimitText(finding.limit, finding.show)}</span></div><span class="ln">${drawMarginLine(finding, MARGIN_LINE_ROW)}</span><span class="vl">${setFound(finding)}</span><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
+<p class="small">${joined(
+    told.filter(({ markup }) => markup !== ''),
+    ' ',
+  )}</p>${setRemarks(finding)}</article>\n`;
+}

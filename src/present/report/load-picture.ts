@@ -1,0 +1,53 @@
+import type { Assessment, Curve } from '../../core/result/assessment.ts';
+import { stepNumber } from '../derivation/step-number.ts';
+import { curveName, curvesByLevel } from '../figure/curve-names.ts';
+import { drawEfficiencyCurve, EFFICIENCY_NARROW, EFFICIENCY_WIDE, efficiencySentence } from '../figure/efficiency-curve.ts';
+import { drawLoadCurve, LOAD_CURVE_NARROW, LOAD_CURVE_WIDE, loadCurvesSentence } from '../figure/load-curve.ts';
+import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
+import { amountText } from '../words/amount-text.ts';
+import { ORDER_WORDS, SENSE_WORDS } from '../words/case-words.ts';
+import type { FigurePart } from './figure-part.ts';
+import { linkToStep } from './report-parts.ts';
+
+/** For every port and level its sweeps in one load curve, and the efficiency where input power was read. */
+export function loadFigures(assessment: Assessment): readonly FigurePart[] {
+  return curvesByLevel(assessment).flatMap((curves) => {
+    const efficiency = efficiencyFigure(curves, assessment);
+    return [loadFigure(curves, assessment), ...(efficiency.wide.markup === '' ? [] : [efficiency])];
+  });
+}
+
+function loadFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment): FigurePart {
+  const [first] = curves;
+  const alone = curves.length === 1 ? mainsText(first) : '';
+  const how = curves.map(
+    (curve) =>
+      `${SENSE_WORDS[curve.sense]}, ${ORDER_WORDS[curve.order]}, from exhibit ${curve.exhibit}${curves.length === 1 ? '' : mainsText(curve)}`,
+  );
+  return {
+    wide: drawLoadCurve(curves, assessment, LOAD_CURVE_WIDE),
+    narrow: drawLoadCurve(curves, assessment, LOAD_CURVE_NARROW),
+    title: `${curveName(first, assessment)}${alone}`,
+    caption: html`${loadCurvesSentence(curves, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how.join('; ')}.${joined(curves.map((curve) => setHeldOrigin(curve, assessment)))}`,
+  };
+}
+
+function mainsText({ mains, frequency }: Curve): string {
+  if (mains === null) return '';
+  const cycles = frequency === null ? '' : `, ${amountText({ value: frequency, unit: 'Hz', u: null })}`;
+  return ` at ${amountText({ value: mains, unit: 'V', u: null })} mains${cycles}`;
+}
+
+function setHeldOrigin({ held }: Curve, assessment: Assessment): Markup {
+  const number = held === null ? null : stepNumber(assessment, held);
+  return held === null || number === null ? NOTHING : html` ${linkToStep(held, `Origin of the current held, step ${number}`)}.`;
+}
+
+function efficiencyFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment): FigurePart {
+  return {
+    wide: drawEfficiencyCurve(curves, assessment, EFFICIENCY_WIDE),
+    narrow: drawEfficiencyCurve(curves, assessment, EFFICIENCY_NARROW),
+    title: `Efficiency, ${curveName(curves[0], assessment)}`,
+    caption: `${efficiencySentence(curves, assessment)} Dots: output over input power at each reading. Rings: the loads that are averaged. Line: the least average.`,
+  };
+}

@@ -1,0 +1,30 @@
+import { ONE_SAMPLE } from '../words/fixed-sentences.ts';
+import { cssString } from './css-string.ts';
+
+/** The report on A4: small type, two columns for the derivation, nothing cut by the end of a page, and the pages counted. */
+export function pageCss(runningHead: string): string {
+  return `
+@page{size:A4;margin:20mm 17mm 20mm 18mm;@top-left{content:${cssString(runningHead)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-left{content:${cssString(ONE_SAMPLE)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-right{content:counter(page) " of " counter(pages);font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}}
+@page:first{@top-left{content:""}}
+@media print{${PRINT_CSS}}
+`;
+}
+
+const PRINT_CSS = `
+:root{--paper:#fff;--side:#fff;--sunk:#f2f2f2;--ink-3:#4a5652;--line:#b9c2be}
+html{background:#fff;font-size:11.5px;line-height:1.35}body{display:block;padding:0}.sheet{padding:0}.contents,.skip,.screen,.users{display:none}
+a,a.from{text-decoration:none}:target{background:none;box-shadow:none}
+h1{font-size:30px;margin-top:6px}h2{font-size:18px;margin:20px 0 8px;padding-top:8px;break-after:avoid}h2+p.small{break-after:avoid}h3{font-size:14px;break-after:avoid}h4{break-after:avoid}
+p,li,dd{orphans:3;widows:3}
+.txt{font-size:12.5px;line-height:1.38;max-width:none}.small,.lablist,.find .remarks li,.dots li,.group .lead p{font-size:10.5px;line-height:14px;max-width:none}.txt+.txt,.verdict .txt{margin-top:5px}
+.kv,.kv .strong{font-size:11.5px}.kv dt,.kv dd{padding:1px 0}.facts{font-size:11px;gap:4px 14px;grid-template-columns:repeat(6,minmax(0,1fr));margin-top:8px}.facts dd i{font-size:10px;line-height:12px}.facts dt{line-height:13px}
+.prow{min-height:27px}.prow .nm b,.find.one .nm h4{font-size:12px;line-height:14px}.prow .nm span{font-size:10.5px;line-height:12px}.prow .vl{font-size:11.5px}.prow .wd{font-size:11px;line-height:12px}
+.find{padding:8px 0 7px}.find .top{align-items:flex-start}.find .ask,.group .lead .ask{font-size:12px;margin:1px 0 3px 26px}.find .body{grid-template-columns:290px minmax(0,1fr)}.find .body .kv{font-size:11.5px}.find .rest{margin-top:2px}.group{padding:8px 0 2px;break-inside:auto}.find.one{padding:3px 0 4px}.find.one .small{line-height:13px}
+figure{margin:8px 0 12px}figcaption{font-size:11px;max-width:none}table.d{font-size:11.5px}table.d td{padding:2px 8px 2px 0}
+.gap,p.gap{padding:6px 10px;font-size:11.5px;line-height:15px;break-inside:avoid}
+.unex{columns:3;column-gap:6mm;margin-top:6px}.chap{margin:0 0 8px;break-inside:auto}.chap h3{font-size:11.5px}.chap ul{columns:1;margin-top:1px}.chap li{font-size:10.5px;line-height:13.5px}.chap li i,.chap .why,.chap h3 span{font-size:10px}
+.nexts>li{padding:4px 0 4px 22px}.last{padding:6px 10px}.last li,.last h4{font-size:10.5px;line-height:14px}.caution{padding:6px 10px}.caution li{font-size:11px;max-width:none;padding:1px 0}
+.sources,.sources ul li{font-size:10.5px;line-height:13.5px}.sources>li{padding:2px 0}
+.steps{columns:2;column-gap:8mm}.step,.step.leaf{padding:3px 0;font-size:9.5px;line-height:12.5px}.step h3{font-size:10px;line-height:13px}.step .tags,.step .remarks li{font-size:9.5px;line-height:12px}.step .grade{font-size:9.5px}.step .no{min-width:18px}.step .eq{font-size:11px;line-height:1.3;margin:0}.step .remarks{margin-top:0}.budget{margin:1px 0}.budget .bl{grid-template-columns:minmax(0,1fr) 50px 56px 44px;gap:5px;font-size:9.5px;line-height:12px}.budget svg{width:50px}
+.mono{font-size:10px}
+`;
