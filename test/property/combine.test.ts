@@ -179,6 +179,21 @@ describe('an uncertainty', () => {
   });
 });
 
+describe('a sensitivity that is only printed', () => {
+  it('of a value without any doubt is the slope at that value, for a curve too', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 1000, noNaN: true }), fc.double({ min: 1, max: 1000, noNaN: true }), (over, under) => {
+        const exact = (id: string, x: number) => given('typed', x, '1', { id, name: id });
+        const { step } = of({ over: exact('over', over), under: exact('under', under) }, (plain) => plain['over']! / plain['under']!);
+        const slope = -over / (under * under);
+        expect(Math.abs((step.uses[1]?.sensitivity ?? Number.NaN) - slope)).toBeLessThanOrEqual(1e-5 * Math.abs(slope));
+        expect(step.u).toBe(0);
+      }),
+      RUN,
+    );
+  });
+});
+
 describe('forms', () => {
   it('add up leaf by leaf', () => {
     fc.assert(

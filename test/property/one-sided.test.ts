@@ -28,6 +28,7 @@ const USUAL: Readonly<Record<string, readonly [least: number, most: number]>> = 
 const DISCHARGE: Readonly<Record<string, readonly [least: number, most: number]>> = { Ω: [1e5, 1e7], F: [1e-8, 1e-6] };
 /** What must hold between the inputs for the formula to mean anything. */
 const MEANS_SOMETHING: Readonly<Record<string, (plain: Readonly<Record<string, number>>) => boolean>> = {
+  'board/valley-after': ({ interval, conduction }) => interval! > conduction!,
   'touch/bound-over-tries': ({ chance }) => chance! < 1,
   'touch/least-capacitance': ({ start, read }) => start! > read! * 1.01,
   'touch/residual-at-moment': ({ start, voltage }) => start! > voltage!,

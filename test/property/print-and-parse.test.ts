@@ -39,6 +39,24 @@ function stepFor(printable: Printable): number {
 /** A temperature is printed from the ice point, so its digits count from there. */
 const shown = (k: Kind, value: number): number => (k === 'temperature' ? value - 273.15 : value);
 
+describe('quantities as a reader sees them', () => {
+  it.each([
+    [{ value: 0.0049, unit: 'm', u: 0.00005 }, '4.90 ± 0.10 mm'],
+    [{ value: 5.12, unit: 'V', u: 0.0123 }, '5.120 ± 0.025 V'],
+    [{ value: 10, unit: 'V', u: 1.5 }, '10 ± 3 V'],
+    [{ value: 0.4, unit: 'V', u: 5 }, '0 ± 10 V'],
+    [{ value: 378.15, unit: 'K', u: 1 }, '105.0 ± 2.0 °C'],
+    [{ value: 268.15, unit: 'K', u: null }, '\u22125 °C'],
+    [{ value: 2.2e-9, unit: 'F', u: null }, '2.2 nF'],
+    [{ value: 99_999, unit: 'Ω', u: null }, '100 kΩ'],
+    [{ value: 5400, unit: 's', u: null }, '90 min'],
+    [{ value: 0.0001, unit: 'm', u: null, side: 'below' }, 'below 0.1 mm'],
+    [{ value: 3, unit: 'V', u: null, side: 'anywhere' }, 'not bounded'],
+  ] as const)('%o is printed %s', (printable, text) => {
+    expect(quantityText(printable)).toBe(text);
+  });
+});
+
 describe('a printed quantity', () => {
   it('without an uncertainty comes back to four digits, in its own unit', () => {
     fc.assert(

@@ -83,6 +83,13 @@ describe('a plain decimal', () => {
   });
 });
 
+describe('a number with more than one mark', () => {
+  it.each(['1.250,5', '1,250.5', '1,250,000', '1,250'])('%s is refused for its commas, not read by a guess', (text) => {
+    const read = parseNumber(text);
+    expect(isRefusal(read) ? read.code : read.value).toBe('ambiguous-comma');
+  });
+});
+
 describe('a code with a letter at the decimal point', () => {
   const letters = (of: readonly Prefix[]) => fc.constantFrom(...of);
 

@@ -67,6 +67,12 @@ describe('clearance on American mains', () => {
     expect(mm(limits.reinforced)).toBeCloseTo(2.54, DIGITS);
   });
 
+  it('rounds up what lies between two rows: 2100 V is 1.376 mm and 2.752 mm by the line, 1.4 mm and 2.8 mm rounded', () => {
+    const between = clearance({ mains: 120, category: 'II', altitude: 2000 }, 2100);
+    expect(mm(between.basic)).toBeCloseTo(1.4, DIGITS);
+    expect(mm(between.reinforced)).toBeCloseTo(2.8, DIGITS);
+  });
+
   it('lets a gap of 2.55 mm pass, which 2.6 mm would not', () => {
     expect(mm(limits.reinforced)).toBeLessThan(2.55);
   });
