@@ -30,6 +30,8 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   sweepAtEnds: ['hot', 'venting', 'outputToEarthFirst'],
   transient: ['outputToEarthFirst'],
   idlePower: [],
+  sweepBeyond: ['hot', 'venting', 'outputToEarthFirst'],
+  portsTogether: ['hot', 'venting', 'outputToEarthFirst'],
   short: ['hot', 'neverLeave', 'venting'],
   idleAndStarts: ['outputToEarthFirst'],
 };

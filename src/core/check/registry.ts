@@ -8,6 +8,7 @@ import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { ports as deliveryPorts } from './delivery/ports.ts';
 import { power as deliveryPower } from './delivery/power.ts';
+import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
@@ -46,6 +47,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryMainsRange,
   deliveryPorts,
   deliveryPower,
+  deliveryRegulationMode,
   deliverySteadiness,
   deliveryVoltageWindow,
   enduranceCapacitorTemperature,

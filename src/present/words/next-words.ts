@@ -31,6 +31,7 @@ export const MEASUREMENTS: Templates = {
   advertised: 'Read what the output advertises at each voltage, and sweep it up to that',
   sweepAtEnds: 'Take a load sweep up to the claim at the lowest and at the highest mains of the range',
   idlePower: 'Measure the input power with nothing connected, at nominal mains',
+  sweepBeyond: 'Carry a load sweep on beyond the window, down to a tenth of the voltage or until it stops',
   portsTogether:
     'Sweep each output with the others at their printed current, reading their voltage too, and watch for drop-outs as one is put on',
   idleAndStarts: 'Watch the output with nothing connected, and start the unit at least five times under load',

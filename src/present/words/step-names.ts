@@ -27,6 +27,7 @@ export const STEP_NAMES: Templates = {
   advertisedCurrent: 'current advertised',
   largestPower: 'largest power of the sweep',
   nameplateSum: 'nameplate power of all outputs',
+  outputResistance: 'output resistance',
   claimedTotal: 'claimed for all outputs',
   askedTogether: 'asked of all outputs in use',
   heldTogether: 'given by all outputs in use',

@@ -85,4 +85,13 @@ export const LOAD_ALGEBRA: readonly WorkedExample[] = [
     unit: 'W',
     because: 'a ratio',
   },
+  {
+    ...BOOK,
+    formula: 'load/cable-resistance',
+    place: '0.3 Ω at the end of the cable, 0.09 Ω at the socket',
+    inputs: { end: 0.3, socket: 0.09 },
+    printed: 0.21,
+    unit: 'Ω',
+    because: 'a difference',
+  },
 ];

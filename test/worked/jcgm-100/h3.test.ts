@@ -27,6 +27,11 @@ describe('the straight line through a calibration, JCGM 100:2008 H.3', () => {
   it('predicts the correction at 30 °C that is printed: −0.1494 °C', () => expect(line!.atX0 + line!.slope * 10).toBeCloseTo(-0.1494, 4));
   it('needs two different places', () => {
     expect(lineThrough([{ x: 1, y: 2 }])).toBeNull();
-    expect(lineThrough([{ x: 1, y: 2 }, { x: 1, y: 3 }])).toBeNull();
+    expect(
+      lineThrough([
+        { x: 1, y: 2 },
+        { x: 1, y: 3 },
+      ]),
+    ).toBeNull();
   });
 });

@@ -1,7 +1,8 @@
 import { noLoad } from '../../table/eu-2019-1782/2019/no-load.ts';
 import { lookUp } from '../../table/look-up.ts';
 import type { Facts } from '../../working/facts.ts';
-import { type IdleReading, idlePowers, unitNameplate } from '../../working/load/idle-facts.ts';
+import { type IdleReading, idlePowers } from '../../working/load/idle-facts.ts';
+import { unitNameplate } from '../../working/load/power-facts.ts';
 import { atMost, type LimitLine, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';

@@ -15,4 +15,8 @@ export const sweep = z.strictObject({
   sense: z.enum(['socket', 'cableEnd']),
   table,
   ends: value(words).optional(),
+  /** Beyond the last row: it keeps giving current, stops and tries again, or stays off until the mains or the load is taken away. */
+  beyond: value(z.enum(['keepsGiving', 'triesAgain', 'staysOff'])).optional(),
+  /** Lowest voltage read at another loaded port while this one drew up to what it holds. */
+  others: z.array(z.strictObject({ id, port: id, voltage: value(quantity('voltage')) })).optional(),
 });

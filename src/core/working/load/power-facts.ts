@@ -3,6 +3,7 @@ import { leastPower } from '../../formula/load/least-power.ts';
 import { power } from '../../formula/load/power.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
+import { combine } from '../../trace/combine.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { deriveTyped } from '../bench/derive-reading.ts';
@@ -58,4 +59,29 @@ function printedWatts(bench: Bench, port: string): Derived | null {
     }
   }
   return null;
+}
+
+/** Nameplate output power of the whole unit: of each port its largest level, summed over the ports. Null when a port has none. */
+export function unitNameplate(levels: readonly LevelFacts[]): Derived | null {
+  const ports = [...new Set(levels.map(({ port }) => port.id))];
+  const largest = ports.map((port) => {
+    const own = levels.filter((level) => level.port.id === port).flatMap((level) => nameplateOf(level) ?? []);
+    return own.toSorted((a, b) => b.value - a.value)[0] ?? null;
+  });
+  const known = largest.filter((one) => one !== null);
+  if (known.length === 0 || known.length < largest.length) return null;
+  if (known.length === 1) return known[0]!;
+  const named = Object.fromEntries(known.map((one, index) => [`p${index + 1}`, one]));
+  return combine(
+    {
+      kind: 'reduce',
+      unit: 'W',
+      formula: null,
+      symbols: Object.fromEntries(Object.keys(named).map((key, index) => [key, `P_${index + 1}`])),
+      moves: Object.fromEntries(Object.keys(named).map((key) => [key, 'up' as const])),
+      compute: (plain) => Object.values(plain).reduce((sum, one) => sum + one, 0),
+    },
+    named,
+    { id: 'load/nameplate-sum', name: 'nameplateSum', symbol: 'P' },
+  );
 }
