@@ -248,6 +248,24 @@ describe('where in the cycle the plug left the socket', () => {
     expect(noteKeys(floor)).toContain('mainsNotStated');
   });
 
+  it('a meter held to the pins at the last moment has discharged nothing: without the start its correction lets nothing pass, and fails nothing either', () => {
+    // 45 V as read; 82.5 V if 10 MΩ was on 330 nF all the time: between the two lines of 60 V nothing is certain
+    expect(judged([blind('45 V ± 0.5 V', { tries: 200 })], [xCapacitor()], '10 MOhm')).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'oneSided',
+      measured: { side: 'above', value: expect.closeTo(45, 6) },
+    });
+    expect(judged([blind('20 V ± 0.5 V', { tries: 200 })], [xCapacitor()], '10 MOhm').outcome).toBe('pass');
+    expect(judged([blind('94 V ± 1 V', { tries: 200 })], [], '10 MOhm')).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+  });
+
+  it('without the start, a little early can only pass and a little late only fail', () => {
+    expect(judged([blind('50 V ± 0.5 V', { tries: 200, after: '1.95 s' })]).outcome).toBe('pass');
+    expect(judged([blind('70 V ± 0.5 V', { after: '1.95 s' })]).outcome).not.toBe('fail');
+    expect(judged([blind('70 V ± 0.5 V', { after: '2.05 s' })]).outcome).toBe('fail');
+    expect(judged([blind('50 V ± 0.5 V', { tries: 200, after: '2.05 s' })]).outcome).not.toBe('pass');
+  });
+
   it('a reading with its start seen settles what the blind tries leave open', () => {
     expect(judged([blind('30 V ± 1 V', { id: 'blind' }), pins('40 V ± 1 V')]).outcome).toBe('pass');
     expect(judged([blind('90 V ± 1 V', { id: 'blind' }), pins('40 V ± 1 V')]).outcome).toBe('fail');

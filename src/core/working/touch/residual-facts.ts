@@ -100,48 +100,60 @@ function readRun(bench: Bench, setting: SettingFacts, exhibit: PinsExhibit): Run
       ? null
       : derive(probeExponent, { after, probe, capacitance: capacitance.actual }, `${field}/probe-exponent`);
   const heavy = exponent !== null && exponent.value > HEAVIEST_PROBE;
-  let value = exponent === null || heavy ? read : derive(voltageWithoutProbe, { read, exponent }, `${field}/without-probe`);
+  const corrected = exponent === null || heavy ? read : derive(voltageWithoutProbe, { read, exponent }, `${field}/without-probe`);
   if (exponent !== null && !heavy) notes.push({ key: 'plugProbeCorrected', args: { probe: probe!.value } });
-  let floorOnly = capacitance.state !== 'none' && (exponent === null || heavy);
+  const unloaded = capacitance.state === 'none' || (exponent !== null && !heavy);
 
   const seen = startOf(bench, exhibit, at);
   const crest = seen ?? crestOf(bench, exhibit, opened.read.under);
-  const [early, late] = [after.value < MOMENT_S * (1 - NEAR), after.value > MOMENT_S * (1 + NEAR)];
+  // without the start no exponential can be drawn through the reading: then it counts only on its own side of the two seconds
+  const near = seen === null ? 0 : NEAR;
+  const early = after.value < MOMENT_S * (1 - near);
+  const late = after.value > MOMENT_S * (1 + near);
   if (early) notes.push({ key: 'plugReadEarly', args: { after: after.value } });
   if (late) notes.push({ key: 'plugReadLate', args: { after: after.value } });
-  if (!early && !late && crest !== null && (after.value !== MOMENT_S || after.form.size > 0) && value.value < crest.value) {
-    const moment = given('constant', MOMENT_S, 's', {
-      id: 'touch/pins/moment',
-      name: 'setting-moment',
-      symbol: 't_2',
-      source: cite('iec-62368-1', 'clause 5.5.2.2, two seconds after disconnection', 'secondary', {
-        alsoBy: ['a published test-report form'],
-      }),
-    });
-    value = derive(residualAtMoment, { start: crest, voltage: value, after, moment }, `${field}/at-moment`);
-  }
-  const highest = derive(peakOfMains, { rms: setting.high }, 'touch/pins/highest-crest');
-  if (crest === null) {
-    notes.push({ key: 'mainsNotStated', args: {} });
-    floorOnly = true;
-  } else value = derive(residualAtHighestMains, { voltage: value, highest, start: crest }, `${field}/at-highest-mains`);
-  if (value.side === 'anywhere') return { ...nothing, notes };
+  if (crest === null) notes.push({ key: 'mainsNotStated', args: {} });
+  const carried = (voltage: Derived, what: string): Derived => {
+    const shifts = !early && !late && (after.value !== MOMENT_S || after.form.size > 0);
+    return crest === null
+      ? voltage
+      : atHighestMains(setting, shifts ? atMoment(voltage, crest, after, `${field}/${what}`) : voltage, crest, `${field}/${what}`);
+  };
+  const value = carried(corrected, 'ceiling');
+  // only a capture that shows the start proves that the probe was on all the time: else its part stays out of what must at least be there
+  const least = seen === null ? carried(read, 'floor') : value;
+  if (value.side === 'anywhere' || least.side === 'anywhere') return { ...nothing, notes };
 
-  const floor = !early && value.side !== 'below';
-  const exact = seen !== null && !floorOnly && !late && value.side === undefined;
+  const exact = seen !== null && crest !== null && unloaded && !late && value.side === undefined;
   return {
     ...common,
     notes,
     probe: probe === null ? 'notStated' : heavy ? 'tooHeavy' : 'known',
     startSeen: seen !== null,
-    ceiling: !floorOnly && !late && value.side !== 'above',
+    ceiling: unloaded && crest !== null && !late && value.side !== 'above',
     value: early && value.side === undefined ? bounded(value, 'below') : value,
-    atLeast: !floor ? null : exact ? value : bounded(value, 'above'),
-    leastCapacitance:
-      probe === null || crest === null || read.value >= crest.value || read.value <= 0 || read.side === 'below'
-        ? null
-        : derive(leastCapacitance, { after, probe, start: crest, read }, `${field}/least-capacitance`),
+    atLeast: early || least.side === 'below' ? null : exact ? value : bounded(least, 'above'),
+    leastCapacitance: probe === null || seen === null ? null : leastBehind(read, after, probe, seen, field),
   };
+}
+
+function atMoment(voltage: Derived, start: Derived, after: Derived, id: string): Derived {
+  if (voltage.value >= start.value) return voltage;
+  const source = cite('iec-62368-1', 'clause 5.5.2.2, two seconds after disconnection', 'secondary', {
+    alsoBy: ['a published test-report form'],
+  });
+  const moment = given('constant', MOMENT_S, 's', { id: 'touch/pins/moment', name: 'setting-moment', symbol: 't_2', source });
+  return derive(residualAtMoment, { start, voltage, after, moment }, `${id}/at-moment`);
+}
+
+function atHighestMains(setting: SettingFacts, voltage: Derived, start: Derived, id: string): Derived {
+  const highest = derive(peakOfMains, { rms: setting.high }, 'touch/pins/highest-crest');
+  return derive(residualAtHighestMains, { voltage, highest, start }, `${id}/at-highest-mains`);
+}
+
+function leastBehind(read: Derived, after: Derived, probe: Derived, start: Derived, field: string): Derived | null {
+  if (read.value >= start.value || read.value <= 0 || read.side === 'below') return null;
+  return derive(leastCapacitance, { after, probe, start, read }, `${field}/least-capacitance`);
 }
 
 function timeOf(exhibit: PinsExhibit): Derived | null {
