@@ -51,7 +51,12 @@ export function itStandsItsRating({ check, part, least, most, consequence, headl
 
   it(`no rating read: below ${least} °C passes, above ${most} °C fails, between them nobody can tell`, () => {
     expect(judged(`${least - 2} °C ± 2 K`)).toMatchObject({ outcome: 'pass', limit: { name: 'lowestRating' } });
-    expect(judged(`${middle} °C ± 2 K`)).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue', headline: false });
+    expect(judged(`${middle} °C ± 2 K`)).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'unknownValue',
+      headline: false,
+      probability: null,
+    });
     expect(judged(`${most - 2} °C ± 2 K`).outcome).toBe('inconclusive');
     expect(judged(`${most + 2} °C ± 2 K`)).toMatchObject({
       outcome: 'fail',

@@ -37,10 +37,16 @@ export function judgeComponent(readings: readonly SpotReading[], setting: Settin
       const notes: Note[] = [{ key: 'scaledToHighestAmbient', args: {} }];
       if (reading.atLeast) notes.push({ key: 'coverOpenAtLeast', args: {} });
       if (component.inside) notes.push({ key: 'insideNotKnown', args: {} });
-      if (component.rated === null) notes.push({ key: 'ratingNotRead', args: {} });
+      if (component.rated === null && !isOneFigure(component.kind)) notes.push({ key: 'ratingNotRead', args: {} });
       return onlyWhenSettled(reading, { judgement: compare(scaled, component, setting), state: reading.state, notes });
     }),
   );
+}
+
+/** One figure is known for the kind: a laminate. */
+function isOneFigure(kind: KindOfPart): boolean {
+  const row = table.rows.find(([own]) => own === kind);
+  return row !== undefined && row[1] === row[2];
 }
 
 function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFacts): Judgement {
@@ -52,10 +58,18 @@ function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFa
   }
   const cell = (column: 'least' | 'most'): Derived => getCell(table, kind, column, `heat/component-limit/${kind}/${column}`, 'T');
   const [least, most] = [cell('least'), cell('most')];
+  if (isOneFigure(kind)) return atMost(scaled, limitLine('ofItsKind', 'atMost', least), setting.decision, ratio);
   const low = atMost(scaled, limitLine('lowestRating', 'atMost', least), setting.decision, ratio);
-  if (low.outcome === 'pass' || least.value === most.value) return low;
+  if (low.outcome === 'pass') return low;
   const line = limitLine('highestRating', 'atMost', most);
   const high = atMost(scaled, line, setting.decision, ratio);
   if (high.outcome === 'fail') return high;
-  return { ...low, outcome: 'inconclusive', reason: low.outcome === 'fail' ? 'unknownValue' : low.reason, headline: false, others: [line] };
+  return {
+    ...low,
+    outcome: 'inconclusive',
+    reason: low.outcome === 'fail' ? 'unknownValue' : low.reason,
+    probability: null,
+    headline: false,
+    others: [line],
+  };
 }

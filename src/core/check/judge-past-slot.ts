@@ -6,7 +6,7 @@ import type { Derived } from '../trace/derived.ts';
 import type { Note } from '../trace/step.ts';
 import type { DistanceLimits } from '../working/insulation/clearance-limits.ts';
 import type { DistanceReading, PairFacts, SlotReading } from '../working/insulation/pair-facts.ts';
-import { atLeast, type DecisionRule, limitLine, undecided } from './decide.ts';
+import { atLeast, type DecisionRule, limitLine } from './decide.ts';
 import type { Answer } from './define-check.ts';
 import { judgeDistance } from './judge-barrier.ts';
 
@@ -33,23 +33,17 @@ export function judgePastSlot(pair: PairFacts, reading: DistanceReading, limits:
   const found = noteOf(slot, least);
   if (width?.outcome === 'pass') return dressed(judgeDistance(pair, reading, limits.creepage, rule), [{ key: 'slotCounts', args: found }]);
   const why = width === null ? 'slotWidthUnknown' : width.outcome === 'fail' ? 'slotTooNarrow' : 'slotWidthUndecided';
-  if (slot.straight !== null) {
-    const across = { ...reading, field: `${slot.field}/straight`, distance: slot.straight };
-    return dressed(judgeDistance(pair, across, limits.creepage, rule), [
-      { key: why, args: found },
-      { key: 'slotBridged', args: {} },
-    ]);
-  }
+  const notes: Note[] = [{ key: why, args: found }];
+  if (slot.straight !== null && slot.straight.value > distance.value) notes.push({ key: 'straightLonger', args: {} });
+  else if (slot.straight !== null) {
+    const across = judgeDistance(pair, { ...reading, field: `${slot.field}/straight`, distance: slot.straight }, limits.creepage, rule);
+    // where the width cannot be told, a way across that is long enough settles it; one that is too short does not
+    if (why === 'slotTooNarrow' || across.judgement.outcome === 'pass')
+      return dressed(across, [...notes, { key: 'slotBridged', args: {} }]);
+  } else notes.push({ key: 'straightMissing', args: {} });
   const bound: Derived = { ...distance, side: distance.side === undefined || distance.side === 'below' ? 'below' : 'anywhere' };
-  const atBest = judgeDistance(pair, { ...reading, distance: bound }, limits.creepage, rule);
-  if (atBest.judgement.outcome === 'fail') return dressed(atBest, [{ key: why, args: found }]);
-  const fields = [reading.field, slot.field];
-  const notes = [
-    { key: why, args: found },
-    { key: 'straightMissing', args: {} },
-  ];
-  if (why === 'slotTooNarrow') return { judgement: undecided('notAssessed', 'refusedEvidence', { fields, notes }), beside };
-  return { judgement: undecided('inconclusive', width === null ? 'unknownValue' : width.reason, { fields, notes }), beside };
+  // still a judgement and not a refusal: another path of the pair that is long enough must not cover this one
+  return dressed(judgeDistance(pair, { ...reading, distance: bound }, limits.creepage, rule), notes);
 }
 
 function leastWidth(pair: PairFacts, { key, degree, clearance }: SurfaceLimits): Derived {

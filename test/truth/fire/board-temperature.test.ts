@@ -22,7 +22,11 @@ describe('a place on the printed board', () => {
   it('of glass epoxy: 130 °C is undecided, 128 °C passes, 132 °C fails', () => {
     expect(judged('fr4', '130 °C ± 2 K')).toMatchObject({ outcome: 'inconclusive', reason: 'withinUncertainty' });
     const inside = judged('fr4', '128 °C ± 2 K');
-    expect(inside).toMatchObject({ outcome: 'pass', limit: { grade: 'secondary' } });
+    expect(inside).toMatchObject({
+      outcome: 'pass',
+      limit: { name: 'ofItsKind', grade: 'secondary' },
+      notes: [{ key: 'scaledToHighestAmbient' }],
+    });
     expect(inside.margin).toBeCloseTo(88 / 90, 9);
     expect(judged('fr4HighCti', '132 °C ± 2 K')).toMatchObject({ outcome: 'fail', consequence: 'injurious', headline: true });
   });

@@ -33,6 +33,12 @@ describe('parts that keep interference off the mains', () => {
     expect(missing(['l1'])).toEqual(['xCapacitor', 'yCapacitor']);
   });
 
+  it('listed parts that are none of these, or of which nobody said what they are, show nothing', () => {
+    const bare = { id: 'b1', ref: 'B1', kind: 'other' } as const;
+    const patch = { conductors: CONDUCTORS, parts: [bare], exhibits: [board({ suppression: ['b1'] })] };
+    expect(findingOf(judge(patch), 'interference/suppression@mains')).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+  });
+
   it('none at all is told and sets no word', () => {
     for (const none of [{ state: 'absent', because: 'bare board' }, []] as const) {
       const assessment = judge(case_(none as Suppression));

@@ -23,9 +23,14 @@ describe('a slot on the way along a surface', () => {
     });
   });
 
-  it('0.8 mm wide adds nothing: the length along its walls is refused, and the way straight across is asked for', () => {
+  it('0.8 mm wide adds nothing: the length along its walls is only an upper bound, and the way straight across is asked for', () => {
     const finding = judged('6 mm ± 0.1 mm', { slot: { width: '0.8 mm ± 0.1 mm' } });
-    expect(finding).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence', measured: null });
+    expect(finding).toMatchObject({
+      outcome: 'inconclusive',
+      reason: 'oneSided',
+      rung: 'undecided',
+      measured: { value: 0.006, side: 'below' },
+    });
     expect(noteKeys(finding)).toEqual(expect.arrayContaining(['slotTooNarrow', 'straightMissing']));
   });
 
@@ -37,12 +42,14 @@ describe('a slot on the way along a surface', () => {
     expect(noteKeys(across('4.5 mm ± 0.1 mm'))).toContain('slotBridged');
   });
 
-  it('exactly 1.0 mm wide cannot be told: open without, judged with the way straight across', () => {
-    expect(judged('6 mm ± 0.1 mm', { slot: { width: '1.0 mm ± 0.1 mm' } })).toMatchObject({
-      outcome: 'inconclusive',
-      reason: 'withinUncertainty',
-    });
-    expect(judged('6 mm ± 0.1 mm', { slot: { width: '1.0 mm ± 0.1 mm', straight: '4.4 mm ± 0.1 mm' } })).toMatchObject({ outcome: 'fail' });
+  it('exactly 1.0 mm wide cannot be told: only a way straight across that is long enough, or a way along the walls that is too short, settles it', () => {
+    const open = (value: string, straight?: string): Finding =>
+      judged(value, { slot: { width: '1.0 mm ± 0.1 mm', ...(straight === undefined ? {} : { straight }) } });
+    expect(open('6 mm ± 0.1 mm')).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
+    expect(open('6 mm ± 0.1 mm', '4.4 mm ± 0.1 mm')).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
+    expect(open('6 mm ± 0.1 mm', '5.0 mm ± 0.1 mm')).toMatchObject({ outcome: 'pass', rung: 'reinforcedMet' });
+    expect(open('4.0 mm ± 0.1 mm', '2.0 mm ± 0.1 mm')).toMatchObject({ outcome: 'fail', rung: 'basicNotReinforced' });
+    expect(noteKeys(open('6 mm ± 0.1 mm'))).toContain('slotWidthUndecided');
   });
 
   it('what is too short even along the walls fails, however narrow the slot', () => {
@@ -59,14 +66,29 @@ describe('a slot on the way along a surface', () => {
 
   it('a slot of a width nobody could tell lets nothing pass', () => {
     const finding = judged('6 mm ± 0.1 mm', { slot: { state: 'unknown', because: 'filled with flux' } });
-    expect(finding).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(finding).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
     expect(noteKeys(finding)).toContain('slotWidthUnknown');
   });
 
-  it('"wider than" is one-sided: above 1.5 mm counts, above 0.5 mm is open, below 0.5 mm is refused', () => {
+  it('"wider than" is one-sided: above 1.5 mm counts, above 0.5 mm is open, below 0.5 mm adds nothing', () => {
     expect(judged('6 mm ± 0.1 mm', { slot: { width: '> 1.5 mm' } }).outcome).toBe('pass');
     expect(judged('6 mm ± 0.1 mm', { slot: { width: '> 0.5 mm' } }).outcome).toBe('inconclusive');
-    expect(judged('6 mm ± 0.1 mm', { slot: { width: '< 0.5 mm' } })).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
+    expect(judged('6 mm ± 0.1 mm', { slot: { width: '< 0.5 mm' } })).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
+  });
+
+  it('a way straight across that is longer than the way along the walls cannot be and lets nothing pass', () => {
+    const finding = judged('4.9 mm ± 0.1 mm', { slot: { width: '0.5 mm ± 0.1 mm', straight: '49 mm' } });
+    expect(finding.outcome).toBe('inconclusive');
+    expect(noteKeys(finding)).toContain('straightLonger');
+  });
+
+  it('another way that is long enough does not cover one through a slot that is too narrow', () => {
+    const exhibits = [
+      gap('6 mm ± 0.1 mm'),
+      gap('6 mm ± 0.1 mm', { id: 'gap-2', slot: { width: '0.5 mm ± 0.1 mm' } }),
+      workingVoltage('240 V ± 0 V'),
+    ];
+    expect(findingOf(judge({ conductors: CONDUCTORS, exhibits }), 'shock/creepage@hv-minus~out-minus').outcome).toBe('inconclusive');
   });
 
   it('no slot looked for, and no slot there, change nothing', () => {
@@ -79,8 +101,8 @@ describe('a slot on the way along a surface', () => {
 
   it('dirt asks for 1.5 mm: a slot of 1.2 mm no longer counts', () => {
     expect(judged('9 mm ± 0.1 mm', { slot: { width: '1.2 mm ± 0.1 mm' }, dirty: true })).toMatchObject({
-      outcome: 'notAssessed',
-      reason: 'refusedEvidence',
+      outcome: 'inconclusive',
+      reason: 'oneSided',
     });
     expect(judged('9 mm ± 0.1 mm', { slot: { width: '1.7 mm ± 0.1 mm' }, dirty: true })).toMatchObject({ outcome: 'pass' });
   });
@@ -88,7 +110,7 @@ describe('a slot on the way along a surface', () => {
   it('between two mains conductors a third of 1.5 mm is enough: 0.6 mm counts, 0.4 mm does not', () => {
     const poles = (width: string): Finding => judged('3 mm ± 0.1 mm', { from: 'line', to: 'neutral', slot: { width } }, 'line~neutral');
     expect(poles('0.6 mm ± 0.1 mm')).toMatchObject({ outcome: 'pass', rung: 'basicMet' });
-    expect(poles('0.4 mm ± 0.1 mm')).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
+    expect(poles('0.4 mm ± 0.1 mm')).toMatchObject({ outcome: 'inconclusive', reason: 'oneSided' });
   });
 
   it('at 120 V a third of 2.54 mm is 0.847 mm', () => {

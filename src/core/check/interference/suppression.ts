@@ -2,7 +2,7 @@ import type { Part } from '../../evidence/sample.ts';
 import { cite } from '../../source/source.ts';
 import { exhibitsOf } from '../../working/bench/bench.ts';
 import { findRead, type Opened, openValue } from '../../working/bench/open-value.ts';
-import { type LimitLine, oneOf } from '../decide.ts';
+import { type LimitLine, oneOf, undecided } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { worstAnswer } from '../worst-answer.ts';
@@ -53,6 +53,9 @@ export const suppression = defineCheck<Board>({
         const parts = opened.v.map((id) => bench.parts.get(id)).filter((part) => part !== undefined);
         const missing = USUAL.filter(({ is }) => !parts.some(is)).map(({ name }) => ({ key: 'suppressionWithout', args: { part: name } }));
         if (parts.length === 0) return { judgement: oneOf('absent', limit, false, [field]), notes: [emission] };
+        // parts of which nobody said what they are show nothing
+        if (missing.length === USUAL.length)
+          return { judgement: undecided('inconclusive', 'unknownValue', { limit, fields: [field] }), notes: [emission] };
         return { judgement: oneOf('present', limit, true, [field]), notes: [...missing, emission] };
       }),
     ),
