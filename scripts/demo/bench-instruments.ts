@@ -33,6 +33,12 @@ export const DEMO_INSTRUMENTS: InstrumentInput[] = [
     ],
   },
   {
+    id: 'probe-1',
+    name: 'high-resistance probe, invented',
+    inputResistance: '100 MΩ',
+    ranges: [{ of: 'residualVoltage', upTo: '1 kV', resolution: '0.1 V', accuracy: '2 % + 3 digits' }],
+  },
+  {
     id: 'thermo-1',
     name: 'thermocouple reader, invented',
     ranges: [{ of: 'temperature', upTo: '400 °C', resolution: '0.1 K', accuracy: '1 % or 1.5 K, whichever is greater' }],

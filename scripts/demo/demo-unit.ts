@@ -25,6 +25,7 @@ export function demoDay(date: string): NonNullable<CaseInput['days']>[number] {
       inputPower: 'power-1',
       mains: 'meter-1',
       touchCurrent: 'meter-1',
+      residualVoltage: 'probe-1',
       capacitance: 'meter-1',
       insulation: 'meter-1',
       ambient: 'meter-1',
@@ -43,10 +44,16 @@ const DWELL_S = 8;
 const GIVES_UP_BELOW = 0.55; // share of the set point below which the unit stops and tries again
 
 /** A load sweep as the bench would take it: currents in steps, the unit's model, and the instruments' own errors. */
-export function sweepRows(model: UnitModel, setV: number, name: string, currentsA: readonly number[]): SweepRow[] {
+export function sweepRows(
+  model: UnitModel,
+  setV: number,
+  name: string,
+  currentsA: readonly number[],
+  mains: { readonly v: number; readonly hz: number } = { v: BENCH_V, hz: BENCH_HZ },
+): SweepRow[] {
   const rows: SweepRow[] = [];
   for (const [index, currentA] of currentsA.entries()) {
-    const point = operatingAt(model, setV, currentA);
+    const point = operatingAt(model, setV, currentA, mains.v, mains.hz);
     if (point.voltageV < GIVES_UP_BELOW * setV) break;
     const read = (quantity: string, truth: number, of: Parameters<typeof displayed>[3]): number =>
       displayed(model.seed, `${name} ${quantity} ${index}`, truth, of);

@@ -4,25 +4,39 @@ import {
   BENCH_MAINS,
   BENCH_V,
   type DemoCase,
-  degrees,
   demoDay,
   demoInstruments,
   milliamperes,
   millimetres,
   nanofarads,
-  ROOM_C,
   steps,
   sweepRows,
   text,
 } from '../demo-unit.ts';
 import { unitRowTabs } from '../file-layouts.ts';
-import { operatingAt, temperaturesAt, touchA, type UnitModel } from '../unit-model.ts';
+import {
+  COMMON_CONDUCTORS,
+  coldExhibits,
+  commonParts,
+  type ExhibitInput,
+  eventExhibits,
+  feet,
+  spotsExhibit,
+  touchExhibits,
+} from '../full-day.ts';
+import { operatingAt, touchA, type UnitModel } from '../unit-model.ts';
 
 /** Beck 5: a 5 V 2 A cube whose barrier is defeated: too short a way on the board and an ordinary ceramic across it. Invented. */
 export const BECK: UnitModel & { boardMm: number; airMm: number } = {
   seed: 'beck-5',
   transformer: { primaryTurns: 110, secondaryTurns: 9, inductanceH: 1.5e-3, coreAreaM2: 17.1e-6, peakA: 0.345 },
   frequencyHz: 85e3,
+  dutyMost: 0.5,
+  bulkF: 4.7e-6,
+  inrushOhm: 10,
+  refills: 1,
+  outputEsrOhm: 0.09,
+  stepOhm: 0.35,
   rectifierV: 0.55,
   outputOhm: 0.11,
   idleW: 0.22,
@@ -40,12 +54,21 @@ const TESTED_A = 1.15; // about the most it holds
 /** What leaks through the windings of an isolating transformer's own capacitance: next to nothing, whatever the unit does. */
 const BEHIND_ISOLATION = 0.02;
 
+const DATE = '2026-03-05';
+const MAINS = [
+  { id: '230', v: BENCH_V, hz: BENCH_HZ, text: '230.4 V' },
+  { id: '115', v: 115, hz: 60, text: '115.0 V' },
+] as const;
+
 export function beck(model: UnitModel & { boardMm: number; airMm: number } = BECK): DemoCase {
-  const sweep = text(unitRowTabs(sweepRows(model, SET_V, 'sweep', steps(0, 2, 21)), 'load sweep of Beck 5 at 230 V'));
+  const sweeps = MAINS.map((mains) => ({
+    ...mains,
+    bytes: text(unitRowTabs(sweepRows(model, SET_V, `sweep ${mains.id}`, steps(0, 2, 21), mains), `load sweep of Beck 5 at ${mains.text}`)),
+  }));
   const hot = operatingAt(model, SET_V, TESTED_A);
-  const { caseC, windingC } = temperaturesAt(model, hot, ROOM_C);
   const current = touchA(model, BENCH_V, BENCH_HZ);
   const day = 'day-1';
+  const soaked = { cover: 'closed' as const, minutes: '60 min', loads: [{ port: 'usb', draws: `${TESTED_A.toFixed(2)} A` }] };
   return {
     document: {
       format: 'mainsworthy-case/1',
@@ -56,20 +79,17 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
       invented: true,
       setting: { market: 'EU' },
       instruments: demoInstruments(),
-      days: [demoDay('2026-03-05')],
+      days: [demoDay(DATE)],
       events: [
         { id: 'bought', at: '2026-02-20T12:30:00', what: 'purchased', note: 'invented quayside market lot' },
-        { id: 'opened', at: '2026-03-05T14:00:00', what: 'opened' },
+        { id: 'opened', at: `${DATE}T12:00:00`, what: 'opened' },
+        { id: 'reclosed', at: `${DATE}T12:20:00`, what: 'reclosed', note: 'thermocouple on the transformer' },
+        { id: 'opened-again', at: `${DATE}T14:00:00`, what: 'opened' },
       ],
       ports: [{ id: 'usb', name: 'USB socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A', from: 'label' }] }],
-      conductors: [
-        { id: 'line', name: 'line', side: 'mains' },
-        { id: 'hv-minus', name: 'bulk minus', side: 'mains' },
-        { id: 'out-plus', name: 'output plus', side: 'output' },
-        { id: 'out-minus', name: 'output minus', side: 'output' },
-      ],
+      conductors: COMMON_CONDUCTORS,
       parts: [
-        { id: 't1', ref: 'T1', kind: 'transformer' },
+        ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2 }),
         {
           id: 'c3',
           ref: 'C3',
@@ -78,10 +98,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           value: '1 nF',
           measured: nanofarads(model, 'c3', model.barrierF),
           safetyClass: { state: 'absent', because: 'blue disc marked 102 1KV, no safety class and no approval mark on either face' },
-          pins: [
-            { pin: '1', net: 'hv-minus' },
-            { pin: '2', net: 'out-minus' },
-          ],
+          pins: feet('hv-minus', 'out-minus'),
         },
       ],
       places: [
@@ -92,6 +109,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           part: 't1',
           windingClass: { state: 'unknown', because: 'no class marked on the transformer' },
         },
+        { id: 'bulk', name: 'bulk capacitor', part: 'c1' },
       ],
       exhibits: [
         {
@@ -103,69 +121,72 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           bought: { where: 'invented quayside market', date: '2026-02-20', price: '2.00' },
         },
         {
-          id: 'sweep-1',
-          kind: 'sweep',
+          id: 'body-1',
+          kind: 'body',
           day,
-          at: '2026-03-05T10:05:00',
-          under: { cover: 'closed', start: 'cold' },
-          port: 'usb',
-          level: '5v',
-          order: 'up',
-          dwell: '8 s',
-          sense: 'socket',
-          table: {
-            file: 'sweep-file',
-            columns: [
-              { id: 'i', role: 'outputCurrent', from: 'Load' },
-              { id: 'v', role: 'outputVoltage', from: 'Output' },
-              { id: 'p', role: 'inputPower', from: 'Input' },
-            ],
+          plug: 'two flat pins in the body',
+          plugSystem: 'flatTwoPin',
+          mass: '31 g ± 1 g',
+          centreOfMass: '17 mm ± 1 mm',
+          pin: {
+            diameter: '3.71 mm ± 0.03 mm',
+            length: '18.6 mm ± 0.1 mm',
+            sleeved: { state: 'absent', because: 'bare metal down to the face' },
           },
-          ends: 'voltage sinks until it stops and tries again',
+          drops: { made: 3, failed: 1, each: [{ id: 'third', outcome: 'halves came apart, board hung out on its wires' }] },
+          dropHeight: '1 m',
+          seamOpens: true,
+          senses: [{ id: 'smell', kind: 'smell', minute: '12 min', text: 'faint, like warm varnish' }],
         },
+        ...coldExhibits(model, DATE, 'line', 'out-minus'),
+        ...sweeps.map(
+          ({ id, text: volts, hz }): ExhibitInput => ({
+            id: `sweep-${id}`,
+            kind: 'sweep',
+            day,
+            at: `${DATE}T10:05:00`,
+            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
+            port: 'usb',
+            level: '5v',
+            order: 'up',
+            dwell: '8 s',
+            sense: 'socket',
+            table: {
+              file: `sweep-file-${id}`,
+              columns: [
+                { id: 'i', role: 'outputCurrent', from: 'Load' },
+                { id: 'v', role: 'outputVoltage', from: 'Output' },
+                { id: 'p', role: 'inputPower', from: 'Input' },
+              ],
+            },
+            ends: 'voltage sinks until it stops and tries again',
+          }),
+        ),
+        ...eventExhibits(model, DATE, { id: 'usb', level: '5v', setV: SET_V, fullA: TESTED_A }, { shortMinutes: 10, startsFailed: 1 }),
         {
           id: 'touch-isolated',
           kind: 'touch',
           day,
-          at: '2026-03-05T11:00:00',
+          at: `${DATE}T11:00:00`,
           under: { ...BENCH_MAINS, supply: 'isolating', orientation: 'A' },
           quantity: 'touchCurrentRms',
           from: 'out-minus',
           method: 'network',
           value: milliamperes(model, 'touch isolated', current * BEHIND_ISOLATION),
         },
-        {
-          id: 'touch-b',
-          kind: 'touch',
-          day,
-          at: '2026-03-05T11:20:00',
-          under: { ...BENCH_MAINS, orientation: 'B' },
-          quantity: 'touchCurrentRms',
-          from: 'out-minus',
-          method: 'network',
-          value: milliamperes(model, 'touch B', current),
-        },
-        {
-          id: 'spots-1',
-          kind: 'spots',
-          day,
-          at: '2026-03-05T12:30:00',
-          under: { cover: 'closed', minutes: '60 min', loads: [{ port: 'usb', draws: `${TESTED_A.toFixed(2)} A` }] },
-          rows: [
-            { id: 'front', place: 'front', value: degrees(model, 'front', caseC), by: 'contact' },
-            { id: 'winding', place: 'winding', value: degrees(model, 'winding', windingC), by: 'contact' },
-          ],
-        },
+        ...touchExhibits(model, DATE, 'out-minus', ['B']),
+        spotsExhibit(model, `${DATE}T13:40:00`, hot, soaked, { outside: 'front', winding: 'winding', inside: { electrolytic: 'bulk' } }),
         {
           id: 'gap-board',
           kind: 'distance',
           day,
-          at: '2026-03-05T14:30:00',
+          at: `${DATE}T14:30:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'surface',
           method: 'caliper',
           material: 'fr1',
+          slot: { state: 'absent', because: 'no slot' },
           value: millimetres(model, 'gap board', model.boardMm),
           where: 'board, under the transformer, no slot',
         },
@@ -173,17 +194,28 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           id: 'gap-air',
           kind: 'distance',
           day,
-          at: '2026-03-05T14:35:00',
+          at: `${DATE}T14:35:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'air',
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
-        { id: 'board-1', kind: 'board', day, fuse: 'track', rectifier: 'singleDiode', suppression: ['c3'] },
+        {
+          id: 'board-1',
+          kind: 'board',
+          day,
+          fuse: 'track',
+          track: { width: '0.4 mm' },
+          rectifier: 'singleDiode',
+          inrush: { state: 'absent', because: 'nothing between track and diode' },
+          bleeders: { state: 'absent', because: 'no resistor across the pins' },
+          suppression: ['c3'],
+          wiresHeld: false,
+        },
       ],
-      files: [attach('sweep-file', 'load-sweep.txt', sweep, 'text/tab-separated-values')],
+      files: sweeps.map(({ id, bytes }) => attach(`sweep-file-${id}`, `load-sweep-${id}.txt`, bytes, 'text/tab-separated-values')),
     },
-    files: { 'load-sweep.txt': sweep },
+    files: Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.txt`, bytes])),
   };
 }

@@ -1,13 +1,10 @@
 import {
   attach,
   BENCH_HZ,
-  BENCH_MAINS,
   BENCH_V,
   type DemoCase,
-  degrees,
   demoDay,
   demoInstruments,
-  milliamperes,
   millimetres,
   nanofarads,
   ROOM_C,
@@ -16,13 +13,30 @@ import {
   text,
 } from '../demo-unit.ts';
 import { matrix, semicolonComma } from '../file-layouts.ts';
-import { operatingAt, temperaturesAt, touchA, type UnitModel } from '../unit-model.ts';
+import {
+  COMMON_CONDUCTORS,
+  coldExhibits,
+  commonParts,
+  type ExhibitInput,
+  eventExhibits,
+  feet,
+  pinsExhibit,
+  spotsExhibit,
+  touchExhibits,
+} from '../full-day.ts';
+import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Fell 12: a 12 V 2 A adapter for LED strips, hot and with short creepage. Invented. */
 export const FELL: UnitModel & { boardMm: number; airMm: number } = {
   seed: 'fell-12',
   transformer: { primaryTurns: 72, secondaryTurns: 12, inductanceH: 0.55e-3, coreAreaM2: 33.5e-6, peakA: 1.165 },
   frequencyHz: 65e3,
+  dutyMost: 0.45,
+  bulkF: 22e-6,
+  inrushOhm: 6.8,
+  refills: 2,
+  outputEsrOhm: 0.014,
+  stepOhm: 0.16,
   rectifierV: 0.62,
   outputOhm: 0.2,
   idleW: 0.31,
@@ -38,15 +52,26 @@ export const FELL: UnitModel & { boardMm: number; airMm: number } = {
 const SET_V = 12.2;
 const TESTED_A = 1.7;
 
+const DATE = '2026-03-04';
+const MAINS = [
+  { id: '230', v: BENCH_V, hz: BENCH_HZ, text: '230.4 V' },
+  { id: '264', v: 264, hz: 50, text: '264.0 V' },
+  { id: '115', v: 115, hz: 60, text: '115.0 V' },
+  { id: '90', v: 90, hz: 60, text: '90.0 V' },
+] as const;
+const ACROSS_MAINS_F = 100e-9;
+const BLEEDER_OHM = 2e6;
+
 export function fell(model: UnitModel & { boardMm: number; airMm: number } = FELL): DemoCase {
   const currents = [0, ...steps(0.25, 1.5, 6), ...steps(1.6, 2.1, 11)];
-  const sweep = text(semicolonComma(sweepRows(model, SET_V, 'sweep', currents), 'load sweep of Fell 12 at 230 V'));
+  const sweeps = MAINS.map((mains) => ({
+    ...mains,
+    bytes: text(semicolonComma(sweepRows(model, SET_V, `sweep ${mains.id}`, currents, mains), `load sweep of Fell 12 at ${mains.text}`)),
+  }));
   const hot = operatingAt(model, SET_V, TESTED_A);
-  const { caseC, windingC } = temperaturesAt(model, hot, ROOM_C);
-  const picture = text(matrix(hillOf(caseC)));
-  const current = touchA(model, BENCH_V, BENCH_HZ);
-  const at = { day: 'day-1', at: '2026-03-04T11:20:00' };
+  const picture = text(matrix(hillOf(temperaturesAt(model, hot, ROOM_C).caseC)));
   const soaked = { cover: 'closed' as const, minutes: '120 min', loads: [{ port: 'out-1', draws: `${TESTED_A.toFixed(2)} A` }] };
+  const day = 'day-1';
   return {
     document: {
       format: 'mainsworthy-case/1',
@@ -57,10 +82,12 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       invented: true,
       setting: { market: 'EU' },
       instruments: demoInstruments(),
-      days: [demoDay('2026-03-04')],
+      days: [demoDay(DATE)],
       events: [
         { id: 'bought', at: '2026-02-20T12:00:00', what: 'purchased', note: 'invented quayside market lot' },
-        { id: 'opened', at: '2026-03-04T15:00:00', what: 'opened' },
+        { id: 'opened', at: `${DATE}T12:30:00`, what: 'opened' },
+        { id: 'reclosed', at: `${DATE}T13:10:00`, what: 'reclosed', note: 'thermocouples inside' },
+        { id: 'opened-again', at: `${DATE}T15:30:00`, what: 'opened' },
       ],
       ports: [
         {
@@ -71,16 +98,22 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           levels: [{ id: '12v', voltage: '12 V', printed: '2 A', from: 'label' }],
         },
       ],
-      conductors: [
-        { id: 'line', name: 'line', side: 'mains' },
-        { id: 'neutral', name: 'neutral', side: 'mains' },
-        { id: 'hv-minus', name: 'bulk minus', side: 'mains' },
-        { id: 'out-plus', name: 'output plus', side: 'output' },
-        { id: 'out-minus', name: 'output minus', side: 'output' },
-      ],
+      conductors: COMMON_CONDUCTORS,
       parts: [
-        { id: 't1', ref: 'T1', kind: 'transformer' },
-        { id: 'f1', ref: 'F1', kind: 'fuse', value: 'T1A' },
+        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3 }),
+        { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
+        { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
+        {
+          id: 'cx1',
+          ref: 'CX1',
+          kind: 'filmCapacitor',
+          value: '100 nF',
+          rating: { tolerance: '10 %' },
+          safetyClass: 'X2',
+          identity: 'established',
+          pins: feet('line', 'neutral'),
+        },
+        { id: 'r1', ref: 'R1', kind: 'resistor', value: '2 MΩ', pins: feet('line', 'neutral') },
         {
           id: 'c5',
           ref: 'C5',
@@ -89,15 +122,14 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           measured: nanofarads(model, 'c5', model.barrierF),
           safetyClass: 'Y1',
           identity: { v: 'established', note: 'maker, series and size agree (invented)' },
-          pins: [
-            { pin: '1', net: 'hv-minus' },
-            { pin: '2', net: 'out-minus' },
-          ],
+          pins: feet('hv-minus', 'out-minus'),
         },
       ],
       places: [
         { id: 'case-top', name: 'case, above the transformer', outside: true, material: 'plastic' },
         { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B' },
+        { id: 'bulk', name: 'bulk capacitor', part: 'c1' },
+        { id: 'y-cap', name: 'capacitor across the barrier', part: 'c5' },
       ],
       exhibits: [
         {
@@ -109,62 +141,56 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           bought: { where: 'invented quayside market', date: '2026-02-20', price: '6.50' },
         },
         {
-          id: 'sweep-1',
-          kind: 'sweep',
-          day: 'day-1',
-          at: '2026-03-04T10:05:00',
-          under: { cover: 'closed', start: 'cold' },
-          port: 'out-1',
-          level: '12v',
-          order: 'up',
-          dwell: '8 s',
-          sense: 'cableEnd',
-          table: {
-            file: 'sweep-file',
-            columns: [
-              { id: 'i', role: 'outputCurrent', from: 'I out' },
-              { id: 'v', role: 'outputVoltage', from: 'U out' },
-              { id: 'p', role: 'inputPower', from: 'P in' },
-            ],
-          },
-          ends: 'voltage gives way at constant power, then stops and tries again',
+          id: 'body-1',
+          kind: 'body',
+          day,
+          plug: 'two flat pins in the body',
+          plugSystem: 'flatTwoPin',
+          mass: '86 g ± 1 g',
+          centreOfMass: '21 mm ± 1 mm',
+          pin: { diameter: '3.98 mm ± 0.03 mm', length: '19.0 mm ± 0.1 mm', sleeved: true },
+          drops: { made: 3, failed: 0 },
+          dropHeight: '1 m',
+          seamOpens: false,
+          livePartTouchable: false,
         },
-        {
-          id: 'touch-a',
-          kind: 'touch',
-          ...at,
-          under: { ...BENCH_MAINS, orientation: 'A' },
-          quantity: 'touchCurrentRms',
-          from: 'out-minus',
-          method: 'network',
-          value: milliamperes(model, 'touch A', current),
-        },
-        {
-          id: 'touch-b',
-          kind: 'touch',
-          ...at,
-          under: { ...BENCH_MAINS, orientation: 'B' },
-          quantity: 'touchCurrentRms',
-          from: 'out-minus',
-          method: 'network',
-          value: milliamperes(model, 'touch B', current),
-        },
-        {
-          id: 'spots-1',
-          kind: 'spots',
-          ...at,
-          at: '2026-03-04T13:30:00',
-          under: soaked,
-          rows: [
-            { id: 'case', place: 'case-top', value: degrees(model, 'case', caseC), by: 'contact' },
-            { id: 'winding', place: 'winding', value: degrees(model, 'winding', windingC), by: 'contact' },
-          ],
-        },
+        ...coldExhibits(model, DATE, 'line', 'out-minus'),
+        ...sweeps.map(
+          ({ id, text: volts, hz }): ExhibitInput => ({
+            id: `sweep-${id}`,
+            kind: 'sweep',
+            day,
+            at: `${DATE}T10:05:00`,
+            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
+            port: 'out-1',
+            level: '12v',
+            order: 'up',
+            dwell: '8 s',
+            sense: 'cableEnd',
+            table: {
+              file: `sweep-file-${id}`,
+              columns: [
+                { id: 'i', role: 'outputCurrent', from: 'I out' },
+                { id: 'v', role: 'outputVoltage', from: 'U out' },
+                { id: 'p', role: 'inputPower', from: 'P in' },
+              ],
+            },
+            ends: 'voltage gives way at constant power, then stops and tries again',
+          }),
+        ),
+        ...eventExhibits(model, DATE, { id: 'out-1', level: '12v', setV: SET_V, fullA: TESTED_A }, { shortMinutes: 60 }),
+        ...touchExhibits(model, DATE, 'out-minus'),
+        pinsExhibit(model, DATE, 'line', ACROSS_MAINS_F, BLEEDER_OHM),
+        spotsExhibit(model, `${DATE}T15:10:00`, hot, soaked, {
+          outside: 'case-top',
+          winding: 'winding',
+          inside: { electrolytic: 'bulk', barrierCapacitor: 'y-cap' },
+        }),
         {
           id: 'picture-1',
           kind: 'thermalPicture',
-          ...at,
-          at: '2026-03-04T13:35:00',
+          day,
+          at: `${DATE}T15:15:00`,
           under: soaked,
           file: 'picture-file',
           scale: { unit: '°C' },
@@ -173,32 +199,49 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
         {
           id: 'gap-board',
           kind: 'distance',
-          day: 'day-1',
-          at: '2026-03-04T15:40:00',
+          day,
+          at: `${DATE}T15:40:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'surface',
           method: 'caliper',
           material: 'fr2',
+          slot: { state: 'absent', because: 'no slot under the transformer' },
+          coating: 'solderMask',
           value: millimetres(model, 'gap board', model.boardMm),
           where: 'board, between transformer pin 4 and the output track',
         },
         {
           id: 'gap-air',
           kind: 'distance',
-          day: 'day-1',
-          at: '2026-03-04T15:45:00',
+          day,
+          at: `${DATE}T15:45:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'air',
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
-        { id: 'board-1', kind: 'board', day: 'day-1', fuse: 'cartridge', fusePart: 'f1', rectifier: 'bridge', suppression: ['c5'] },
+        {
+          id: 'board-1',
+          kind: 'board',
+          day,
+          fuse: 'cartridge',
+          fusePart: 'f1',
+          rectifier: 'bridge',
+          inrush: 'rt1',
+          bleeders: ['r1'],
+          suppression: ['c5', 'cx1'],
+          wiresHeld: true,
+          faults: [],
+        },
       ],
-      files: [attach('sweep-file', 'load-sweep.csv', sweep), attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' })],
+      files: [
+        ...sweeps.map(({ id, bytes }) => attach(`sweep-file-${id}`, `load-sweep-${id}.csv`, bytes)),
+        attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' }),
+      ],
     },
-    files: { 'load-sweep.csv': sweep, 'picture.csv': picture },
+    files: { ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])), 'picture.csv': picture },
   };
 }
 

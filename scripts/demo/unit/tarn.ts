@@ -1,13 +1,10 @@
 import {
   attach,
   BENCH_HZ,
-  BENCH_MAINS,
   BENCH_V,
   type DemoCase,
-  degrees,
   demoDay,
   demoInstruments,
-  milliamperes,
   millimetres,
   nanofarads,
   ROOM_C,
@@ -16,14 +13,31 @@ import {
   text,
 } from '../demo-unit.ts';
 import { bracketUnits, clockQuoted, elapsedLogger, startIncrement, utf16 } from '../file-layouts.ts';
+import {
+  COMMON_CONDUCTORS,
+  coldExhibits,
+  commonParts,
+  type ExhibitInput,
+  eventExhibits,
+  feet,
+  pinsExhibit,
+  spotsExhibit,
+  touchExhibits,
+} from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
-import { operatingAt, reflectedV, temperaturesAt, touchA, turnsRatio, type UnitModel } from '../unit-model.ts';
+import { operatingAt, reflectedV, temperaturesAt, turnsRatio, type UnitModel } from '../unit-model.ts';
 
 /** Tarn 30: a USB-C charger of 30 W, well built. Invented. */
 export const TARN: UnitModel & { boardMm: number; airMm: number } = {
   seed: 'tarn-30',
   transformer: { primaryTurns: 40, secondaryTurns: 7, inductanceH: 0.32e-3, coreAreaM2: 54e-6, peakA: 1.64 },
   frequencyHz: 100e3,
+  dutyMost: 0.7,
+  bulkF: 68e-6,
+  inrushOhm: 5,
+  refills: 2,
+  outputEsrOhm: 0.006,
+  stepOhm: 0.06,
   // a switched rectifier drops next to nothing
   rectifierV: 0.06,
   outputOhm: 0.025,
@@ -47,20 +61,37 @@ const SET_HIGH = 1.012; // regulated a little above nominal, as cables like it
 const OVER_CLAIM = 1.1; // swept to a tenth beyond the claim
 const SWEEP_ROWS = 12;
 
+const DATE = '2026-03-09';
+const MAINS = [
+  { id: '230', v: BENCH_V, hz: BENCH_HZ, text: '230.4 V' },
+  { id: '264', v: 264, hz: 50, text: '264.0 V' },
+  { id: '90', v: 90, hz: 60, text: '90.0 V' },
+] as const;
+const ACROSS_MAINS_F = 220e-9;
+const BLEEDER_OHM = 1.5e6;
+
 export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TARN): DemoCase {
-  const sweeps = LEVELS.map(({ id, nominal, claim }, index) => {
-    const rows = sweepRows(model, nominal * SET_HIGH, `sweep ${id}`, steps(0, claim * OVER_CLAIM, SWEEP_ROWS));
-    const title = `load sweep of Tarn 30 at 230 V, ${nominal} V`;
-    return index % 2 === 0
-      ? { id, bytes: text(bracketUnits(rows, title)), file: `sweep-${id}.csv`, layout: 'brackets' as const }
-      : { id, bytes: utf16(clockQuoted(rows, title)), file: `sweep-${id}.txt`, layout: 'clock' as const };
-  });
+  const sweeps = MAINS.flatMap((mains) =>
+    LEVELS.map(({ id, nominal, claim }, index) => {
+      const currents = steps(0, claim * OVER_CLAIM, SWEEP_ROWS);
+      const rows = sweepRows(model, nominal * SET_HIGH, `sweep ${id} ${mains.id}`, currents, mains);
+      const title = `load sweep of Tarn 30 at ${mains.text}, ${nominal} V`;
+      const brackets = index % 2 === 0;
+      return {
+        ...mains,
+        level: id,
+        name: `${id}-${mains.id}`,
+        file: `sweep-${id}-${mains.id}.${brackets ? 'csv' : 'txt'}`,
+        bytes: brackets ? text(bracketUnits(rows, title)) : utf16(clockQuoted(rows, title)),
+        input: brackets ? 'Input power' : 'Power in',
+      };
+    }),
+  );
   const last = LEVELS[3];
   const hot = operatingAt(model, last.nominal * SET_HIGH, last.claim);
   const { caseC, windingC } = temperaturesAt(model, hot, ROOM_C);
   const soak = text(elapsedLogger(['case', 'winding', 'room'], soakOf(model, caseC, windingC), 'soak of Tarn 30 at 20 V 1.5 A'));
   const capture = text(startIncrement(CAPTURE_STEP_S, captureOf(model, last.nominal), 'CH1', -CAPTURE_STEP_S * 10));
-  const current = touchA(model, BENCH_V, BENCH_HZ);
   const day = 'day-1';
   const loads = [{ port: 'usb-c', level: '20v', draws: `${last.claim.toFixed(2)} A` }];
   const soaked = { cover: 'closed' as const, minutes: '150 min', loads };
@@ -74,10 +105,12 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
       invented: true,
       setting: { market: 'EU' },
       instruments: demoInstruments(),
-      days: [demoDay('2026-03-09')],
+      days: [demoDay(DATE)],
       events: [
         { id: 'bought', at: '2026-02-20T13:00:00', what: 'purchased', note: 'invented quayside market lot' },
-        { id: 'opened', at: '2026-03-09T17:00:00', what: 'opened' },
+        { id: 'opened', at: `${DATE}T12:30:00`, what: 'opened' },
+        { id: 'reclosed', at: `${DATE}T13:20:00`, what: 'reclosed', note: 'thermocouples inside' },
+        { id: 'opened-again', at: `${DATE}T16:30:00`, what: 'opened' },
       ],
       ports: [
         {
@@ -87,17 +120,30 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           levels: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, printed: `${claim} A`, from: 'label' as const })),
         },
       ],
-      conductors: [
-        { id: 'line', name: 'line', side: 'mains', beforeFuse: true },
-        { id: 'neutral', name: 'neutral', side: 'mains', beforeFuse: true },
-        { id: 'hv-minus', name: 'bulk minus', side: 'mains' },
-        { id: 'drain', name: 'switch node', side: 'mains' },
-        { id: 'out-plus', name: 'output plus', side: 'output' },
-        { id: 'out-minus', name: 'output minus', side: 'output' },
-      ],
+      conductors: COMMON_CONDUCTORS,
       parts: [
-        { id: 't1', ref: 'T1', kind: 'transformer' },
-        { id: 'f1', ref: 'F1', kind: 'fuse', value: 'T2A H 250V' },
+        ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5 }),
+        {
+          id: 'f1',
+          ref: 'F1',
+          kind: 'fuse',
+          marking: 'T2A H 250V',
+          value: 'T2A H',
+          rating: { current: '2 A', meltingI2t: '12 A²s' },
+          pins: feet('line', 'hv-plus'),
+        },
+        { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
+        {
+          id: 'cx1',
+          ref: 'CX1',
+          kind: 'filmCapacitor',
+          value: '220 nF',
+          rating: { tolerance: '10 %' },
+          safetyClass: 'X2',
+          identity: 'established',
+          pins: feet('line', 'neutral'),
+        },
+        { id: 'r1', ref: 'R1', kind: 'resistor', value: '1.5 MΩ', pins: feet('line', 'neutral') },
         {
           id: 'c9',
           ref: 'C9',
@@ -107,15 +153,16 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           measured: nanofarads(model, 'c9', model.barrierF),
           safetyClass: 'Y1',
           identity: { v: 'established', note: 'maker, series and size agree (invented)' },
-          pins: [
-            { pin: '1', net: 'hv-minus' },
-            { pin: '2', net: 'out-minus' },
-          ],
+          pins: feet('hv-minus', 'out-minus'),
         },
+        { id: 'u2', ref: 'U2', kind: 'optocoupler', pins: feet('out-plus', 'hv-minus') },
       ],
       places: [
         { id: 'case-side', name: 'case, side above the transformer', outside: true, material: 'plastic' },
         { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B' },
+        { id: 'bulk', name: 'bulk capacitor', part: 'c1' },
+        { id: 'y-cap', name: 'capacitor across the barrier', part: 'c9' },
+        { id: 'opto', name: 'optocoupler', part: 'u2' },
       ],
       exhibits: [
         {
@@ -127,6 +174,21 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           bought: { where: 'invented quayside market', date: '2026-02-20', price: '24.00' },
         },
         {
+          id: 'body-1',
+          kind: 'body',
+          day,
+          plug: 'two flat pins in the body',
+          plugSystem: 'flatTwoPin',
+          mass: '92 g ± 1 g',
+          centreOfMass: '22 mm ± 1 mm',
+          pin: { diameter: '4.01 mm ± 0.02 mm', length: '19.0 mm ± 0.1 mm', sleeved: true },
+          drops: { made: 3, failed: 0 },
+          dropHeight: '1 m',
+          seamOpens: false,
+          livePartTouchable: false,
+        },
+        ...coldExhibits(model, DATE, 'line', 'out-minus'),
+        {
           id: 'offers-1',
           kind: 'advertised',
           day,
@@ -134,60 +196,46 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           by: 'trigger board',
           offers: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, current: `${claim} A` })),
         },
-        ...sweeps.map(({ id, layout }) => ({
-          id: `sweep-${id}`,
-          kind: 'sweep' as const,
-          day,
-          at: '2026-03-09T10:00:00',
-          under: { cover: 'closed' as const, start: 'cold' as const },
-          port: 'usb-c',
-          level: id,
-          order: 'up' as const,
-          dwell: '8 s',
-          sense: 'socket' as const,
-          table: {
-            file: `file-${id}`,
-            columns:
-              layout === 'brackets'
-                ? [
-                    { id: 'i', role: 'outputCurrent' as const, from: 'Current' },
-                    { id: 'v', role: 'outputVoltage' as const, from: 'Voltage' },
-                    { id: 'p', role: 'inputPower' as const, from: 'Input power' },
-                  ]
-                : [
-                    { id: 'i', role: 'outputCurrent' as const, from: 'Current' },
-                    { id: 'v', role: 'outputVoltage' as const, from: 'Voltage' },
-                    { id: 'p', role: 'inputPower' as const, from: 'Power in' },
-                  ],
-          },
-        })),
-        ...(['A', 'B'] as const).map((orientation) => ({
-          id: `touch-${orientation.toLowerCase()}`,
-          kind: 'touch' as const,
-          day,
-          at: '2026-03-09T11:30:00',
-          under: { ...BENCH_MAINS, orientation },
-          quantity: 'touchCurrentRms' as const,
-          from: 'out-minus',
-          method: 'network' as const,
-          value: milliamperes(model, `touch ${orientation}`, current),
-        })),
-        {
-          id: 'spots-1',
-          kind: 'spots',
-          day,
-          at: '2026-03-09T16:00:00',
-          under: soaked,
-          rows: [
-            { id: 'case', place: 'case-side', value: degrees(model, 'case', caseC), by: 'contact' },
-            { id: 'winding', place: 'winding', value: degrees(model, 'winding', windingC), by: 'contact' },
-          ],
-        },
+        ...sweeps.map(
+          ({ name, level, input, text: volts, hz }): ExhibitInput => ({
+            id: `sweep-${name}`,
+            kind: 'sweep',
+            day,
+            at: `${DATE}T10:00:00`,
+            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
+            port: 'usb-c',
+            level,
+            order: 'up',
+            dwell: '8 s',
+            sense: 'socket',
+            table: {
+              file: `file-${name}`,
+              columns: [
+                { id: 'i', role: 'outputCurrent', from: 'Current' },
+                { id: 'v', role: 'outputVoltage', from: 'Voltage' },
+                { id: 'p', role: 'inputPower', from: input },
+              ],
+            },
+          }),
+        ),
+        ...eventExhibits(
+          model,
+          DATE,
+          { id: 'usb-c', level: '5v', setV: LEVELS[0].nominal * SET_HIGH, fullA: LEVELS[0].claim },
+          { shortMinutes: 60 },
+        ),
+        ...touchExhibits(model, DATE, 'out-minus'),
+        pinsExhibit(model, DATE, 'line', ACROSS_MAINS_F, BLEEDER_OHM),
+        spotsExhibit(model, `${DATE}T16:00:00`, hot, soaked, {
+          outside: 'case-side',
+          winding: 'winding',
+          inside: { electrolytic: 'bulk', optocoupler: 'opto', barrierCapacitor: 'y-cap' },
+        }),
         {
           id: 'soak-1',
           kind: 'soak',
           day,
-          at: '2026-03-09T13:30:00',
+          at: `${DATE}T13:30:00`,
           under: soaked,
           table: {
             file: 'soak-file',
@@ -201,7 +249,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           id: 'capture-1',
           kind: 'capture',
           day,
-          at: '2026-03-09T17:40:00',
+          at: `${DATE}T17:40:00`,
           under: { loads },
           file: 'capture-file',
           channels: [{ column: 'CH1', node: 'drain', attenuation: '100' }],
@@ -210,12 +258,13 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           id: 'gap-board',
           kind: 'distance',
           day,
-          at: '2026-03-09T17:10:00',
+          at: `${DATE}T17:10:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'surface',
           method: 'caliper',
           material: 'fr4',
+          slot: { width: '1.6 mm ± 0.1 mm' },
           value: millimetres(model, 'gap board', model.boardMm),
           where: 'board, round the slot under the transformer',
         },
@@ -223,7 +272,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           id: 'gap-air',
           kind: 'distance',
           day,
-          at: '2026-03-09T17:15:00',
+          at: `${DATE}T17:15:00`,
           from: 'hv-minus',
           to: 'out-plus',
           path: 'air',
@@ -234,19 +283,32 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           id: 'gap-mains',
           kind: 'distance',
           day,
-          at: '2026-03-09T17:18:00',
+          at: `${DATE}T17:18:00`,
           from: 'line',
           to: 'neutral',
           path: 'surface',
           method: 'caliper',
           material: 'fr4',
+          slot: { state: 'absent', because: 'no slot there' },
           value: millimetres(model, 'gap mains', MAINS_GAP_MM),
           where: 'before the fuse',
         },
-        { id: 'board-1', kind: 'board', day, fuse: 'cartridge', fusePart: 'f1', rectifier: 'bridge', suppression: ['c9'] },
+        {
+          id: 'board-1',
+          kind: 'board',
+          day,
+          fuse: 'cartridge',
+          fusePart: 'f1',
+          rectifier: 'bridge',
+          inrush: 'rt1',
+          bleeders: ['r1'],
+          suppression: ['c9', 'cx1'],
+          wiresHeld: true,
+          faults: [],
+        },
       ],
       files: [
-        ...sweeps.map(({ id, file, bytes }) => attach(`file-${id}`, file, bytes, 'text/csv')),
+        ...sweeps.map(({ name, file, bytes }) => attach(`file-${name}`, file, bytes, 'text/csv')),
         attach('soak-file', 'soak.csv', soak),
         attach('capture-file', 'capture.csv', capture, 'text/csv', { 'time-base': 's' }),
       ],

@@ -4,14 +4,17 @@ import type { Answer } from './define-check.ts';
 /** Worst first: what the line of a check, or the one finding of several readings, shows. */
 const ORDER: readonly Outcome[] = ['fail', 'inconclusive', 'notAssessed', 'pass', 'notApplicable'];
 
-/** The worst of several readings of one thing: for hazards every unstruck comparable reading is judged and the worst counts. */
-export function worstAnswer(answers: readonly Answer[]): Answer {
+/**
+ * The worst of several readings of one thing: every unstruck comparable reading is judged and the worst counts; readings that contradict each
+ * other leave a remark. Peaks and dips, or runs at different mains, are several things and may differ.
+ */
+export function worstAnswer(answers: readonly Answer[], of: 'oneThing' | 'severalThings' = 'oneThing'): Answer {
   const struck = answers.filter(({ judgement }) => judgement.reason !== 'struck');
   const counted = struck.length > 0 ? struck : answers;
   const assessed = counted.filter(({ judgement }) => judgement.outcome !== 'notAssessed');
   const [worst] = [...(assessed.length > 0 ? assessed : counted)].sort(byBadness);
   if (worst === undefined) throw new Error('there is no answer to choose from');
-  return disagree(assessed) ? { ...worst, notes: [...(worst.notes ?? []), { key: 'readingsDisagree', args: { readings: assessed.length } }] } : worst;
+  return of === 'oneThing' && disagree(assessed) ? { ...worst, notes: [...(worst.notes ?? []), { key: 'readingsDisagree', args: { readings: assessed.length } }] } : worst;
 }
 
 function byBadness(a: Answer, b: Answer): number {

@@ -34,7 +34,7 @@ export const mainsRange = defineCheck<LevelFacts>({
       .filter(({ runs }) => runs.length === 0)
       .map(({ which, mains }): Note => ({ key: which === 'low' ? 'lowestNotTried' : 'highestNotTried', args: { mains: mains.value } }));
     if (answers.length === 0) return { judgement: undecided('notAssessed', 'notLooked', { notes: untried }) };
-    const worst = worstAnswer(answers);
+    const worst = worstAnswer(answers, 'severalThings');
     // one good end is not a range; one bad end is enough
     if (untried.length > 0 && worst.judgement.outcome === 'pass')
       return { judgement: undecided('notAssessed', 'notLooked', { notes: untried }) };

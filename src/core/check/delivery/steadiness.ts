@@ -66,7 +66,7 @@ function judgeWander({ window }: LevelFacts, readings: readonly IdleReading[], {
       notes: [{ key: 'eventReading', args: { exhibit: event.id, made: event.tries.made } }],
     };
   });
-  const worst = worstAnswer(answers);
+  const worst = worstAnswer(answers, 'severalThings');
   const both = (['peak', 'trough'] as const).every((name) =>
     readings.some((reading) => reading.name === name && reading.value !== null && !reading.loaded),
   );

@@ -46,7 +46,7 @@ export const transient = defineCheck<Moment>({
     }
     if (readings.length === 0) return { judgement: undecided('notAssessed', 'notLooked') };
     const answers = readings.map((reading) => judgeOne(reading, limits, setting.decision));
-    const worst = worstAnswer(answers);
+    const worst = worstAnswer(answers, 'severalThings');
     const looked = readings.some(({ name, opened }) => name === 'peak' && opened.state === 'read');
     // a dip or an end value alone says nothing about the peak
     return worst.judgement.outcome === 'pass' && !looked
