@@ -5,6 +5,7 @@ import { conductionTime as boardConductionTime } from './board/conduction-time.t
 import { energyInLimiter as boardEnergyInLimiter } from './board/energy-in-limiter.ts';
 import { halfOfCrest as boardHalfOfCrest } from './board/half-of-crest.ts';
 import { halfOfIntegral as boardHalfOfIntegral } from './board/half-of-integral.ts';
+import { halfOfPower as boardHalfOfPower } from './board/half-of-power.ts';
 import { inrushIntegral as boardInrushIntegral } from './board/inrush-integral.ts';
 import { inrushPeak as boardInrushPeak } from './board/inrush-peak.ts';
 import { integralOfCurrent as boardIntegralOfCurrent } from './board/integral-of-current.ts';
@@ -67,6 +68,7 @@ export const FORMULAS: readonly Formula[] = [
   boardEnergyInLimiter,
   boardHalfOfCrest,
   boardHalfOfIntegral,
+  boardHalfOfPower,
   boardInrushIntegral,
   boardInrushPeak,
   boardIntegralOfCurrent,

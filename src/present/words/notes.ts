@@ -139,6 +139,7 @@ export const NOTES: Templates = {
   trackMelts: 'Estimate, not a limit: {current|A} for one second melt the track ({integral|A²s}).',
   // bulk capacitor
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
+  valleyOfEach: 'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',

@@ -62,6 +62,7 @@ export const STEP_NAMES: Templates = {
   'estimate-time': 'one second',
   'least-share': 'least share of the marked value',
   'rectifier-bridge': 'half a period: a bridge',
+  'rectifier-doubler': 'a whole period: each half of a doubler',
   'rectifier-singleDiode': 'a whole period: a single diode',
   markedValue: 'value marked on the part',
   'rating-voltage': 'rated voltage',

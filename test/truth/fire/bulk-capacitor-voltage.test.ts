@@ -176,4 +176,36 @@ describe('how far the bulk voltage falls between two charges, shown beside', () 
     ])
       expect(valley(finding)).toBeUndefined();
   });
+
+  it('behind a doubler each of the two gives half of the power and waits a whole period', () => {
+    // 9.375 W out of 33 µF at 60 Hz: at least 12.5 ms without charge take 0.117 J of 0.238 J, at most 16.7 ms take 0.156 J: 70.6 to 85.7 V are left
+    const can = (id: string, from: string, to: string): ReturnType<typeof electrolytic> =>
+      electrolytic(id, from, to, '200 V', { measured: '33 µF ± 0.1 µF' });
+    const patch = onBoard([can('c1', 'hv-plus', 'half'), can('c2', 'half', 'hv-minus')], { rectifier: 'doubler' });
+    const days = [{ ...PLAIN_DAY, under: { mains: '85 V', frequency: '60 Hz', supply: 'direct' as const } }];
+    const finding = judged({
+      ...patch,
+      ports: [usbPort()],
+      instruments: [plainMeter('0.01 V')],
+      days,
+      exhibits: [...patch.exhibits!, sweep([['2', '5', '18.75']])],
+    });
+    const left = Number(finding.notes.find(({ key }) => key === 'valleyOfEach')?.args['valley']);
+    expect(left).toBeGreaterThan(70.6);
+    expect(left).toBeLessThan(85.8);
+  });
+
+  it('a mains of nothing is no mains', () => {
+    const patch = onBoard([electrolytic('c1', 'hv-plus', 'hv-minus', '400 V', { measured: '33 µF' })], { rectifier: 'bridge' });
+    const days = [{ ...PLAIN_DAY, under: { mains: '0 V', frequency: '0 Hz', supply: 'direct' as const } }];
+    expect(
+      judged({
+        ...patch,
+        ports: [usbPort()],
+        instruments: [plainMeter('0.01 V')],
+        days,
+        exhibits: [...patch.exhibits!, sweep([['2', '5', '18.75']])],
+      }).outcome,
+    ).toBe('pass');
+  });
 });

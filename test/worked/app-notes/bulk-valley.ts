@@ -95,4 +95,14 @@ export const BULK_VALLEY: readonly WorkedExample[] = [
     tolerance: 1e-12,
     because: 'a ratio in double precision',
   },
+  {
+    ...BOOK,
+    place: 'half of 18 W',
+    formula: 'board/half-of-power',
+    inputs: { power: 18 },
+    printed: 9,
+    unit: 'W',
+    tolerance: 0,
+    because: 'half',
+  },
 ];

@@ -38,7 +38,12 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
         ? {}
         : {
             beside: [fall.conduction.step],
-            notes: [{ key: 'bulkValley', args: { valley: fall.valley.value, mains: fall.mains.value, power: fall.power.value } }],
+            notes: [
+              {
+                key: fall.ofEach ? 'valleyOfEach' : 'bulkValley',
+                args: { valley: fall.valley.value, mains: fall.mains.value, power: fall.power.value },
+              },
+            ],
           };
     const crest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
     const whole = atLeast(rating.at, line('crestOfMains', crest), setting.decision);
@@ -46,7 +51,7 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
     const half = line('halfOfCrest', derive(halfOfCrest, { crest }, 'board/half-of-crest'));
     const shared = atLeast(rating.at, half, setting.decision);
     const others = [line('crestOfMains', crest)];
-    if (shared.outcome === 'fail') return { judgement: { ...shared, others } };
+    if (shared.outcome === 'fail') return { judgement: { ...shared, others }, ...beside };
     return {
       judgement: undecided('inconclusive', 'unknownValue', {
         measured: rating.at,
@@ -56,6 +61,7 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
         fields: [rating.field],
         notes: [{ key: 'seriesOrDoubler', args: {} }],
       }),
+      ...beside,
     };
   },
 });

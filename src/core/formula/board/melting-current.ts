@@ -26,7 +26,9 @@ export const meltingCurrent = defineFormula({
   validity: 'adiabatic: a second or less; longer, the board takes heat away and more is needed',
   compute: ({ width, thickness, ambient, time }) => {
     const celsius = ambient - ZERO_CELSIUS_K;
-    const rise = Math.log(1 + (COPPER_MELTS_C - celsius) / (COPPER_OFFSET_C + celsius)) / Math.LN10;
-    return ((width * thickness) / CIRCULAR_MIL_M2) * Math.sqrt(rise / (FACTOR * time));
+    // no rise is left, and no current needed, where the copper is molten already
+    const rise =
+      celsius < COPPER_MELTS_C ? Math.log(1 + (COPPER_MELTS_C - celsius) / Math.max(1, COPPER_OFFSET_C + celsius)) / Math.LN10 : 0;
+    return ((width * thickness) / CIRCULAR_MIL_M2) * Math.sqrt(Math.max(0, rise) / (FACTOR * time));
   },
 });
