@@ -200,6 +200,7 @@ export const WARNINGS: Templates = {
   lightLoad: 'Read at a load below what the unit sustains and below its claim: it can fail so, not pass.',
   shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
   fuseSideNotStated: 'It is not stated whether both conductors stand before the fuse; behind it their gap is functional.',
+  reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',

@@ -164,6 +164,11 @@ describe('watts as printed', () => {
 });
 
 describe('nothing to judge', () => {
+  it('a level of no volts is a slip of the pen and no reason to give up the case', () => {
+    const none: PortInput = { id: 'usb', kind: 'usbC', levels: [{ id: '5v', voltage: '0 V', printed: '2 A' }] };
+    expect(judged(case_(STRAIGHT, { port: none }))).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
+  });
+
   it('no claim, no window, no sweep, a struck sweep, neighbours loaded, no port', () => {
     expect(judged(case_(STRAIGHT, { port: usbPort({ state: 'absent', because: 'nothing printed' }) }))).toMatchObject({
       outcome: 'notAssessed',

@@ -74,19 +74,19 @@ function companyRun(bench: Bench, levels: readonly LevelFacts[], level: LevelFac
   const held = level.window === null ? null : heldCurrent(sweep, level.window);
   if (loads.length === 0 || own === null || held === null) return null;
   const at = `load/${sweep.exhibit.id}`;
-  const neighbours = loads.map((load) => {
+  const neighbours = loads.map((load, index) => {
     const theirs = levels.find((one) => one.port.id === load.port && one.level.id === (load.level ?? one.port.levels[0]?.id));
     const quantity = typeof load.draws === 'string' ? parseQuantity(load.draws, 'current') : null;
     if (theirs === undefined || theirs.window === null || quantity === null || isRefusal(quantity)) return null;
     const current = deriveReading(bench, quantity, {
-      field: `/exhibits/${sweep.exhibit.id}/under/loads/${load.port}`,
+      field: `/exhibits/${sweep.exhibit.id}/under/loads/${index}`,
       role: 'outputCurrent',
       day: sweep.exhibit.day,
       symbol: 'I',
     });
     return {
       level: theirs,
-      draws: derive(power, { voltage: theirs.window.nominal, current }, `${at}/${load.port}/power`),
+      draws: derive(power, { voltage: theirs.window.nominal, current }, `${at}/neighbour-${index + 1}/power`),
       over: theirs.claim !== null && current.value > theirs.claim.value * (1 + OVER),
     };
   });

@@ -20,11 +20,12 @@ export interface Window {
 
 const FIVE_V = 5; // nominal voltage with windows of its own
 
-/** The voltage window of one level of a port. Null for a level with a range: its window depends on what was asked for. */
+/** The voltage window of one level of a port. Null for a level of no volts and for one with a range: its window depends on what was asked for. */
 export function windowOf(port: Port, level: Port['levels'][number]): Window | null {
   if (level.range !== undefined) return null;
   const at = `load/${port.id}/${level.id}`;
   const nominal = deriveTyped(level.voltage, 'voltage', `/ports/${port.id}/levels/${level.id}/voltage`, 'nominalVoltage', 'V_n');
+  if (nominal.value <= 0) return null; // a slip of the pen: no window stands round nothing
   const kind = findRead(port.kind);
   if (kind === null) return null; // the window of another socket would be a guess
   const usb = kind === 'usbA' || kind === 'usbC' || kind === 'microB';
