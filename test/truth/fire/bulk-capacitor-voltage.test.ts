@@ -55,10 +55,11 @@ describe('the capacitor behind the rectifier', () => {
 });
 
 describe('which capacitor that is', () => {
-  it('an auxiliary one of 50 V on the mains side and one on the output are none', () => {
+  it('auxiliary ones of 50 and 100 V on the mains side and one on the output are none', () => {
     const parts = [
       electrolytic('c1', 'hv-plus', 'hv-minus', '400 V'),
       electrolytic('c2', 'aux', 'hv-minus', '50 V'),
+      electrolytic('c4', 'aux', 'hv-minus', '100 V'),
       electrolytic('c3', 'out-plus', 'out-minus', '10 V'),
     ];
     expect(findingsOf(judge(onBoard(parts)), 'fire/bulk-capacitor-voltage').map(({ subject, outcome }) => [subject, outcome])).toEqual([

@@ -17,8 +17,8 @@ export interface BulkCapacitor {
 
 export type BulkFacts = readonly BulkCapacitor[] | 'notLooked' | 'unknownValue' | 'doesNotApply';
 
-/** A part rated below this would not have outlived its first second on the rectified mains of any market: it is an auxiliary one. */
-const LEAST_BULK_V = 100;
+/** Crest of 85 V, the lowest mains of any market: a part rated below it would not have outlived its first second there and is an auxiliary one. */
+const LEAST_BULK_V = 120;
 /** What joins the two halves of a filter; a resistor may be a bleeder across both and tells nothing. */
 const JOINS = new Set(['inductor', 'commonModeChoke', 'jumper', 'ntc', 'fusibleResistor', 'fuse']);
 
