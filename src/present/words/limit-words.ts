@@ -42,6 +42,7 @@ export const LIMIT_NAMES: Templates = {
   ecodesign: 'ecodesign',
   deviceStands: 'what a device stands',
   advertised: 'as advertised',
+  levelSix: 'American level VI',
   someLimit: 'a limit of its own',
   printedTogether: 'as printed for all in use',
   interruption: 'a drop-out that a device bears',

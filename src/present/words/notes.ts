@@ -93,6 +93,7 @@ export const NOTES: Templates = {
   idleAt: 'From {exhibit}, at {mains|V} mains, nothing connected.',
   idleLoaded: 'Something was connected.',
   noNameplate: 'Not every output has a printed current; without them there is no nameplate power.',
+  levelSix: 'By the American rule, from {exhibit}: {average|percent} over {points} load points, {least|percent} asked; shown, not deciding.',
   // load: tries
   wanderNotRead: 'How far it wanders was not read: peak and lowest point.',
   triesFailed: '{failed} of {made} tries did not come off.',
@@ -109,7 +110,8 @@ export const NOTES: Templates = {
   notSweptBeyond: 'No row lies below the window: how it limits was not looked at.',
   shapeUnknown: 'The rows below the window are too few, too close together, or the output just stops.',
   outputResistance: 'Output resistance {resistance|Ω}, from {exhibit}.',
-  cableCompensation: 'The voltage rises with the load by {rise|Ω} (from {exhibit}): it makes up for a cable, which is neither an error nor better.',
+  cableCompensation:
+    'The voltage rises with the load by {rise|Ω} (from {exhibit}): it makes up for a cable, which is neither an error nor better.',
   cableAndContacts: 'Cable and contacts add {resistance|Ω}.',
   // load: shorts and overloads
   endured: 'From {exhibit}, held for {time|minutes}.',
@@ -139,7 +141,8 @@ export const NOTES: Templates = {
   trackMelts: 'Estimate, not a limit: {current|A} for one second melt the track ({integral|A²s}).',
   // bulk capacitor
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
-  valleyOfEach: 'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
+  valleyOfEach:
+    'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',

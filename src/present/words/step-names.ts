@@ -27,6 +27,8 @@ export const STEP_NAMES: Templates = {
   advertisedCurrent: 'current advertised',
   largestPower: 'largest power of the sweep',
   nameplateSum: 'nameplate power of all outputs',
+  averageOfHeld: 'average efficiency of the load points held',
+  levelSixCurrent: 'test current of a negotiating supply',
   outputResistance: 'output resistance',
   claimedTotal: 'claimed for all outputs',
   askedTogether: 'asked of all outputs in use',

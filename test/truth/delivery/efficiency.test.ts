@@ -145,3 +145,60 @@ describe('what is not judged', () => {
     expect(judged({ ...patch, ports: [usbPort(), second] })).toMatchObject({ outcome: 'notAssessed', reason: 'notImplemented' });
   });
 });
+
+// 10 CFR 430 level VI has the same figures for single outputs (secondary). Appendix Z (secondary: a copy of the federal regulations): 115 V 60 Hz within 1 %, load
+// points that cannot be held are dropped, a negotiating supply at its lowest voltage with 2, 1.5, 1 and 0.5 A.
+describe('level VI beside it, on the American market', () => {
+  const american = (
+    rows: readonly (readonly string[])[],
+    more: { port?: PortInput; mains?: string; frequency?: string; market?: 'US' | 'EU' } = {},
+  ): Finding => {
+    const patch = case_(rows, { ...(more.port === undefined ? {} : { port: more.port }) });
+    const under = { mains: more.mains ?? '115 V', frequency: more.frequency ?? '60 Hz', supply: 'direct' } as const;
+    return judged({ ...patch, setting: { market: more.market ?? 'US' }, days: [{ ...PLAIN_DAY, under }] });
+  };
+  const note = (finding: Finding) => finding.notes.find(({ key }) => key === 'levelSix')?.args;
+
+  it('5 V 2 A at 115 V: 0.80 of 0.787, shown and not deciding', () => {
+    const finding = american(AT_080);
+    expect(note(finding)?.['average']).toBeCloseTo(0.8, 9);
+    expect(note(finding)?.['least']).toBeCloseTo(0.7870356, 6);
+    expect(finding.others).toMatchObject([{ name: 'levelSix', kind: 'atLeast', grade: 'secondary' }]);
+    const poor = american(volts5(['5', '10', '15', '20']));
+    expect(note(poor)?.['average']).toBeCloseTo(0.5, 9);
+    expect(poor.outcome).not.toBe('fail');
+  });
+
+  it('within 1 % of 115 V and 60 Hz, and on no other market', () => {
+    expect(note(american(AT_080, { mains: '116.1 V' }))).toBeDefined();
+    expect(note(american(AT_080, { mains: '116.2 V' }))).toBeUndefined();
+    expect(note(american(AT_080, { frequency: '50 Hz' }))).toBeUndefined();
+    expect(note(american(AT_080, { market: 'EU' }))).toBeUndefined();
+  });
+
+  it('a load point that the unit cannot hold is dropped; one that nobody tried is not', () => {
+    const sags = [...AT_080.slice(0, 3), ['1.6', '3', '10']]; // 5 V to 1.5 A, out of the window before 2 A
+    expect(note(american(sags))).toMatchObject({ points: 3 });
+    expect(note(american(sags))?.['average']).toBeCloseTo(0.8, 9);
+    expect(note(american(AT_080.slice(0, 3)))).toBeUndefined();
+  });
+
+  it('a negotiating supply is tested at its lowest voltage with 2 A, whatever is printed', () => {
+    const port: PortInput = {
+      id: 'usb',
+      kind: 'usbC',
+      levels: [
+        { id: '5v', voltage: '5 V', printed: '3 A' },
+        { id: '9v', voltage: '9 V', printed: '3 A' },
+      ],
+    };
+    expect(note(american(AT_080, { port }))).toMatchObject({ points: 4 });
+    expect(note(american(AT_080, { port }))?.['least']).toBeCloseTo(0.7870356, 6);
+    const nine = {
+      ...case_([], { port }),
+      setting: { market: 'US' as const },
+      exhibits: [sweep(AT_080, { level: '9v', under: { mains: '115 V', frequency: '60 Hz' } })],
+    };
+    expect(findingOf(judge(nine), 'delivery/efficiency@usb~9v').notes.some(({ key }) => key === 'levelSix')).toBe(false);
+  });
+});

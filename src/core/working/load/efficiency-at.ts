@@ -1,5 +1,5 @@
-import { averageOfFour } from '../../formula/load/average-of-four.ts';
 import { derive } from '../../formula/derive.ts';
+import { averageOfFour } from '../../formula/load/average-of-four.ts';
 import { efficiency } from '../../formula/load/efficiency.ts';
 import { power } from '../../formula/load/power.ts';
 import { valueAtCurrent } from '../../formula/load/value-at-current.ts';
@@ -7,8 +7,9 @@ import { combine } from '../../trace/combine.ts';
 import type { Derived } from '../../trace/derived.ts';
 import type { Sweep, SweepRow } from './read-sweep.ts';
 
-const POINTS = { quarter: 0.25, half: 0.5, threeQuarters: 0.75, full: 1 } as const; // shares of the nameplate current, EU 2019/1782 annex I
-type Point = keyof typeof POINTS;
+export const POINTS = { quarter: 0.25, half: 0.5, threeQuarters: 0.75, full: 1 } as const; // shares of the nameplate current, EU 2019/1782 annex I
+export type Point = keyof typeof POINTS;
+export const LOAD_POINTS = Object.keys(POINTS) as Point[];
 /** A row this near to a load point stands for it, as a share of the claim; between rows the values are interpolated. */
 const ON_THE_POINT = 0.001;
 
@@ -17,20 +18,31 @@ const ON_THE_POINT = 0.001;
  * the name of the first point that is missing.
  */
 export function averageEfficiencyOf(sweep: Sweep, claim: Derived): Derived | { missing: Point } {
-  const rows = sweep.rows.filter((row) => row.inputPower !== null && row.inputPower.value > 0);
   const found = {} as Record<Point, Derived>;
-  for (const point of Object.keys(POINTS) as Point[]) {
-    const at = `load/${sweep.exhibit.id}/efficiency-${point}`;
-    const current = combine(
-      { kind: 'reduce', unit: 'A', formula: null, symbols: { claim: 'I_c' }, moves: { claim: 'up' }, compute: ({ claim: whole }) => whole * POINTS[point] },
-      { claim },
-      { id: `${at}/current`, name: 'loadPoint', symbol: 'I' },
-    );
-    const one = efficiencyAt(rows, current, claim.value, at);
+  for (const point of LOAD_POINTS) {
+    const one = efficiencyAtPoint(sweep, claim, point, `load/${sweep.exhibit.id}/efficiency-${point}`);
     if (one === null) return { missing: point };
     found[point] = one;
   }
   return derive(averageOfFour, found, `load/${sweep.exhibit.id}/average-efficiency`);
+}
+
+/** Efficiency at one load point; null where the sweep has no rows around it. */
+export function efficiencyAtPoint(sweep: Sweep, claim: Derived, point: Point, at: string): Derived | null {
+  const rows = sweep.rows.filter((row) => row.inputPower !== null && row.inputPower.value > 0);
+  const current = combine(
+    {
+      kind: 'reduce',
+      unit: 'A',
+      formula: null,
+      symbols: { claim: 'I_c' },
+      moves: { claim: 'up' },
+      compute: ({ claim: whole }) => whole * POINTS[point],
+    },
+    { claim },
+    { id: `${at}/current`, name: 'loadPoint', symbol: 'I' },
+  );
+  return efficiencyAt(rows, current, claim.value, at);
 }
 
 function efficiencyAt(rows: readonly SweepRow[], current: Derived, claim: number, at: string): Derived | null {
@@ -43,7 +55,8 @@ function efficiencyAt(rows: readonly SweepRow[], current: Derived, claim: number
   const b = rows[after];
   const a = rows[after - 1];
   if (a === undefined || b === undefined) return null;
-  const outputOf = (row: SweepRow, which: string): Derived => derive(power, { voltage: row.voltage, current: row.current }, `${at}/output-${which}`);
+  const outputOf = (row: SweepRow, which: string): Derived =>
+    derive(power, { voltage: row.voltage, current: row.current }, `${at}/output-${which}`);
   const between = (before: Derived, behind: Derived, what: string): Derived =>
     derive(valueAtCurrent, { current, currentBefore: a.current, currentAfter: b.current, before, after: behind }, `${at}/${what}`);
   const output = between(outputOf(a, 'before'), outputOf(b, 'after'), 'output');
