@@ -1,6 +1,6 @@
 import type { CaseInput } from '../../src/core/evidence/case.ts';
 import { displayed } from './bench-instruments.ts';
-import { BENCH_HZ, BENCH_MAINS, BENCH_V, degrees, milliamperes, nanofarads, ROOM_C } from './demo-unit.ts';
+import { BENCH_HZ, BENCH_MAINS, BENCH_V, degrees, milliamperes, nanofarads, ROOM_C, readingText } from './demo-unit.ts';
 import { noiseFor } from './noise.ts';
 import { type Operating, operatingAt, residualV, rippleV, temperaturesAt, touchA, type UnitModel } from './unit-model.ts';
 
@@ -75,7 +75,7 @@ export function pinsExhibit(model: UnitModel, date: string, from: string, across
     quantity: 'pinsAfterUnplugging',
     from,
     method: 'probe',
-    value: volts(model, 'pins', left, { factor: 1, symbol: 'V', digits: 1 }),
+    value: readingText(model, 'pins', left, { instrument: 'probe-1', role: 'residualVoltage', kind: 'voltage', step: 0.1 }, { factor: 1, unit: 'V', digits: 1 }),
     after: '2 s',
     tries: 10,
     start: `${(Math.SQRT2 * BENCH_V).toFixed(0)} V ± 4 V`,

@@ -28,6 +28,8 @@ export function parseAccuracy(text: string, of: Kind): Accuracy | Refusal {
   const greater = GREATER.test(text);
   const body = text.replace(GREATER, '').replace(/[±()]/g, ' ').replace('+/-', ' ').trim();
   const terms = body.split(greater ? /\s+or\s+|\s*\+\s*/i : /\s*\+\s*/).map((term) => term.trim());
+  // a sum inside an alternative is stated by no sheet we know and could be read two ways
+  if (greater && body.includes('+')) return refuse('not-an-accuracy', text, EXPECTED);
   if (body === '' || (!greater && /\sor\s/i.test(body))) return refuse('not-an-accuracy', text, EXPECTED);
   const sum = { ofReading: 0, digits: 0, fixed: 0 };
   for (const [index, term] of terms.entries()) {

@@ -109,8 +109,9 @@ function fixed(value: number, place: number): string {
 function significant(value: number): string {
   if (value === 0) return '0';
   const text = value.toPrecision(DIGITS_WITHOUT_UNCERTAINTY);
+  // far-off sizes print with an exponent, whose own zeros are not to be touched
   const plain = text.includes('e') ? String(Number(text)) : text;
-  return trueMinus(plain.includes('.') ? plain.replace(/\.?0+$/, '') : plain);
+  return trueMinus(plain.includes('.') && !plain.includes('e') ? plain.replace(/\.?0+$/, '') : plain);
 }
 
 function trueMinus(text: string): string {

@@ -25,6 +25,7 @@ const SIDES: readonly [RegExp, 'below' | 'above'][] = [
   [/^(?:>=?|≥|above )\s*/, 'above'],
 ];
 const LETTER_AS_POINT = /^([+-]?\d*)([RrkKMGpnuµmV])(\d*)$/; // 4k7, 0R22, R47, 100R, 2n2, 3V3: IEC 60062
+const MINUTES = 60;
 const HOURS_MINUTES = /^(\d+)\s*h\s*(\d{1,2})\s*(?:min)?$/;
 const CONCISE = /^([+-]?\d+(?:[.,]\d+)?)\((\d+)\)\s*(.*)$/;
 const NUMBER_THEN_UNIT = /^([+-]?(?:\d{1,3}(?: \d{3})+|\d+)?(?:[.,]\d*)?(?:[eE][+-]?\d+)?)\s*(.*)$/;
@@ -60,7 +61,8 @@ function parseBare(text: string, clean: string, expected: Kind | undefined, want
     if (read !== null) return read;
   }
   const hours = HOURS_MINUTES.exec(clean);
-  if (hours !== null) return inUnit(text, { value: Number(hours[1]) * 60 + Number(hours[2]), lastDigit: 1 }, 'min', expected, wanted);
+  if (hours !== null && Number(hours[2]) >= MINUTES) return refuse('not-a-quantity', text, 'minutes below 60, such as 1h30');
+  if (hours !== null) return inUnit(text, { value: Number(hours[1]) * MINUTES + Number(hours[2]), lastDigit: 1 }, 'min', expected, wanted);
   const parts = NUMBER_THEN_UNIT.exec(clean);
   if (parts === null || parts[1] === '' || parts[1] === undefined) return refuse('not-a-quantity', text, wanted);
   const number = parseNumber(parts[1]);
@@ -99,12 +101,17 @@ function textBefore(text: string, unitText: string): string {
   return text.slice(0, Math.max(0, text.lastIndexOf(unitText)));
 }
 
+/** Prefixes in the order in which a bench uses them: "mhz" is MHz. */
+const USUAL_FIRST: Record<string, readonly string[]> = { frequency: ['M', 'k', 'G', 'm', 'µ', 'n', 'p'] };
+const USUAL = ['m', 'k', 'M', 'µ', 'n', 'p', 'G'];
+
 /** The spelling of a known unit that differs only by case: "mhz", "KHZ". */
 function nearestUnit(unitText: string, expected: Kind | undefined): string | undefined {
   const low = unitText.replaceAll(' ', '').toLowerCase();
   for (const unit of UNITS) {
     if (expected !== undefined && unit.kind !== expected) continue;
-    for (const prefix of unit.prefixed ? ['', ...Object.keys(PREFIXES)] : ['']) {
+    if (low.length < 2) continue; // one letter alone is no slip of the shift key
+    for (const prefix of unit.prefixed ? ['', ...(USUAL_FIRST[unit.kind] ?? USUAL)] : ['']) {
       if ((prefix + unit.symbol).toLowerCase() === low) return prefix + unit.symbol;
     }
   }
@@ -149,7 +156,9 @@ function parseWithUncertainty(
   expected: Kind | undefined,
   wanted: string,
 ): Quantity | Refusal {
+  if (!/^-?[\d.,\s]+(?:[eE][+-]?\d+)?\s*[^()<>≤≥±]*\)?[^()<>≤≥±]*$/.test(right)) return refuse('not-a-quantity', text, 'a plain half width behind ±, such as ± 0.1 mm');
   const opened = left.startsWith('(') && /^[^)]*\)/.test(right);
+  if (!opened && right.includes(')')) return refuse('not-a-quantity', text, wanted);
   const head = opened ? left.slice(1) : left;
   const [tail, after] = opened ? (right.split(')', 2) as [string, string]) : [right, ''];
   const unitOfTail = NUMBER_THEN_UNIT.exec(tail.trim())?.[2]?.trim() ?? '';
@@ -166,6 +175,7 @@ function parseWithUncertainty(
 
 /** The half width behind "±", in the SI unit of the value. A temperature's half width is a difference. */
 function halfWidth(tail: string, value: Quantity, unitText: string): number | Refusal {
+  if (unitText === '%' && value.kind === 'temperature') return refuse('not-a-quantity', tail, 'a half width in kelvin: a share of a temperature depends on where its scale begins');
   if (unitText === '%' && value.kind !== 'ratio') {
     const share = parseQuantity(tail, 'ratio');
     return isRefusal(share) ? share : share.value * Math.abs(value.value);

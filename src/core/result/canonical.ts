@@ -26,7 +26,8 @@ export function toCanonical(value: unknown): unknown {
   if (typeof value === 'object') {
     const record = value as Record<string, unknown>;
     const sorted: Record<string, unknown> = {};
-    for (const key of Object.keys(record).sort()) if (record[key] !== undefined) sorted[composed(key)] = toCanonical(record[key]);
+    const names = Object.keys(record).map((key) => [composed(key), key] as const);
+    for (const [name, key] of names.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))) if (record[key] !== undefined) sorted[name] = toCanonical(record[key]);
     return sorted;
   }
   throw new Error(`a ${typeof value} cannot be written down`);

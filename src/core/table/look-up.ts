@@ -2,6 +2,7 @@ import { type SiUnit, ZERO_CELSIUS_K } from '../quantity/unit.ts';
 import { combine } from '../trace/combine.ts';
 import type { Chosen, Derived } from '../trace/derived.ts';
 import { given } from '../trace/derived.ts';
+import { uncertaintyOf } from '../trace/leaf.ts';
 import type { Source } from '../source/source.ts';
 import type { PublishedTable } from './define-table.ts';
 
@@ -49,20 +50,32 @@ export function lookUp(table: PublishedTable, key: Derived, column: string, id: 
   const last = rows.at(-1)!.key;
   const inside = (value: number): number => Math.min(Math.max(value, 0), last);
   const rowOf = (value: number): number => rows.findIndex((row) => row.key >= inside(value));
+  const moves = directionOf(rows);
+  // a row taken whole does not move with its key, but a key of unknown doubt may belong to another row
+  const still = uncertaintyOf(key.form) === null ? UNKNOWN_STAYS_UNKNOWN : 0;
   return combine(
     {
       kind: 'lookUp',
       unit: spec.si satisfies SiUnit,
       formula: null,
       symbols: { key: key.step.symbol ?? 'x' },
-      moves: { key: 'up' },
+      moves: moves === null ? {} : { key: moves },
       compute: ({ key: value }) => toSi(find(table, rows, inside(value)) ?? Number.NaN, spec.factor),
-      ...(table.lookUp === 'first row that covers' ? { sensitivity: () => ({ key: 0 }), branch: ({ key: value }: { key: number }) => `row ${rows[rowOf(value)]!.key} ${table.key.si}` } : {}),
+      ...(table.lookUp === 'first row that covers' ? { sensitivity: () => ({ key: still }), branch: ({ key: value }: { key: number }) => `row ${rows[rowOf(value)]!.key} ${table.key.si}` } : {}),
     },
     { key },
     { id, name: table.id, symbol, source: sourceOfCell(table, table.rows[rowOf(key.value)]![0], column), notes: [{ key: 'tableColumn', args: { column, row: table.rows[rowOf(key.value)]![0] } }] },
     choices,
   );
+}
+
+const UNKNOWN_STAYS_UNKNOWN = 1e-12; // a slope too small to move a value, enough to keep the leaf in its form
+
+/** Whether the cells of a column rise or fall with the key, over the whole table; null when they do both. */
+function directionOf(rows: readonly { cell: number | null }[]): 'up' | 'down' | null {
+  const cells = rows.flatMap(({ cell }) => (cell === null ? [] : [cell]));
+  if (cells.every((cell, index) => index === 0 || cell >= cells[index - 1]!)) return 'up';
+  return cells.every((cell, index) => index === 0 || cell <= cells[index - 1]!) ? 'down' : null;
 }
 
 /** The row that covers a key exactly as printed, for the comfort line: never interpolated. */

@@ -139,7 +139,13 @@ function shifts<Name extends string>(
   const leaves = new Map<string, number>();
   for (const name of names)
     for (const { leaf } of inputs[name].form.values()) if (leaf.u !== null && leaf.u > 0) leaves.set(leaf.id, leaf.u);
-  return [...leaves].flatMap(([leafId, u]) =>
+  const one = [...leaves].flatMap(([leafId, u]) =>
     [STRADDLE, -STRADDLE].map((k) => ({ leafId, shift: (form: Form) => (form.get(leafId)?.c ?? 0) * k * u })),
   );
+  // several leaves together may reach a row that none reaches alone
+  const together = names.flatMap((name) => {
+    const u = inputs[name].form.size > 1 ? uncertaintyOf(inputs[name].form) : null;
+    return u === null || u === 0 ? [] : [STRADDLE, -STRADDLE].map((k) => ({ leafId: 'together', shift: (form: Form) => (form === inputs[name].form ? k * u : 0) }));
+  });
+  return [...one, ...together];
 }

@@ -2,7 +2,7 @@
  * The standard normal distribution. erf by its Maclaurin series near zero and erfc by Lentz's continued fraction in the tails
  * (Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, 7.1.5 and 7.1.14); both converge to double precision.
  */
-const SERIES_TO = 2.5; // |x| below which the series needs fewer terms than the fraction
+const SERIES_TO = 2; // |x| below which the series needs fewer terms than the fraction
 const ENOUGH = 1e-17;
 const MOST_TERMS = 300;
 

@@ -15,16 +15,18 @@ export function listPublications(assessment: Assessment): readonly Publication[]
   const known = KNOWN.get(assessment);
   if (known !== undefined) return known;
   const byTitle = new Map<string, SourceRecord[]>();
-  for (const source of listSources(assessment)) byTitle.set(titleOf(source), [...(byTitle.get(titleOf(source)) ?? []), source]);
+  for (const source of listSources(assessment))
+    byTitle.set(titleOfPublication(source), [...(byTitle.get(titleOfPublication(source)) ?? []), source]);
   const listed = [...byTitle].map(([title, places], index) => ({ number: index + 1, title, places }));
   KNOWN.set(assessment, listed);
   return listed;
 }
 
 export function publicationOf(assessment: Assessment, source: SourceRecord): Publication | undefined {
-  return listPublications(assessment).find(({ title }) => title === titleOf(source));
+  return listPublications(assessment).find(({ title }) => title === titleOfPublication(source));
 }
 
-function titleOf({ publication, edition }: SourceRecord): string {
+/** Publication and edition. */
+export function titleOfPublication({ publication, edition }: SourceRecord): string {
   return edition === 'none' || edition === '' ? publication : `${publication}; ${edition}`;
 }

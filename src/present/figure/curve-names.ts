@@ -26,21 +26,18 @@ export function curvesByLevel({ curves }: Pick<Assessment, 'curves'>): readonly 
   return [...groups.values()];
 }
 
-/** What tells a curve from the others it is drawn with: mains first, then whatever else differs. */
+/** What tells a curve from the others it is drawn with: its mains, then whatever else differs at those mains. */
 export function curveLabel(curve: Curve, among: readonly Curve[]): string {
+  const twins = among.filter(({ mains }) => mains === curve.mains);
+  const { frequency } = curve;
   const parts = [
     curve.mains === null ? 'mains not stated' : amountText({ value: curve.mains, unit: 'V', u: null }),
-    differs(among, ({ frequency }) => frequency) && curve.frequency !== null
-      ? amountText({ value: curve.frequency, unit: 'Hz', u: null })
-      : '',
-    differs(among, ({ order }) => order) ? ORDER_WORDS[curve.order] : '',
-    differs(among, ({ sense }) => sense) ? SENSE_WORDS[curve.sense] : '',
+    frequency !== null && differs(twins, (one) => one.frequency) ? amountText({ value: frequency, unit: 'Hz', u: null }) : '',
+    differs(twins, ({ order }) => order) ? ORDER_WORDS[curve.order] : '',
+    differs(twins, ({ sense }) => sense) ? SENSE_WORDS[curve.sense] : '',
   ];
-  const label = parts.filter((part) => part !== '').join(', ');
-  const twins = among.filter((other) => other !== curve && other.mains === curve.mains && other.order === curve.order);
-  return twins.some(({ sense, frequency }) => sense === curve.sense && frequency === curve.frequency)
-    ? `${label}, ${curve.exhibit}`
-    : label;
+  const alike = twins.filter((one) => one.frequency === frequency && one.order === curve.order && one.sense === curve.sense);
+  return [...parts, alike.length > 1 ? curve.exhibit : ''].filter((part) => part !== '').join(', ');
 }
 
 function differs(curves: readonly Curve[], read: (curve: Curve) => unknown): boolean {

@@ -6,6 +6,7 @@ import { GRADE_STROKES, GRADE_WORDS } from '../words/grade-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { outcomeText } from '../words/outcome-words.ts';
 import { type CurveFrame, type CurveSize, drawFrame, reach } from './curve-frame.ts';
+import { type CurveNameAt, drawCurveNames } from './curve-name-labels.ts';
 import { curveLabel, curveName, findingOn } from './curve-names.ts';
 import { drawLine, drawPoint } from './curve-points.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
@@ -16,8 +17,9 @@ export const EFFICIENCY_NARROW: CurveSize = { width: 330, height: 250 };
 
 const CHECK = 'delivery/efficiency';
 const NARROW = 400;
-const WIDE_MARGIN = { left: 46, right: 170, top: 24, bottom: 40 };
+const WIDE_MARGIN = { left: 46, right: 176, top: 24, bottom: 40 };
 const NARROW_MARGIN = { left: 46, right: 14, top: 60, bottom: 40 };
+const NAMES = 1.12; // times the range, so that the names of several curves stand behind their ends
 const PERCENT = 100;
 const MARK = 11;
 const RING = 5.5;
@@ -69,14 +71,15 @@ export function drawEfficiencyCurve(curves: readonly Curve[], assessment: Assess
   );
   const yText = (value: number): string => `${Math.round(value * PERCENT)}`;
   const [low, high] = reach([...all.map(({ efficiency }) => efficiency), ...levels], 0);
-  const x = reach([0, ...all.map(({ i }) => i)], 0);
+  const [from, most] = reach([0, ...all.map(({ i }) => i)], 0);
+  const x: [number, number] = [from, told.length === 1 ? most : most * NAMES];
   const frame = drawFrame({ x, y: [low, Math.min(1, high)], xUnit: 'A', yUnit: '%', yText }, size, margin);
-  const lines = told.map((curve, index) => drawReadings(curve, index, told, frame));
+  const lines = told.map((curve, index) => drawReadings(curve, index, frame));
   const rings = averaged.map(
     ({ i, efficiency }) => html`<circle class="ring" cx="${c(frame.x(i))}" cy="${c(frame.y(efficiency))}" r="${RING}"/>`,
   );
   const label = `Efficiency of ${curveName(first, assessment)} over current: ${efficiencySentence(curves, assessment)}`;
-  return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${frame.drawn}${drawLeast(finding, frame, margin.left)}${joined(lines)}${joined(rings)}${finding === undefined ? NOTHING : drawAverage(finding, frame, size)}</svg>`;
+  return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${frame.drawn}${drawLeast(finding, frame, margin.left)}${joined(lines)}${joined(rings)}${told.length === 1 ? NOTHING : drawCurveNames(namesAt(told, frame), frame, frame.right - MARK)}${finding === undefined ? NOTHING : drawAverage(finding, frame, size)}</svg>`;
 }
 
 /** What the figure says, with the numbers in it. */
@@ -87,14 +90,16 @@ export function efficiencySentence(curves: readonly Curve[], assessment: Assessm
   return `the average of the four loads is ${findingValue(finding)}${least}; ${outcomeText(finding)}.`;
 }
 
-function drawReadings(curve: Curve, shape: number, among: readonly Curve[], { x, y }: CurveFrame): Markup {
+function drawReadings(curve: Curve, shape: number, { x, y }: CurveFrame): Markup {
   const points = efficiencyPoints(curve);
-  const first = points[0];
-  const name =
-    among.length === 1 || first === undefined
-      ? NOTHING
-      : html`<text class="says strong" x="${c(x(first.i) + AFTER)}" y="${c(y(first.efficiency) + DESCENT)}">${curveLabel(curve, among)}</text>`;
-  return html`${drawLine(points.map(({ i, efficiency }) => [x(i), y(efficiency)] as const))}${joined(points.map(({ i, efficiency }) => drawPoint(x(i), y(efficiency), shape)))}${name}`;
+  return html`${drawLine(points.map(({ i, efficiency }) => [x(i), y(efficiency)] as const))}${joined(points.map(({ i, efficiency }) => drawPoint(x(i), y(efficiency), shape)))}`;
+}
+
+function namesAt(curves: readonly Curve[], { x, y }: CurveFrame): readonly CurveNameAt[] {
+  return curves.flatMap((curve) => {
+    const last = efficiencyPoints(curve).at(-1);
+    return last === undefined ? [] : [{ text: curveLabel(curve, curves), x: x(last.i), y: y(last.efficiency) }];
+  });
 }
 
 function drawLeast(finding: Finding | undefined, { y, right }: CurveFrame, left: number): Markup {

@@ -28,14 +28,12 @@ export function drawHeatLadder(assessment: Assessment, size: ListSize): Markup {
 
 function toRow(finding: Finding, assessment: Assessment): JudgedRow {
   const grade = finding.limit === null ? '' : `, ${GRADE_WORDS[finding.limit.grade]}`;
-  const state = finding.state === undefined ? '' : `, ${STATE_WORDS[finding.state]}`;
-  const limit = `${findingLimit(finding)}${grade}`;
+  const state = finding.state === undefined ? '' : STATE_WORDS[finding.state];
+  const taken = [state, ambientText(finding, assessment)].filter((part) => part !== '').join(', ');
   return {
     finding,
-    name: `${finding.about ?? getCheckWords(finding.check).title}${state}`,
-    detail: [limit, [ambientText(finding, assessment), riseText(finding)].filter((part) => part !== '').join('; ')].filter(
-      (part) => part !== '',
-    ),
+    name: finding.about ?? getCheckWords(finding.check).title,
+    detail: [`${findingLimit(finding)}${grade}`, taken, riseText(finding)].filter((part) => part !== ''),
     value: findingValue(finding),
     word: outcomeText(finding),
   };

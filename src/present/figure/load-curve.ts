@@ -6,15 +6,16 @@ import { SWEEP_ENDS } from '../words/case-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { outcomeText } from '../words/outcome-words.ts';
 import { type CurveFrame, type CurveSize, drawFrame, reach } from './curve-frame.ts';
+import { type CurveNameAt, drawCurveNames } from './curve-name-labels.ts';
 import { curveLabel, curveName } from './curve-names.ts';
 import { drawLine, drawPoint } from './curve-points.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
-import { spreadLabels } from './spread-labels.ts';
 
 export const LOAD_CURVE_WIDE: CurveSize = { width: 640, height: 300 };
 export const LOAD_CURVE_NARROW: CurveSize = { width: 330, height: 260 };
 
 const MARGIN = { left: 46, right: 14, top: 22, bottom: 40 };
+const NAMES = { ...MARGIN, right: 58 }; // room for the names of several curves
 const CROSSING_MARK = 11;
 const AFTER = 5;
 const DESCENT = 4;
@@ -38,12 +39,17 @@ export function drawLoadCurve(of: Curve | readonly Curve[], assessment: Assessme
   return html`<svg class="ml fig load" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" role="img" aria-label="${label}">${drawInside(curves, assessment, size)}</svg>`;
 }
 
-/** What the figure says, with the number in it; each sweep named when there are several. */
+/** What the figure says, with the number in it; of several sweeps those that were judged, and which others lie over them. */
 export function loadCurvesSentence(curves: readonly Curve[], assessment: Assessment): string {
   const [only] = curves;
   if (only === undefined) return '';
   if (curves.length === 1) return loadCurveSentence(only, assessment);
-  return curves.map((curve) => `at ${curveLabel(curve, curves)}: ${loadCurveSentence(curve, assessment)}`).join(' ');
+  const judged = curves.filter((curve) => findHeld(curve, assessment) !== null);
+  const rest = curves.filter((curve) => !judged.includes(curve)).map((curve) => curveLabel(curve, curves));
+  const said = judged.map((curve) => `at ${curveLabel(curve, curves)} ${loadCurveSentence(curve, assessment)}`);
+  return [...said, ...(rest.length === 0 ? [] : [`${said.length === 0 ? 'Sweeps' : 'Laid over it: sweeps'} at ${rest.join(', ')}.`])].join(
+    ' ',
+  );
 }
 
 export function loadCurveSentence(curve: Curve, assessment: Assessment): string {
@@ -86,14 +92,18 @@ function drawInside(curves: readonly Curve[], assessment: Assessment, size: Curv
   const currents = [0, ...points.map(({ i }) => i), ...claims, ...held.flatMap((one) => one?.current ?? [])];
   const voltages = points.flatMap(({ v, U }) => [v - (U ?? 0), v + (U ?? 0)]).concat(curves.flatMap(({ window }) => window ?? []));
   const floor = points.every(({ v }) => v >= 0) ? 0 : null;
-  const frame = drawFrame({ x: reach(currents, 0), y: reach(voltages, floor), xUnit: 'A', yUnit: 'V' }, size, MARGIN);
+  const frame = drawFrame(
+    { x: reach(currents, 0), y: reach(voltages, floor), xUnit: 'A', yUnit: 'V' },
+    size,
+    curves.length === 1 ? MARGIN : NAMES,
+  );
   const crossings = curves.map((curve, index) => {
     const lead = curves.length === 1 ? '' : `${curveLabel(curve, curves)}: `;
     return drawCrossing(curve, held[index] ?? null, findJudged(curve, assessment), { frame, lead, row: curves.length - 1 - index });
   });
   const lines = curves.map((curve, index) => drawReadings(curve, index, frame));
   return html`${drawClaim(curves[0]!, frame)}${frame.drawn}
-${drawClaimed(curves[0]!, frame, size)}${joined(lines)}${curves.length === 1 ? NOTHING : drawNames(curves, frame)}${joined(crossings)}`;
+${drawClaimed(curves[0]!, frame, size)}${joined(lines)}${curves.length === 1 ? NOTHING : drawCurveNames(namesAt(curves, frame), frame, size.width)}${joined(crossings)}`;
 }
 
 function drawClaim({ window, claim }: Curve, { x, y }: CurveFrame): Markup {
@@ -117,24 +127,11 @@ function drawReadings(curve: Curve, shape: number, { x, y }: CurveFrame): Markup
   return html`${drawLine(ordered.map(({ i, v }) => [x(i), y(v)] as const))}${joined(dots)}`;
 }
 
-/** The name of every curve at its last point. */
-function drawNames(curves: readonly Curve[], { x, y, bottom, right }: CurveFrame): Markup {
-  const named = curves.flatMap((curve) => {
+function namesAt(curves: readonly Curve[], { x, y }: CurveFrame): readonly CurveNameAt[] {
+  return curves.flatMap((curve) => {
     const last = [...curve.points].sort((a, b) => a.i - b.i).at(-1);
     return last === undefined ? [] : [{ text: curveLabel(curve, curves), x: x(last.i), y: y(last.v) }];
   });
-  const LETTER = 6.4; // width of a letter at this size, generous
-  const heights = spreadLabels(
-    named.map((one) => one.y + DESCENT),
-    LINE,
-    bottom - DESCENT,
-  );
-  return joined(
-    named.map((one, index) => {
-      const fits = one.x + CLEAR + one.text.length * LETTER <= right + MARGIN.right;
-      return html`<text class="says strong" x="${c(fits ? one.x + CLEAR : one.x - CLEAR)}" y="${c(heights[index] ?? one.y)}" text-anchor="${fits ? 'start' : 'end'}">${one.text}</text>`;
-    }),
-  );
 }
 
 interface CrossingPlace {

@@ -7,7 +7,8 @@ p.gap{margin-top:14px;font-size:13px;line-height:18px;overflow-wrap:anywhere}
 .ports{margin:4px 0 16px}.ports caption{text-align:left;font-size:13px;color:var(--ink-2);padding-bottom:4px}.wordmark{display:inline-flex;gap:6px;align-items:center}
 .last{padding:10px 14px;border:1px solid var(--line-strong);border-left:4px solid var(--ink);break-inside:avoid}.last .hz{margin-top:0;color:var(--ink)}.last h4{font:400 13px/1.4 var(--sans);margin-top:6px}.last ul{columns:2;column-gap:28px}.last li{font-size:13px;line-height:17px;padding:1px 0 1px 14px;text-indent:-14px;break-inside:avoid;overflow-wrap:anywhere}.last li::before{content:"– ";color:var(--ink-3)}
 .nexts{counter-reset:next}.nexts>li{counter-increment:next;padding-left:26px;position:relative}.nexts>li::before{content:counter(next) ".";position:absolute;left:0;color:var(--ink-2)}.nexts .small{display:block}
-.sources{font-size:13px}.sources>li{padding:5px 0;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.sources ul{columns:2;column-gap:28px;margin:2px 0 0 26px}.sources ul li{font-size:12px;line-height:16px;color:var(--ink-2);break-inside:avoid}
+.sources{font-size:13px}.sources>li{padding:5px 0;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.sources p{font-size:12px;line-height:16px;color:var(--ink-2);margin-left:26px}.sources .grade{margin-left:0}
+.budgetline{display:none}
 .step .no{display:inline-block;min-width:22px;color:var(--ink-2);font-weight:400}
-@media screen and (max-width:700px){.find.one .prow{grid-template-columns:16px minmax(0,1fr) 124px}.find.one .vl{width:auto}.find.one .small,.find.one .remarks,.group .lead p,.group .lead .ask,.group .lead h3{margin-left:0}.last ul,.sources ul{columns:1}.sources ul{margin-left:0}.kv.bench dt{padding-top:4px}}
+@media screen and (max-width:700px){.ports caption{display:block}.find.one .prow{grid-template-columns:16px minmax(0,1fr) 124px}.find.one .vl{width:auto}.find.one .small,.find.one .remarks,.group .lead p,.group .lead .ask,.group .lead h3{margin-left:0}.last ul{columns:1}.sources p{margin-left:0}.kv.bench dt{padding-top:4px}}
 `;

@@ -48,16 +48,21 @@ function setStep(step: Step, assessment: Assessment, extras: ReportExtras, users
     return html`<article class="step leaf" id="${anchor}" tabindex="-1"><h3>${name}: ${symbol}${stepResult(step)}</h3><p class="tags">${told}${source === NOTHING ? NOTHING : html` · ${source}`}</p>${links}${remarks}</article>\n`;
   }
   const budget = toBudget(step).lines.length === 1 ? NOTHING : setBudget(step);
-  const told = [STEP_KIND_WORDS[step.kind], doubt, budget === NOTHING ? budgetInLine(step) : ''].filter((part) => part !== '').join(' · ');
+  const inLine = budgetInLine(step);
+  const told = [STEP_KIND_WORDS[step.kind], doubt, budget === NOTHING ? inLine : ''].filter((part) => part !== '').join(' · ');
+  const onPaper = budget === NOTHING ? NOTHING : html`<span class="budgetline"> · ${inLine}</span>`; // bars on a screen only
   return html`<article class="step" id="${anchor}" tabindex="-1"><h3>${name}</h3>
-${setEquation(step, assessment)}<p class="tags">${told}<span class="screen"> · ${step.id}</span>${source === NOTHING ? NOTHING : html` · ${source}`}</p>${budget}${links}${remarks}</article>\n`;
+${setEquation(step, assessment)}<p class="tags">${told}${onPaper}<span class="screen"> · ${step.id}</span>${source === NOTHING ? NOTHING : html` · ${source}`}</p>${budget}${links}${remarks}</article>\n`;
 }
+
+const MOST_IN_LINE = 3;
 
 /** The budget of a reading in a few words; a derived step has room for bars. */
 function budgetInLine(step: Step): string {
   const { lines, left } = toBudget(step);
-  const parts = lines.map(({ words, share }) => `${words} ${shareText(share)}`);
-  return parts.length === 0 ? '' : `uncertainty from ${parts.join(', ')}${left === 0 ? '' : ` and ${left} smaller`}`;
+  const parts = lines.slice(0, MOST_IN_LINE).map(({ words, share }) => `${words} ${shareText(share)}`);
+  const smaller = left + lines.length - parts.length;
+  return parts.length === 0 ? '' : `uncertainty from ${parts.join(', ')}${smaller === 0 ? '' : ` and ${smaller} smaller`}`;
 }
 
 /** Symbol line, number line, result line, aligned on the equals sign. */

@@ -24,12 +24,13 @@ const MARK = 15;
 
 /** A finding that stands alone: question, reading against limit, decision, conditions, other editions, origin and evidence. */
 export function setFinding(finding: Finding, assessment: Assessment, extras: ReportExtras): Markup {
-  const limit = finding.limit === null ? NOTHING : html`${setLimit(finding.limit, finding)}<br>${setPlace(finding.limit)}`;
+  const limit = finding.limit === null ? NOTHING : setLimit(finding.limit, finding);
+  const place = finding.limit === null ? NOTHING : setPlace(finding.limit);
   const origins = setOrigins(finding, assessment);
   return html`<article class="find" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="top">${drawOutcomeMark(finding.outcome, MARK)}<h3>${findingName(finding)}</h3><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
 <p class="ask">${getCheckWords(finding.check).question}</p>
 <div class="body"><div>${drawMarginLine(finding, MARGIN_LINE_FINDING)}</div><dl class="kv">${row('found', setFound(finding))}${row('limit', limit)}</dl></div>
-<div class="rest"><dl class="kv">${row('decision', decisionWords(finding))}${row('read under', conditionWords(finding))}${joined(setOthers(finding).map((other) => row('also shown', other)))}${row('worked out', origins)}${row('evidence', evidenceWords(finding, extras))}</dl>${setRemarks(finding)}</div></article>\n`;
+<div class="rest"><dl class="kv">${row('limit from', place)}${row('decision', decisionWords(finding))}${row('read under', conditionWords(finding))}${joined(setOthers(finding).map((other) => row('also shown', other)))}${row('worked out', origins)}${row('evidence', evidenceWords(finding, extras))}</dl>${setRemarks(finding)}</div></article>\n`;
 }
 
 function row(title: string, piece: Piece): Markup {

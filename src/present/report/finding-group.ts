@@ -1,4 +1,5 @@
 import type { Assessment, Finding } from '../../core/result/assessment.ts';
+import { titleOfPublication } from '../derivation/publications.ts';
 import { sourcePlace } from '../derivation/source-text.ts';
 import { drawMarginLine, MARGIN_LINE_ROW } from '../figure/margin-line.ts';
 import { drawOutcomeMark } from '../figure/outcome-mark.ts';
@@ -7,7 +8,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { outcomeText } from '../words/outcome-words.ts';
-import { conditionWords, decisionWords, evidenceWords, setFound, setLimit, setOrigins, setOthers, setRemarks } from './finding-parts.ts';
+import { conditionWords, decisionWords, evidenceWords, setFound, setOrigins, setOthers, setRemarks } from './finding-parts.ts';
 import { wordClass } from './portrait-section.ts';
 import { setGrade } from './quantity.ts';
 import type { ReportExtras } from './report-parts.ts';
@@ -19,7 +20,12 @@ export function setFindingGroup(findings: readonly Finding[], assessment: Assess
   const [first] = findings;
   if (first === undefined) return NOTHING;
   const { title, question } = getCheckWords(first.check);
-  const shared = { place: shareOf(findings, placeOf), under: shareOf(findings, conditionWords), others: shareOf(findings, othersOf) };
+  const shared = {
+    place: shareOf(findings, placeOf),
+    title: shareOf(findings, titleOf),
+    under: shareOf(findings, conditionWords),
+    others: shareOf(findings, othersOf),
+  };
   const place =
     shared.place === '' || first.limit === null
       ? NOTHING
@@ -32,6 +38,8 @@ ${joined(findings.map((finding) => setOne(finding, shared, assessment, extras)))
 
 interface Shared {
   readonly place: string;
+  /** Publication and edition, where the places in it differ. */
+  readonly title: string;
   readonly under: string;
   readonly others: string;
 }
@@ -44,6 +52,10 @@ function shareOf(findings: readonly Finding[], read: (finding: Finding) => strin
 
 function placeOf({ limit }: Finding): string {
   return limit === null ? '' : `${sourcePlace(limit.source)} ${limit.grade}`;
+}
+
+function titleOf({ limit }: Finding): string {
+  return limit === null ? '' : titleOfPublication(limit.source);
 }
 
 function othersOf(finding: Finding): string {
@@ -59,7 +71,7 @@ function setOne(finding: Finding, shared: Shared, assessment: Assessment, extras
     html`${decisionWords(finding)}`,
     finding.limit === null || shared.place !== ''
       ? NOTHING
-      : html`Limit: ${setLimit(finding.limit, finding)}, ${sourcePlace(finding.limit.source)}.`,
+      : html`Limit from: ${shared.title === '' ? sourcePlace(finding.limit.source) : finding.limit.source.place} ${setGrade(finding.limit.grade)}.`,
     under === '' || shared.under !== '' ? NOTHING : html`Read under: ${under}.`,
     others.length === 0 || shared.others !== '' ? NOTHING : html`Also shown: ${joined(others, '; ')}.`,
     origins.markup === '' ? NOTHING : html`Worked out: ${origins}.`,

@@ -20,15 +20,13 @@ export function loadFigures(assessment: Assessment): readonly FigurePart[] {
 function loadFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment): FigurePart {
   const [first] = curves;
   const alone = curves.length === 1 ? mainsText(first) : '';
-  const how = curves.map(
-    (curve) =>
-      `${SENSE_WORDS[curve.sense]}, ${ORDER_WORDS[curve.order]}, from exhibit ${curve.exhibit}${curves.length === 1 ? '' : mainsText(curve)}`,
-  );
+  const ways = [...new Set(curves.map((curve) => `${SENSE_WORDS[curve.sense]}, ${ORDER_WORDS[curve.order]}`))];
+  const how = `${ways.join('; ')}, from ${curves.map(({ exhibit }) => exhibit).join(', ')}`;
   return {
     wide: drawLoadCurve(curves, assessment, LOAD_CURVE_WIDE),
     narrow: drawLoadCurve(curves, assessment, LOAD_CURVE_NARROW),
     title: `${curveName(first, assessment)}${alone}`,
-    caption: html`${loadCurvesSentence(curves, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how.join('; ')}.${joined(curves.map((curve) => setHeldOrigin(curve, assessment)))}`,
+    caption: html`${loadCurvesSentence(curves, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how}.${joined(curves.map((curve) => setHeldOrigin(curve, assessment)))}`,
   };
 }
 

@@ -20,11 +20,12 @@ p,li,dd{orphans:3;widows:3}
 .kv,.kv .strong{font-size:11.5px}.kv dt,.kv dd{padding:1px 0}.facts{font-size:11px;gap:4px 14px;grid-template-columns:repeat(6,minmax(0,1fr));margin-top:8px}.facts dd i{font-size:10px;line-height:12px}.facts dt{line-height:13px}
 .prow{min-height:27px}.prow .nm b,.find.one .nm h4{font-size:12px;line-height:14px}.prow .nm span{font-size:10.5px;line-height:12px}.prow .vl{font-size:11.5px}.prow .wd{font-size:11px;line-height:12px}
 .find{padding:8px 0 7px}.find .top{align-items:flex-start}.find .ask,.group .lead .ask{font-size:12px;margin:1px 0 3px 26px}.find .body{grid-template-columns:290px minmax(0,1fr)}.find .body .kv{font-size:11.5px}.find .rest{margin-top:2px}.group{padding:8px 0 2px;break-inside:auto}.find.one{padding:3px 0 4px}.find.one .small{line-height:13px}
-figure{margin:8px 0 12px}figcaption{font-size:11px;max-width:none}table.d{font-size:11.5px}table.d td{padding:2px 8px 2px 0}
+.find .rest .kv{display:block;line-height:15px}.find .rest .kv dt,.find .rest .kv dd{display:inline;padding:0}.find .rest .kv dt::after{content:": "}.find .rest .kv dt{font-weight:600;white-space:normal}.find .rest .kv dd::after{content:"  "}.find .rest .kv dd .small{font-size:inherit;color:inherit}
+figure{margin:8px 0 12px}figcaption{font-size:11px;max-width:none}table.d{font-size:11.5px}table.d,table.d tr{break-inside:avoid}table.d td{padding:2px 8px 2px 0}
 .gap,p.gap{padding:6px 10px;font-size:11.5px;line-height:15px;break-inside:avoid}
 .unex{columns:3;column-gap:6mm;margin-top:6px}.chap{margin:0 0 8px;break-inside:auto}.chap h3{font-size:11.5px}.chap ul{columns:1;margin-top:1px}.chap li{font-size:10.5px;line-height:13.5px}.chap li i,.chap .why,.chap h3 span{font-size:10px}
 .nexts>li{padding:4px 0 4px 22px}.last{padding:6px 10px}.last li,.last h4{font-size:10.5px;line-height:14px}.caution{padding:6px 10px}.caution li{font-size:11px;max-width:none;padding:1px 0}
-.sources,.sources ul li{font-size:10.5px;line-height:13.5px}.sources>li{padding:2px 0}
-.steps{columns:2;column-gap:8mm}.step,.step.leaf{padding:3px 0;font-size:9.5px;line-height:12.5px}.step h3{font-size:10px;line-height:13px}.step .tags,.step .remarks li{font-size:9.5px;line-height:12px}.step .grade{font-size:9.5px}.step .no{min-width:18px}.step .eq{font-size:11px;line-height:1.3;margin:0}.step .remarks{margin-top:0}.budget{margin:1px 0}.budget .bl{grid-template-columns:minmax(0,1fr) 50px 56px 44px;gap:5px;font-size:9.5px;line-height:12px}.budget svg{width:50px}
+.sources,.sources p{font-size:10.5px;line-height:13.5px}.sources>li{padding:2px 0}
+.steps{columns:2;column-gap:8mm}.step,.step.leaf{padding:3px 0;font-size:9.5px;line-height:12.5px}.step h3{font-size:10px;line-height:13px}.step .tags,.step .remarks li{font-size:9.5px;line-height:12px}.step .grade{font-size:9.5px}.step .no{min-width:18px}.step .eq{display:block;font-size:10.5px;line-height:14px;margin:0}.step .eq>span{margin-right:4px}.step .remarks{margin-top:0}.budget{display:none}.budgetline{display:inline}
 .mono{font-size:10px}
 `;

@@ -16,11 +16,23 @@ export function setSources(assessment: Assessment): Markup {
 }
 
 function setPublication({ number, title, places }: Publication): Markup {
-  return html`<li id="${toAnchor('source', String(number))}" tabindex="-1"><b>[${number}]</b> ${title}<ul>${joined(places.map(setPlace))}</ul></li>`;
+  const alike = new Map<string, SourceRecord[]>();
+  for (const place of places)
+    alike.set(`${place.grade} ${place.checked}`, [...(alike.get(`${place.grade} ${place.checked}`) ?? []), place]);
+  return html`<li id="${toAnchor('source', String(number))}" tabindex="-1"><b>[${number}]</b> ${title}${joined([...alike.values()].map(setAlike))}</li>`;
 }
 
-function setPlace({ place, grade, checked, alsoBy, disagrees }: SourceRecord): Markup {
-  const also = alsoBy === undefined || alsoBy.length === 0 ? '' : ` Printed alike in: ${alsoBy.join('; ')}.`;
-  const not = disagrees === undefined || disagrees.length === 0 ? '' : ` Disagrees: ${disagrees.join('; ')}.`;
-  return html`<li>${place} ${setGrade(grade)}, compared ${checked}.${also}${not}</li>`;
+/** Places of one grade that were compared on one day. */
+function setAlike(places: readonly SourceRecord[]): Markup {
+  const [first] = places;
+  if (first === undefined) return NOTHING;
+  return html`<p>${setGrade(first.grade)}, compared ${first.checked}: ${joined(places.map(setPlace), '; ')}.</p>`;
+}
+
+function setPlace({ place, alsoBy, disagrees }: SourceRecord): Markup {
+  const more = [
+    ...(alsoBy === undefined || alsoBy.length === 0 ? [] : [`printed alike in: ${alsoBy.join('; ')}`]),
+    ...(disagrees === undefined || disagrees.length === 0 ? [] : [`disagrees: ${disagrees.join('; ')}`]),
+  ];
+  return html`${place}${more.length === 0 ? '' : ` (${more.join('. ')})`}`;
 }

@@ -93,7 +93,8 @@ export const NOTES: Templates = {
   idleAt: 'From {exhibit}, at {mains|V} mains, nothing connected.',
   idleLoaded: 'Something was connected.',
   noNameplate: 'Not every output has a printed current; without them there is no nameplate power.',
-  levelSix: 'By the American rule, from {exhibit}: {average|percent} over {points} load points, {least|percent} asked; shown, not deciding.',
+  levelSix:
+    'By the American rule, from {exhibit}: {average|percent} over {points} load points, {least|percent} asked; shown, not deciding.',
   // load: tries
   wanderNotRead: 'How far it wanders was not read: peak and lowest point.',
   triesFailed: '{failed} of {made} tries did not come off.',
@@ -108,6 +109,7 @@ export const NOTES: Templates = {
   'limit-latchOff': 'Beyond its window it stays off.',
   'limit-soft': 'It gives more and more while the voltage sinks: {current|A} at {voltage|V}, and no limit was found.',
   notSweptBeyond: 'No row lies below the window: how it limits was not looked at.',
+  limitElsewhere: 'At {mains|V} mains: {kind|word}.',
   shapeUnknown: 'The rows below the window are too few, too close together, or the output just stops.',
   outputResistance: 'Output resistance {resistance|Ω}, from {exhibit}.',
   cableCompensation:
@@ -204,6 +206,9 @@ export const WARNINGS: Templates = {
   shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
   fuseSideNotStated: 'It is not stated whether both conductors stand before the fuse; behind it their gap is functional.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
+  plugWaysOneConductor: 'The two plug ways differ as behind a single diode, where one rail is one pole of the mains.',
+  plugWaysSymmetric: 'The two plug ways agree, as behind a bridge.',
+  plugWaysContradictBoard: 'The two plug ways do not fit the rectifier recorded on the board: one of the two is mistaken.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',

@@ -64,6 +64,14 @@ describe('the kind of limit, from the rows below the window', () => {
     expect(judged(beyond(['2.1', '0.1']), { beyond: { state: 'unknown', because: 'the load tripped' } }).outcome).toBe('inconclusive');
   });
 
+  it('at another mains another limit may be true, and both are said', () => {
+    const nominal = sweep(beyond(['2.2', '4.2'], ['2.22', '3'], ['2.24', '1.5']), { id: 'at-230' });
+    const low = sweep(beyond(['2.3', '4.3478'], ['2.8', '3.5714'], ['4', '2.5']), { id: 'at-115', under: { mains: '115 V' } });
+    const finding = findingOf(judge(case_([nominal, low])), ID);
+    expect(finding).toMatchObject({ measured: { word: 'constantCurrent' } });
+    expect(finding.notes).toContainEqual({ key: 'limitElsewhere', args: { mains: 115, kind: 'constantPower' } });
+  });
+
   it('rows just below the window tell no shape', () => {
     expect(judged(beyond(['2.2', '4.7'], ['2.22', '4.65'], ['2.24', '4.6'])).outcome).toBe('inconclusive');
   });

@@ -127,6 +127,15 @@ describe('other outputs', () => {
     ).toMatchObject({ reason: 'limitUnknown' });
   });
 
+  it('a peak of 20.4 V on a port that negotiates is not held against 5 V because nobody wrote down the level', () => {
+    const port: PortInput = { id: 'usb', kind: 'usbC', levels: [{ id: '5v', voltage: '5 V', printed: '3 A' }, { id: '20v', voltage: '20 V', printed: '3 A' }] };
+    const nowhere = case_([event('step', { peak: '20.4 V ± 0.1 V' })], port);
+    expect(findingsOf(judge(nowhere), 'harm/transient').every(({ outcome }) => outcome === 'notAssessed')).toBe(true);
+    expect(judge(nowhere).unjudged).toContainEqual({ exhibit: 'event-step', kind: 'event' });
+    const named = case_([event('step', { peak: '20.4 V ± 0.1 V' }, { port: 'usb', level: '20v' })], port); // 21 V and 0.5 V
+    expect(findingOf(judge(named), 'harm/transient@usb~20v~step').outcome).toBe('pass');
+  });
+
   it('with two ports an event that names none belongs to none', () => {
     const second: PortInput = { id: 'two', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V' }] };
     const patch = { ...case_([event('step', { peak: '9 V ± 0.1 V' })]), ports: [usbPort(), second] };

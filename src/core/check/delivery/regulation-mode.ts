@@ -7,6 +7,7 @@ import { kindOfLimit } from '../../working/load/kind-of-limit.ts';
 import { companyOf } from '../../working/load/other-loads.ts';
 import { outputResistance } from '../../working/load/output-resistance.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
+import type { Window } from '../../working/load/window-of.ts';
 import { type LimitLine, oneOf, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 import { worstAnswer } from '../worst-answer.ts';
@@ -61,9 +62,19 @@ export const regulationMode = defineCheck<LevelFacts>({
         };
       }),
     );
-    return { ...worst, beside: slopes.steps, notes: [...(worst.notes ?? []), ...slopes.notes] };
+    return { ...worst, beside: slopes.steps, notes: [...(worst.notes ?? []), ...elsewhere(level, window), ...slopes.notes] };
   },
 });
+
+/** What the runs at other mains show: two things can be true, one at each. */
+function elsewhere({ sweeps, nearest }: LevelFacts, window: Window): Note[] {
+  return sweeps
+    .filter((sweep) => sweep.mains !== null && !nearest.some((one) => one.sweep === sweep))
+    .flatMap((sweep): Note[] => {
+      const found = kindOfLimit(sweep, window);
+      return found === null || found === 'unknown' ? [] : [{ key: 'limitElsewhere', args: { mains: sweep.mains?.value ?? 'notStated', kind: found.kind } }];
+    });
+}
 
 /** Output resistance of each run, and what cable and contacts add where there is a run at each end. */
 function slopesOf(level: LevelFacts, runs: LevelFacts['nearest']): { steps: StepNode[]; notes: Note[] } {

@@ -4,7 +4,9 @@ import { getCell } from '../../table/look-up.ts';
 import type { Derived } from '../../trace/derived.ts';
 import type { Note } from '../../trace/step.ts';
 import { uncertaintyOf } from '../../trace/leaf.ts';
-import { nameOf } from '../../working/bench/bench.ts';
+import { exhibitsOf, nameOf } from '../../working/bench/bench.ts';
+import { findRead } from '../../working/bench/open-value.ts';
+import { rectifierFromTouch } from '../../working/touch/rectifier-from-touch.ts';
 import { computedBound, type TouchReading } from '../../working/touch/touch-facts.ts';
 import type { Facts } from '../../working/facts.ts';
 import { atMost, type LimitLine, limitLine, undecided } from '../decide.ts';
@@ -62,7 +64,7 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
   const others = reading.peak ? [] : (['class2', 'phoneSupply'] as const).map((row) => limitLine(row, 'atMost', getCell(olderLines, row, 'rms', `touch/line-${row}`, 'I')));
   const felt = atMost(reading.current, line('es1'), facts.setting.decision);
   const letGo = atMost(reading.current, line('es2'), facts.setting.decision);
-  const notes: Note[] = [{ key: 'scaledToHighestMains', args: {} }, ...crossCheck(facts, reading.current)];
+  const notes: Note[] = [{ key: 'scaledToHighestMains', args: {} }, ...crossCheck(facts, reading.current), ...rectifierNotes(facts, reading)];
   if (reading.method !== 'network') notes.push({ key: 'notTheNetwork', args: { method: reading.method ?? 'notStated' } });
   const beside = computedBound(facts.bench, facts.setting).map(({ current }) => current.step);
   const common = { show: 'milliamperes', beside, notes } as const;
@@ -71,6 +73,16 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
   if (letGo.outcome !== 'fail') return answer;
   // beyond 5 mA but not surely beyond 6.5: the injurious word stands by itself, the lethal one hangs on a limit from memory and stands in doubt
   return { ...answer, notes: [...notes, { key: 'alsoBeyondLetGo', args: {} }], beyond: { id: 'let-go', answer: { ...common, judgement: letGo, consequence: 'lethal' } } };
+}
+
+/** What both plug ways together say of the rectifier, and whether the board says otherwise. */
+function rectifierNotes({ bench, touch }: Facts, reading: TouchReading): Note[] {
+  const from = reading.id.slice(0, reading.id.lastIndexOf('~'));
+  const hint = rectifierFromTouch(touch).find((one) => one.from === from);
+  if (hint === undefined || hint.says === 'cannotTell') return [];
+  const recorded = exhibitsOf(bench, 'board').flatMap(({ struck, rectifier }) => (struck === undefined ? [findRead(rectifier)] : []));
+  const contradicted = (hint.says === 'oneConductor' && recorded.includes('bridge')) || (hint.says === 'symmetric' && recorded.includes('singleDiode'));
+  return [{ key: contradicted ? 'plugWaysContradictBoard' : hint.says === 'oneConductor' ? 'plugWaysOneConductor' : 'plugWaysSymmetric', args: {} }];
 }
 
 /** A reading clearly above what the parts across the barrier can pass means another way through. */

@@ -9,7 +9,7 @@ export const requiredEfficiency = defineFormula({
   source: cite('eu-2019-1782', 'annex II, 1(b)', 'official-text', { alsoBy: ['10 CFR 430 level VI: the same for single outputs'] }),
   inputs: {
     power: { symbol: 'P', unit: 'W', means: 'nameplate output power' },
-    a: { symbol: 'a', unit: '1', means: 'factor of the logarithm', moves: 'up' },
+    a: { symbol: 'a', unit: '1', means: 'factor of the logarithm' },
     b: { symbol: 'b', unit: '1', means: 'factor of the power', moves: 'up' },
     c: { symbol: 'c', unit: '1', means: 'constant', moves: 'up' },
   },

@@ -33,16 +33,33 @@ export function doubtOfReading(reading: ReadingOf): Form | null {
   if (isRefusal(accuracy)) return null; // refused when the case was read
   const step = range.resolution ?? reading.lastDigit;
   const shared = `${reading.instrument.id}/${reading.role}/${index}/${reading.day}`;
-  const own = (halfWidth: number): number => uOf(halfWidth, range.basis);
   const shown = ROLES[reading.role] === 'temperature' ? reading.value - ZERO_CELSIUS_K : reading.value; // "% of reading" is of the degrees shown
   const parts = partsThatCount(accuracy, shown, step);
+  const halves = {
+    gain: parts.ofReading ? accuracy.ofReading * Math.abs(shown) : 0,
+    offset: parts.fixed ? accuracy.fixed : 0,
+    digits: parts.digits ? accuracy.digits * step : 0,
+  };
   const forms: { form: Form; factor: number }[] = [];
   const args = { instrument: reading.instrument.name };
-  if (parts.ofReading) forms.push({ form: doubtOf({ id: `gain/${shared}`, u: own(accuracy.ofReading), means: 'gain', args }), factor: shown });
-  if (parts.fixed) forms.push({ form: doubtOf({ id: `offset/${shared}`, u: own(accuracy.fixed), means: 'offset', args }), factor: 1 });
-  if (parts.digits) forms.push({ form: doubtOf({ id: `digits/${reading.field}`, u: own(accuracy.digits * step), means: 'digits', args }), factor: 1 });
-  else forms.push({ form: doubtOf(resolutionLeaf(reading.field, step)), factor: 1 });
+  const u = (halfWidth: number): number => uOf(halfWidth, range.basis);
+  if (parts.ofReading) forms.push({ form: doubtOf({ id: `gain/${shared}`, u: u(accuracy.ofReading), means: 'gain', args }), factor: shown });
+  const offset = parts.digits ? halves.offset : remainder(halves.offset, halves.gain);
+  if (parts.fixed) forms.push({ form: doubtOf({ id: `offset/${shared}`, u: u(offset), means: 'offset', args }), factor: 1 });
+  if (parts.digits) {
+    const digits = remainder(halves.digits, halves.gain, halves.offset);
+    forms.push({ form: doubtOf({ id: `digits/${reading.field}`, u: u(digits), means: 'digits', args }), factor: 1 });
+  } else forms.push({ form: doubtOf(resolutionLeaf(reading.field, step)), factor: 1 });
   return addForms(forms);
+}
+
+/**
+ * What the last part must be so that all together make one rectangle as wide as the sheet's whole bound: sheets add their parts, and two
+ * rectangles side by side would promise more than the sheet does. The shared parts keep their own size, so that readings of one meter stay tied.
+ */
+function remainder(own: number, ...shared: readonly number[]): number {
+  const whole = shared.reduce((sum, half) => sum + half, own);
+  return Math.sqrt(whole * whole - shared.reduce((sum, half) => sum + half * half, 0));
 }
 
 /** The last digit alone, for a reading whose meter does not count it among its digits. */

@@ -24,7 +24,7 @@ export interface SpotReading {
   readonly ambient: Derived | null;
   /** As read, emissivity corrected; null when it cannot count. */
   readonly temperature: Derived | null;
-  readonly refused: 'bareMetal' | 'emissivityUnknown' | null;
+  readonly refused: 'bareMetal' | 'emissivityUnknown' | 'reflectionTooStrong' | null;
   /** Conditions that are not stated: without load, mains, cover, ambient and minutes a temperature is stored and not comparable. */
   readonly missing: readonly string[];
   /** Read with the cover open or opened before: the closed unit is at least as hot. */
@@ -69,6 +69,9 @@ function readSpot(bench: Bench, levels: readonly LevelFacts[], exhibit: ExhibitO
   const reflected = temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;
   if (reflected === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
   const cameraEmissivity = given('typed', set.value, '1', { id: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`, name: 'cameraEmissivity', symbol: 'ε_c', field: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity` });
+  // what is reflected may not exceed what is seen: then emissivity or reflection is wrong
+  if (trueTemperature.compute({ shown: shown.value, cameraEmissivity: cameraEmissivity.value, emissivity: emissivity.value, reflected: reflected.value }) <= 0)
+    return { ...common, temperature: null, refused: 'reflectionTooStrong' };
   const temperature = derive(trueTemperature, { shown, cameraEmissivity, emissivity, reflected }, `heat/${exhibit.id}/${row.id}/surface`);
   return { ...common, temperature, refused: null };
 }

@@ -12,7 +12,8 @@ import { altitude as altitudeTable } from '../../table/iec-62368-1/2018/altitude
 import { clearancePeak } from '../../table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../table/iec-62368-1/2018/clearance-withstand.ts';
 import { findCell, lookUp } from '../../table/look-up.ts';
-import type { Derived } from '../../trace/derived.ts';
+import { cite } from '../../source/source.ts';
+import { type Derived, given } from '../../trace/derived.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 
 export interface DistanceLimits {
@@ -28,7 +29,7 @@ export interface DistanceLimits {
  */
 export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Derived | null, degree: string): DistanceLimits | null {
   const at = `insulation/${pairId}/clearance`;
-  const impulse = lookUp(ratedImpulseVoltage, setting.nominal, setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', {
+  const impulse = lookUp(ratedImpulseVoltage, entered(setting), setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', {
     category: setting.overvoltageCategory,
   });
   const factor = lookUp(altitudeTable, setting.altitude, 'factor', 'insulation/altitude-factor', 'k_a');
@@ -48,6 +49,15 @@ export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Der
   const basic = one('B', 'basic');
   const reinforced = one('R', 'reinforced');
   return basic === null || reinforced === null ? null : { basic, reinforced, others: otherClearances(setting, impulse, at, degree) };
+}
+
+const JAPANESE_V = 100;
+const ROW_V = 150;
+
+/** Mains of 100 V are judged by the row of 150 V, though the row of 100 V would cover them. */
+function entered(setting: SettingFacts): Derived {
+  if (setting.nominal.value !== JAPANESE_V) return setting.nominal;
+  return given('constant', ROW_V, 'V', { id: 'insulation/mains-row', name: 'setting-mains-row', symbol: 'U', source: cite('iec-62368-1', 'table 12, 100 V systems by the row of 150 V', 'memory') });
 }
 
 /** A row that stands in the table is taken as it stands; only interpolated values are rounded. */

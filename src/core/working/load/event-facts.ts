@@ -8,6 +8,7 @@ import { type Derived, doubtOf, given } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
 import { type Opened, openValue } from '../bench/open-value.ts';
+import { otherLoads } from './other-loads.ts';
 
 export type Event = ExhibitOf<'event'>;
 export type What = Event['what'];
@@ -41,15 +42,22 @@ const ROLE: Readonly<Record<Name, Role | null>> = {
 };
 const SYMBOL: Readonly<Record<Name, string>> = { peak: 'V_p', trough: 'V_t', settled: 'V', seconds: 't', inputPower: 'P_i', current: 'I' };
 
-/** Kinds of event whose tries count for the unit, and whose readings count at a port. */
+/** Kinds of event whose tries count for the unit; whose voltages count at a level; in which the seconds of a drop-out count. */
 const TRIED: readonly What[] = ['plugIn', 'start', 'step', 'brownOut', 'negotiation'];
-const READ_AT_A_PORT: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'brownOut'];
+const READ_AT_A_LEVEL: readonly What[] = ['plugIn', 'unplug', 'start', 'step', 'brownOut', 'idle'];
+const DROPS_OUT: readonly What[] = ['plugIn', 'negotiation'];
+const VOLTAGES: readonly Name[] = ['peak', 'trough', 'settled'];
 
-/** False for an event that no check reads, or whose readings belong to no port that can be told: it is kept and shown as kept. */
+/** False for an event that no check reads, or whose readings belong to no level that can be told: it is kept and shown as kept. */
 export function isEventRead(bench: Bench, event: Event): boolean {
-  if (event.what === 'idle' || event.what === 'short' || event.what === 'overload') return true;
-  if (event.readings.length === 0) return TRIED.includes(event.what);
-  return READ_AT_A_PORT.includes(event.what) && portOfEvent(bench, event) !== null;
+  const { what, readings } = event;
+  if (what === 'short' || what === 'overload') return true;
+  if (readings.length === 0) return TRIED.includes(what);
+  if (readings.some(({ name }) => VOLTAGES.includes(name))) return READ_AT_A_LEVEL.includes(what) && levelOfEvent(bench, event) !== null;
+  const dropsOut = DROPS_OUT.includes(what) && readings.some(({ name }) => name === 'seconds');
+  const port = portOfEvent(bench, event);
+  if (dropsOut) return port !== null && otherLoads(bench, event, port.id).length > 0;
+  return what === 'idle' && readings.some(({ name }) => name === 'inputPower');
 }
 
 /** Events of the kinds asked for, struck ones among them: their readings open as struck. */
@@ -63,10 +71,11 @@ export function portOfEvent(bench: Bench, event: Event): Port | null {
   return bench.one.ports.length === 1 ? bench.one.ports[0]! : null;
 }
 
-/** The level of its port that an event is about: the first unless it names another. */
+/** The level of its port that an event is about. A port with several levels does not tell which one was on: then the event names it, or nobody knows. */
 export function levelOfEvent(bench: Bench, event: Event): string | null {
   const port = portOfEvent(bench, event);
-  return port === null ? null : `${port.id}~${event.level ?? port.levels[0]?.id ?? 'first'}`;
+  const level = event.level ?? (port?.levels.length === 1 ? port.levels[0]?.id : undefined);
+  return port === null || level === undefined ? null : `${port.id}~${level}`;
 }
 
 export function readingsOf(bench: Bench, event: Event, names: readonly Name[]): EventReading[] {
