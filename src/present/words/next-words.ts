@@ -61,8 +61,8 @@ export const MEASUREMENT_HAZARDS: Templates = {
 export const STOPS: Templates = {
   caseTemperature: 'case temperature',
   outputCurrent: 'output current',
-  outputVoltageUp: 'output voltage, rising to',
-  outputVoltageDown: 'output voltage, falling to',
+  outputVoltageUp: 'output voltage, rising',
+  outputVoltageDown: 'output voltage, falling',
   enclosureTemperature: 'outside',
   windingTemperature: 'winding',
   inputPower: 'input power',

@@ -104,6 +104,11 @@ describe('what is not comparable', () => {
     expect(noteKeys(loaded)).toContain('idleLoaded');
   });
 
+  it('the American rule tests at 115 V, with the same figures', () => {
+    const american = { ...case_([idle('0.05 W', { under: { mains: '115 V' } })]), setting: { market: 'US' as const } };
+    expect(judged(american)).toMatchObject({ outcome: 'pass', limit: { at: { value: 0.1 } } });
+  });
+
   it('an open output is idle', () => {
     expect(judged(case_([idle('0.05 W', { under: { mains: '230 V', loads: [{ port: 'usb', draws: { state: 'open' } }] } })])).outcome).toBe(
       'pass',

@@ -128,7 +128,14 @@ describe('other outputs', () => {
   });
 
   it('a peak of 20.4 V on a port that negotiates is not held against 5 V because nobody wrote down the level', () => {
-    const port: PortInput = { id: 'usb', kind: 'usbC', levels: [{ id: '5v', voltage: '5 V', printed: '3 A' }, { id: '20v', voltage: '20 V', printed: '3 A' }] };
+    const port: PortInput = {
+      id: 'usb',
+      kind: 'usbC',
+      levels: [
+        { id: '5v', voltage: '5 V', printed: '3 A' },
+        { id: '20v', voltage: '20 V', printed: '3 A' },
+      ],
+    };
     const nowhere = case_([event('step', { peak: '20.4 V ± 0.1 V' })], port);
     expect(findingsOf(judge(nowhere), 'harm/transient').every(({ outcome }) => outcome === 'notAssessed')).toBe(true);
     expect(judge(nowhere).unjudged).toContainEqual({ exhibit: 'event-step', kind: 'event' });

@@ -13,6 +13,7 @@ interface Unit extends Subject {
 }
 
 const SAME_MAINS = 0.02; // share of the nominal mains within which a reading counts as at the test voltage
+const AMERICAN_V = 115; // 10 CFR 430 subpart B appendix Z, test voltage; its figures are the same
 
 /** Does it draw as little with nothing connected as the regulation asks? */
 export const idlePower = defineCheck<Unit>({
@@ -30,19 +31,27 @@ export const idlePower = defineCheck<Unit>({
   },
 });
 
-function judgeOne({ opened, field, value, mains, loaded, event }: IdleReading, limit: LimitLine, { setting }: Facts): Answer {
+function judgeOne({ opened, field, value, mains, loaded, event }: IdleReading, limit: LimitLine, facts: Facts): Answer {
   if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
   if (value === null) return { judgement: undecided('inconclusive', 'unknownValue', { fields: [field] }) };
   if (loaded)
     return { judgement: undecided('notAssessed', 'notComparable', { fields: [field], notes: [{ key: 'idleLoaded', args: {} }] }) };
-  if (mains === null || Math.abs(mains.value - setting.nominal.value) > SAME_MAINS * setting.nominal.value)
+  if (mains === null || !isTestMains(mains.value, facts))
     return {
       judgement: undecided('notAssessed', 'notComparable', {
         fields: [field],
         notes: [{ key: 'otherMains', args: { mains: mains?.value ?? 'notStated' } }],
       }),
     };
-  return { judgement: atMost(value, limit, setting.decision), notes: [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }] };
+  return {
+    judgement: atMost(value, limit, facts.setting.decision),
+    notes: [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }],
+  };
+}
+
+function isTestMains(volts: number, { bench, setting }: Facts): boolean {
+  const wanted = bench.one.setting.market === 'US' ? [setting.nominal.value, AMERICAN_V] : [setting.nominal.value];
+  return wanted.some((one) => Math.abs(volts - one) <= SAME_MAINS * one);
 }
 
 function mostPower({ bench, levels }: Facts): LimitLine | null {

@@ -72,7 +72,9 @@ function elsewhere({ sweeps, nearest }: LevelFacts, window: Window): Note[] {
     .filter((sweep) => sweep.mains !== null && !nearest.some((one) => one.sweep === sweep))
     .flatMap((sweep): Note[] => {
       const found = kindOfLimit(sweep, window);
-      return found === null || found === 'unknown' ? [] : [{ key: 'limitElsewhere', args: { mains: sweep.mains?.value ?? 'notStated', kind: found.kind } }];
+      return found === null || found === 'unknown'
+        ? []
+        : [{ key: 'limitElsewhere', args: { mains: sweep.mains?.value ?? 'notStated', kind: found.kind } }];
     });
 }
 
