@@ -1,16 +1,15 @@
 import type { Assessment, Finding } from '../../core/result/assessment.ts';
 import { countOutcomes } from '../figure/portrait-rows.ts';
-import { getCheckWords } from '../words/check-words.ts';
 import { decidedText, findingName, getFinding } from '../words/finding-text.ts';
 import { ONE_SAMPLE } from '../words/fixed-sentences.ts';
 import { GRADE_PHRASES } from '../words/grade-words.ts';
 import { LABORATORY_TITLE, laboratoryText } from '../words/laboratory-words.ts';
-import { BEFORE_WORDS, measurementText, prospectText } from '../words/next-words.ts';
 import { OUTCOME_WORDS, rungText } from '../words/outcome-words.ts';
 import { paint } from './ansi.ts';
-import { columnsOf, hang, toTerminal, wrapText } from './terminal-text.ts';
+import { columnsOf, hang, wrapText } from './terminal-text.ts';
 import { renderHalves } from './text-halves.ts';
 import { OUTCOME_PAINTS, TEXT_MARKS } from './text-marks.ts';
+import { renderLastChance, renderNext } from './text-next.ts';
 
 export interface SummaryOptions {
   readonly colour: boolean;
@@ -19,7 +18,6 @@ export interface SummaryOptions {
 }
 
 export const NARROWEST = 48; // columns below which two halves no longer stand side by side
-const MOST_NEXT = 3;
 const MOST_FINDINGS = 6;
 
 /** The verdict for a terminal: both halves, what decided, what else, what to measure next, and what no bench can tell. */
@@ -30,6 +28,7 @@ export function summaryText(assessment: Assessment, { colour, width }: SummaryOp
     renderHalves(assessment, columns, colour),
     renderDecided(assessment, columns, colour),
     renderTally(assessment, columns, colour),
+    renderLastChance(assessment, columns, colour),
     renderNext(assessment, columns, colour),
     wrapText(`${LABORATORY_TITLE}: ${laboratoryText(assessment.laboratory)}.`, columns).join('\n'),
     wrapText(ONE_SAMPLE, columns).join('\n'),
@@ -86,17 +85,6 @@ function renderTally(assessment: Assessment, width: number, colour: boolean): st
     else lines.push({ plain: `  ${plain}`, set: `  ${set}` });
   }
   return lines.map(({ set }) => set).join('\n');
-}
-
-function renderNext(assessment: Assessment, width: number, colour: boolean): string {
-  if (assessment.next.length === 0) return '';
-  const lines = assessment.next.slice(0, MOST_NEXT).map((one, index) => {
-    const before = one.before === null ? '' : ` (${BEFORE_WORDS[one.before]})`;
-    const settles = [...new Set(one.settles.map((id) => getCheckWords(id.split('@')[0] ?? id).title))];
-    const of = settles.length === 0 ? '' : ` Settles: ${settles.join(', ')}.`;
-    return hang(toTerminal(`${measurementText(one.measure, one.about)}${before}.${of} ${prospectText(one)}`), width, `  ${index + 1}. `);
-  });
-  return [paint('Measure next', 'bold', colour), ...lines].join('\n');
 }
 
 function find(assessment: Assessment, ids: readonly string[]): Finding[] {
