@@ -46,7 +46,7 @@ export function largeCase(): CaseInput {
     parts: [
       ...(document.parts ?? []),
       ...Array.from({ length: PARTS - (document.parts?.length ?? 0) }, (_, index) => ({
-        id: `r${index}`,
+        id: `bench-r${index}`,
         ref: `R${index}`,
         kind: 'resistor' as const,
         value: '4k7',
@@ -57,7 +57,7 @@ export function largeCase(): CaseInput {
       })),
     ],
     exhibits: [
-      ...(document.exhibits ?? []),
+      ...(document.exhibits ?? []).filter(({ kind }) => kind !== 'sweep'),
       ...sweeps,
       ...Array.from({ length: DISTANCES - 2 }, (_, index) => ({
         id: `gap-${index}`,

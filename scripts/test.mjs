@@ -21,6 +21,7 @@ if (step('npm packages', preparePackages)) {
   step('types', () => run(bin('tsc'), ['-p', 'tsconfig.json']));
   step('lint and format', () => run(bin('biome'), ['check', '.']));
   step('build', () => build({ force: true }));
+  step('no finding of the golden cases moved', () => run(bin('tsx'), ['scripts/golden.ts', '--check']));
   const folder = mkdtempSync(join(tmpdir(), 'mainsworthy-test-'));
   const counts = join(folder, 'counts.json');
   const args = ['run', ...process.argv.slice(2).filter((word) => word !== '--quick')];

@@ -26,8 +26,11 @@ export function toCanonical(value: unknown): unknown {
   if (typeof value === 'object') {
     const record = value as Record<string, unknown>;
     const sorted: Record<string, unknown> = {};
-    const names = Object.keys(record).map((key) => [composed(key), key] as const);
-    for (const [name, key] of names.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))) if (record[key] !== undefined) sorted[name] = toCanonical(record[key]);
+    const keys = Object.keys(record);
+    // names of our own documents are plain text: sort them as they are; others by their composed form, then by code units
+    const plain = keys.every((key) => PLAIN.test(key));
+    const order = plain ? keys.sort() : keys.sort((a, b) => (composed(a) < composed(b) ? -1 : composed(a) > composed(b) ? 1 : 0));
+    for (const key of order) if (record[key] !== undefined) sorted[composed(key)] = toCanonical(record[key]);
     return sorted;
   }
   throw new Error(`a ${typeof value} cannot be written down`);
