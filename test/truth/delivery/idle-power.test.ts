@@ -45,6 +45,13 @@ describe('a single output of 10 W', () => {
     expect(reading('0.05 W')).toMatchObject({ outcome: 'pass', probability: null });
   });
 
+  it('a plug-in meter that shows 0.0 W, or 0 W, cannot tell 0.1 W from nothing; one that shows 0.5 W is beyond it', () => {
+    for (const power of ['0.0 W', '0 W', '0.2 W'])
+      expect(reading(power)).toMatchObject({ outcome: 'inconclusive', reason: 'uncertaintyUnknown' });
+    expect(reading('0.5 W')).toMatchObject({ outcome: 'fail' });
+    expect(reading('0.02 W')).toMatchObject({ outcome: 'pass' });
+  });
+
   it('below 0.05 W passes, above 0.2 W fails, above 0.05 W is open', () => {
     expect(reading('< 0.05 W').outcome).toBe('pass');
     expect(reading('> 0.2 W').outcome).toBe('fail');

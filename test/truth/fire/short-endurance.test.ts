@@ -110,6 +110,11 @@ describe('which output', () => {
     ]);
   });
 
+  it('an overload is no short, and a flame there counts as much', () => {
+    const finding = findingOf(judge(case_([short({ what: 'overload', aftermath: 'flame' })])), 'fire/short-endurance@usb~overload');
+    expect(finding).toMatchObject({ outcome: 'fail', headline: true, state: 'worstSustained' });
+  });
+
   it('nobody made one; there is no port', () => {
     expect(findingOf(judge(case_([])), 'fire/short-endurance@usb~short')).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
     expect(findingsOf(judge(), 'fire/short-endurance')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);

@@ -1,5 +1,6 @@
 import { noLoad } from '../../table/eu-2019-1782/2019/no-load.ts';
 import { lookUp } from '../../table/look-up.ts';
+import { uncertainty } from '../../trace/derived.ts';
 import type { Facts } from '../../working/facts.ts';
 import { type IdleReading, idlePowers } from '../../working/load/idle-facts.ts';
 import { unitNameplate } from '../../working/load/power-facts.ts';
@@ -31,7 +32,7 @@ export const idlePower = defineCheck<Unit>({
   },
 });
 
-function judgeOne({ opened, field, value, mains, loaded, event }: IdleReading, limit: LimitLine, facts: Facts): Answer {
+function judgeOne({ opened, field, value, lastDigit, mains, loaded, event }: IdleReading, limit: LimitLine, facts: Facts): Answer {
   if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
   if (value === null) return { judgement: undecided('inconclusive', 'unknownValue', { fields: [field] }) };
   if (loaded)
@@ -43,10 +44,12 @@ function judgeOne({ opened, field, value, mains, loaded, event }: IdleReading, l
         notes: [{ key: 'otherMains', args: { mains: mains?.value ?? 'notStated' } }],
       }),
     };
-  return {
-    judgement: atMost(value, limit, facts.setting.decision),
-    notes: [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }],
-  };
+  const own = atMost(value, limit, facts.setting.decision);
+  const notes = [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }];
+  // a display that shows 0.0 W cannot tell 0.1 W from nothing
+  const digit = uncertainty(value) === null && value.side === undefined ? (lastDigit ?? 0) : 0;
+  const coarse = digit > 0 && limit.at !== null && Math.abs(value.value - limit.at.value) <= digit;
+  return { judgement: coarse ? { ...own, outcome: 'inconclusive', reason: 'uncertaintyUnknown', headline: false } : own, notes };
 }
 
 function isTestMains(volts: number, { bench, setting }: Facts): boolean {

@@ -74,13 +74,13 @@ function judgeOne(facts: Facts, event: Event): Answer {
     if (!BORNE.includes(opened.v))
       return {
         judgement: oneOf(opened.v, opened.v === 'flame' ? NO_FLAME : NOTHING_LIVE, false, [field]),
-        state: 'shorted',
+        state: event.what === 'short' ? 'shorted' : 'worstSustained',
         beside,
         notes,
       };
     return {
       judgement: undecided('notAssessed', 'limitUnknown', { measured: { word: opened.v }, fields: [field] }),
-      state: 'shorted',
+      state: event.what === 'short' ? 'shorted' : 'worstSustained',
       beside,
       notes: [...notes, { key: 'faultTemperatureUnknown', args: {} }],
     };

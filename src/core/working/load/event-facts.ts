@@ -1,7 +1,7 @@
 import type { ExhibitOf } from '../../evidence/case.ts';
 import type { Role } from '../../evidence/instrument.ts';
 import type { Port } from '../../evidence/sample.ts';
-import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import { parseQuantity, type Quantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import type { Kind } from '../../quantity/unit.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
@@ -21,6 +21,8 @@ export interface EventReading {
   readonly opened: Opened<string>;
   /** Null where there is no reading, or its text is no quantity of that kind. */
   readonly value: Derived | null;
+  /** What one step of the last digit written is worth; null where there is no value. */
+  readonly lastDigit: number | null;
 }
 
 const KIND: Readonly<Record<Name, Kind>> = {
@@ -84,20 +86,20 @@ export function readingsOf(bench: Bench, event: Event, names: readonly Name[]): 
     .map(({ id, name, value }) => {
       const field = `/exhibits/${event.id}/readings/${id}/value`;
       const opened: Opened<string> = event.struck === undefined ? openValue<string>(value) : { state: 'struck', because: event.struck };
-      return {
-        event,
-        name,
-        field,
-        opened,
-        value: opened.state === 'read' ? derived(bench, event, name, field, opened.v, opened.read.instrument) : null,
-      };
+      const quantity = opened.state === 'read' ? parsed(opened.v, name) : null;
+      const instrument = opened.state === 'read' ? opened.read.instrument : undefined;
+      const derived = quantity === null ? null : deriveOne(bench, event, name, field, quantity, instrument);
+      return { event, name, field, opened, value: derived, lastDigit: quantity?.lastDigit ?? null };
     });
 }
 
-function derived(bench: Bench, event: Event, name: Name, field: string, text: string, instrument: string | undefined): Derived | null {
+function parsed(text: string, name: Name): Quantity | null {
   const read = parseQuantity(text, KIND[name]);
   const quantity = isRefusal(read) && name === 'seconds' ? parseQuantity(`${text} s`, 'time') : read;
-  if (isRefusal(quantity)) return null;
+  return isRefusal(quantity) ? null : quantity;
+}
+
+function deriveOne(bench: Bench, event: Event, name: Name, field: string, quantity: Quantity, instrument: string | undefined): Derived {
   const role = ROLE[name];
   if (role !== null) return deriveReading(bench, quantity, { field, role, day: event.day, instrument, symbol: SYMBOL[name] });
   const doubt =
