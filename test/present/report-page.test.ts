@@ -102,6 +102,21 @@ describe('the report in a browser', () => {
     await page.close();
   });
 
+  it('of an empty case prints on few pages, with nothing wider than the paper', async () => {
+    const FEW = 5;
+    const PAPER = 661; // the width inside the margins, in CSS pixels
+    const page = await browser.newPage({ viewport: { width: PAPER, height: 900 } });
+    for (const name of ['empty', 'full'] as const) {
+      await page.goto(pathToFileURL(join(folder, `${name}.html`)).href);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(PAPER);
+    }
+    await page.goto(pathToFileURL(join(folder, 'empty.html')).href);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeLessThanOrEqual(FEW);
+    await page.close();
+  });
+
   it('prints on several A4 pages', async () => {
     const page = await browser.newPage();
     await page.goto(pathToFileURL(join(folder, 'full.html')).href);
