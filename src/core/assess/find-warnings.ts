@@ -3,6 +3,7 @@ import { coldIsRead } from '../working/cold/cold-facts.ts';
 import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
+import { levelOfSweep } from '../working/load/read-sweep.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
 const JUDGED = new Set([
@@ -28,7 +29,8 @@ export function findUnjudged(facts: Facts): Assessment['unjudged'] {
         !JUDGED.has(exhibit.kind) ||
         (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') ||
         (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) ||
-        (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)),
+        (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)) ||
+        (exhibit.kind === 'sweep' && levelOfSweep(facts.bench, exhibit) === null),
     )
     .map(({ id, kind }) => ({ exhibit: id, kind }));
 }

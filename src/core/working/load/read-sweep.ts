@@ -84,7 +84,7 @@ export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
   return {
     exhibit,
     port: exhibit.port,
-    level: exhibit.level ?? bench.ports.get(exhibit.port)?.levels[0]?.id ?? 'first',
+    level: levelOfSweep(bench, exhibit) ?? NOT_STATED,
     rows: rows.toSorted((a, b) => a.current.value - b.current.value),
     rising,
     gaveWay: rising.length < rows.length,
@@ -92,6 +92,14 @@ export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
     frequency: quantityOf(findCondition(under.frequency), 'frequency'),
     leftOut,
   };
+}
+
+const NOT_STATED = 'not stated'; // no id of a level can hold a space
+
+/** The level a sweep is of. A port with several levels does not tell which one was on: then the sweep names it, or nobody knows. */
+export function levelOfSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): string | null {
+  const levels = bench.ports.get(exhibit.port)?.levels ?? [];
+  return exhibit.level ?? (levels.length === 1 ? levels[0]!.id : null);
 }
 
 const TAKEN_BACK = 0.02; // share by which a current must fall below the largest so far to count as taken back by the unit
