@@ -37,3 +37,30 @@ describe('a sweep of a port that negotiates', () => {
     expect(assessment.unjudged).toEqual([]);
   });
 });
+
+describe('a sweep with a neighbour loaded', () => {
+  const second: PortInput = { id: 'two', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A' }] };
+  const first: PortInput = { ...second, id: 'usb' };
+  const WEAK = [
+    ['0', '5.1'],
+    ['1', '4.8'],
+    ['1.2', '4.2'],
+  ];
+  const STRONG = [
+    ['0', '5.1'],
+    ['1', '5.05'],
+    ['2.5', '5'],
+  ];
+  const loads = [{ port: 'two', draws: '2 A' }];
+  const both = (...runs: ReturnType<typeof sweep>[]) =>
+    judge({ ports: [first, second], instruments: [plainMeter('0.01 V', { uAmpere: '0.001 A' })], days: [PLAIN_DAY], exhibits: runs });
+  const beside = sweep(WEAK, { id: 'beside', under: { mains: '230 V', loads } });
+
+  it('is not held against what is printed for the one output: a budget that is shared may be spent', () => {
+    expect(findingOf(both(beside), 'delivery/current@usb~5v')).toMatchObject({ outcome: 'notAssessed' });
+    expect(findingOf(both(beside, sweep(STRONG)), 'delivery/current@usb~5v')).toMatchObject({ outcome: 'pass' });
+  });
+
+  it('is held against what is printed for both', () =>
+    expect(findingOf(both(beside, sweep(STRONG)), 'delivery/ports@usb').outcome).toBe('fail'));
+});

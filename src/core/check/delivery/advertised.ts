@@ -27,11 +27,12 @@ export const advertised = defineCheck<AdvertisedLevel>({
     if (level === null) return open('notLooked', first, 'offerWithoutLevel');
     const { window } = level;
     if (window === null) return open('limitUnknown', first, 'noWindow');
-    if (level.nearest.length === 0) return open('notLooked', first, 'offerNotSwept');
+    const runs = [...level.nearest, ...level.inCompany];
+    if (runs.length === 0) return open('notLooked', first, 'offerNotSwept');
     const untried = new Set(offers.map(({ company }) => company));
-    for (const { sweep } of level.nearest) untried.delete(companyOf(bench, sweep.exhibit, level.port.id));
+    for (const { sweep } of runs) untried.delete(companyOf(bench, sweep.exhibit, level.port.id));
     const answers = offers.flatMap((offer) =>
-      level.nearest
+      runs
         .filter(({ sweep }) => companyOf(bench, sweep.exhibit, level.port.id) === offer.company)
         .flatMap(({ sweep, held }): Answer[] => {
           if (held === null) return [];

@@ -4,7 +4,6 @@ import { cite } from '../../source/source.ts';
 import { type Derived, uncertainty } from '../../trace/derived.ts';
 import type { Note, StepNode } from '../../trace/step.ts';
 import { kindOfLimit } from '../../working/load/kind-of-limit.ts';
-import { companyOf } from '../../working/load/other-loads.ts';
 import { outputResistance } from '../../working/load/output-resistance.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import type { Window } from '../../working/load/window-of.ts';
@@ -33,13 +32,12 @@ export const regulationMode = defineCheck<LevelFacts>({
   consequence: 'informative',
   needs: ['sweepBeyond'],
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
-  judge: ({ bench }, level) => {
-    const { window } = level;
-    if (level.nearest.length === 0) return { judgement: undecided('notAssessed', level.onlyStruck ? 'struck' : 'notLooked') };
-    if (window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noWindow', args: {} }] }) };
-    const alone = level.nearest.filter(({ sweep }) => companyOf(bench, sweep.exhibit, sweep.port) === '');
-    if (alone.length === 0)
+  judge: (_facts, level) => {
+    const { window, nearest: alone, inCompany } = level;
+    if (alone.length === 0 && inCompany.length > 0)
       return { judgement: undecided('notAssessed', 'notComparable', { notes: [{ key: 'neighboursLoaded', args: {} }] }) };
+    if (alone.length === 0) return { judgement: undecided('notAssessed', level.onlyStruck ? 'struck' : 'notLooked') };
+    if (window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noWindow', args: {} }] }) };
     const slopes = slopesOf(level, alone);
     const worst = worstAnswer(
       alone.map(({ sweep }): Answer => {
@@ -67,9 +65,9 @@ export const regulationMode = defineCheck<LevelFacts>({
 });
 
 /** What the runs at other mains show: two things can be true, one at each. */
-function elsewhere({ sweeps, nearest }: LevelFacts, window: Window): Note[] {
+function elsewhere({ sweeps, nearest, inCompany }: LevelFacts, window: Window): Note[] {
   return sweeps
-    .filter((sweep) => sweep.mains !== null && !nearest.some((one) => one.sweep === sweep))
+    .filter((sweep) => sweep.mains !== null && ![...nearest, ...inCompany].some((one) => one.sweep === sweep))
     .flatMap((sweep): Note[] => {
       const found = kindOfLimit(sweep, window);
       return found === null || found === 'unknown'

@@ -65,7 +65,7 @@ function sameNominal(levels: readonly LevelFacts[]): Derived | null {
 export function companyRuns(bench: Bench, levels: readonly LevelFacts[], port: string, total: Derived): CompanyRun[] {
   return levels
     .filter((level) => level.port.id === port)
-    .flatMap((level) => level.nearest.flatMap(({ sweep }) => companyRun(bench, levels, level, sweep, total) ?? []));
+    .flatMap((level) => level.inCompany.flatMap(({ sweep }) => companyRun(bench, levels, level, sweep, total) ?? []));
 }
 
 function companyRun(bench: Bench, levels: readonly LevelFacts[], level: LevelFacts, sweep: Sweep, total: Derived): CompanyRun | null {

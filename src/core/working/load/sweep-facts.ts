@@ -5,8 +5,15 @@ import { deriveTyped } from '../bench/derive-reading.ts';
 import { findRead } from '../bench/open-value.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 import { heldCurrent } from './held-current.ts';
+import { companyOf } from './other-loads.ts';
 import { readSweep, type Sweep } from './read-sweep.ts';
 import { type Window, windowOf } from './window-of.ts';
+
+/** A sweep with the current it holds inside the window; null where there is no window. */
+export interface Run {
+  readonly sweep: Sweep;
+  readonly held: Derived | null;
+}
 
 /** One voltage level of one port with its claim, its window and every sweep of it. */
 export interface LevelFacts {
@@ -20,28 +27,39 @@ export interface LevelFacts {
   readonly sweeps: readonly Sweep[];
   /** There are sweeps of it, and all are struck. */
   readonly onlyStruck: boolean;
-  /** The sweeps nearest to the nominal mains, of both orders and starts: the worst of them counts, they are never averaged. */
-  readonly nearest: readonly { readonly sweep: Sweep; readonly held: Derived | null }[];
+  /** The sweeps of this port alone nearest to the nominal mains, of both orders and starts: the worst of them counts, they are never averaged. */
+  readonly nearest: readonly Run[];
+  /** The same with neighbours loaded: a shared budget may then be spent, which is a question of its own. */
+  readonly inCompany: readonly Run[];
 }
 
 export function levelFacts(bench: Bench, setting: SettingFacts): LevelFacts[] {
   const all = exhibitsOf(bench, 'sweep').map((exhibit) => readSweep(bench, exhibit));
+  const inCompany = (sweep: Sweep): boolean => companyOf(bench, sweep.exhibit, sweep.port) !== '';
   const sweeps = all.filter(({ exhibit }) => exhibit.struck === undefined);
   return bench.one.ports.flatMap((port) =>
     port.levels.map((level) => {
       const own = sweeps.filter((sweep) => sweep.port === port.id && sweep.level === level.id);
       const printed = findRead(level.printed);
       const window = windowOf(port, level);
+      const held = (sweep: Sweep): Run => ({ sweep, held: window === null ? null : heldCurrent(sweep, window) });
       return {
         id: `${port.id}~${level.id}`,
         about: `${nameOf(bench, port.id)}, ${level.voltage}`,
         port,
         level,
-        claim: printed === null ? null : deriveTyped(printed, 'current', `/ports/${port.id}/levels/${level.id}/printed`, 'claimedCurrent', 'I_c'),
+        claim:
+          printed === null
+            ? null
+            : deriveTyped(printed, 'current', `/ports/${port.id}/levels/${level.id}/printed`, 'claimedCurrent', 'I_c'),
         window,
         sweeps: own,
         onlyStruck: own.length === 0 && all.some((sweep) => sweep.port === port.id && sweep.level === level.id),
-        nearest: nearestTo(setting.nominal.value, own).map((sweep) => ({ sweep, held: window === null ? null : heldCurrent(sweep, window) })),
+        nearest: nearestTo(
+          setting.nominal.value,
+          own.filter((sweep) => !inCompany(sweep)),
+        ).map(held),
+        inCompany: nearestTo(setting.nominal.value, own.filter(inCompany)).map(held),
       };
     }),
   );
