@@ -1,10 +1,7 @@
-import { derive } from '../../formula/derive.ts';
-import { cableResistance } from '../../formula/load/cable-resistance.ts';
 import { cite } from '../../source/source.ts';
-import { type Derived, uncertainty } from '../../trace/derived.ts';
-import type { Note, StepNode } from '../../trace/step.ts';
+import type { Note } from '../../trace/step.ts';
 import { kindOfLimit } from '../../working/load/kind-of-limit.ts';
-import { outputResistance } from '../../working/load/output-resistance.ts';
+import { slopesOf } from '../../working/load/slopes-of.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import type { Window } from '../../working/load/window-of.ts';
 import { type LimitLine, oneOf, undecided } from '../decide.ts';
@@ -12,7 +9,6 @@ import { type Answer, defineCheck } from '../define-check.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 const LIMITS = ['constantCurrent', 'constantPower', 'foldback', 'hiccup', 'latchOff'];
-const SURE = 2; // standard uncertainties by which a slope must differ from none
 
 const LIMIT: LimitLine = {
   name: 'someLimit',
@@ -74,29 +70,4 @@ function elsewhere({ sweeps, nearest, inCompany }: LevelFacts, window: Window): 
         ? []
         : [{ key: 'limitElsewhere', args: { mains: sweep.mains?.value ?? 'notStated', kind: found.kind } }];
     });
-}
-
-/** Output resistance of each run, and what cable and contacts add where there is a run at each end. */
-function slopesOf(level: LevelFacts, runs: LevelFacts['nearest']): { steps: StepNode[]; notes: Note[] } {
-  const found = runs.flatMap(({ sweep, held }) => {
-    const resistance = held === null ? null : outputResistance(sweep, held);
-    return resistance === null ? [] : [{ sense: sweep.exhibit.sense, resistance, exhibit: sweep.exhibit.id }];
-  });
-  const at = (sense: 'socket' | 'cableEnd'): Derived | undefined => found.find((one) => one.sense === sense)?.resistance;
-  const [socket, end] = [at('socket'), at('cableEnd')];
-  const cable =
-    socket === undefined || end === undefined
-      ? null
-      : derive(cableResistance, { end, socket }, `load/${level.port.id}/${level.level.id}/cable-resistance`);
-  const notes = found.map(({ resistance, exhibit }): Note => {
-    const u = uncertainty(resistance);
-    const rises = resistance.value < 0 && u !== null && -resistance.value > SURE * u;
-    return rises
-      ? { key: 'cableCompensation', args: { exhibit, rise: -resistance.value } }
-      : { key: 'outputResistance', args: { exhibit, resistance: resistance.value } };
-  });
-  return {
-    steps: [...found.map(({ resistance }) => resistance.step), ...(cable === null ? [] : [cable.step])],
-    notes: cable === null ? notes : [...notes, { key: 'cableAndContacts', args: { resistance: cable.value } }],
-  };
 }
