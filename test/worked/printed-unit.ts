@@ -8,7 +8,7 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   pA: [1e-12, 'A'],
   '%': [1e-2, '1'],
   nF: [1e-9, 'F'],
-  'N·m': [1, 'N·m'],
+  N·m: [1, 'N·m'],
   MΩ: [1e6, 'Ω'],
   V: [1, 'V'],
   A: [1, 'A'],

@@ -94,7 +94,12 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   const line = limit.at;
   if (line === null) throw new Error(`${limit.name} has no value to compare with`);
   const slack = (own: number, at: number): number => sign * (at - own);
-  const u = uncertaintyOf(addForms([{ form: line.form, factor: 1 }, { form: value.form, factor: -1 }]));
+  const u = uncertaintyOf(
+    addForms([
+      { form: line.form, factor: 1 },
+      { form: value.form, factor: -1 },
+    ]),
+  );
   // with unknown uncertainty nothing is said within a tenth of the limit (of the permitted rise, for temperatures)
   const blind = (own: number, at: number): number => BLIND_BAND * Math.abs(ratio(own, at) === null ? at : at - offsetOf(ratio, at));
   const decide = (own: number, at: number): { outcome: Outcome; reason: Reason; probability: number | null } => {
@@ -103,16 +108,22 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
     if (sided === 'cannotTell') return { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     if (sided === 'canOnlyPass') {
       const surely = p === null ? slack(own, at) > blind(own, at) : p >= rule.passAt;
-      return surely ? { outcome: 'pass', reason: 'met', probability: p } : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
+      return surely
+        ? { outcome: 'pass', reason: 'met', probability: p }
+        : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     }
     if (sided === 'canOnlyFail') {
       const surely = p === null ? slack(own, at) < -blind(own, at) : p <= rule.failAt;
       // a bound that just touches the limit is beyond it only when the limit itself may not be reached: then it cannot tell
-      return surely ? { outcome: 'fail', reason: 'notMet', probability: p } : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
+      return surely
+        ? { outcome: 'fail', reason: 'notMet', probability: p }
+        : { outcome: 'inconclusive', reason: 'oneSided', probability: null };
     }
     if (p === null) {
       if (Math.abs(slack(own, at)) <= blind(own, at)) return { outcome: 'inconclusive', reason: 'uncertaintyUnknown', probability: null };
-      return slack(own, at) >= 0 ? { outcome: 'pass', reason: 'met', probability: null } : { outcome: 'fail', reason: 'notMet', probability: null };
+      return slack(own, at) >= 0
+        ? { outcome: 'pass', reason: 'met', probability: null }
+        : { outcome: 'fail', reason: 'notMet', probability: null };
     }
     if (p >= rule.passAt) return { outcome: 'pass', reason: 'met', probability: p };
     if (p <= rule.failAt) return { outcome: 'fail', reason: 'notMet', probability: p };
@@ -122,12 +133,16 @@ function compare(value: Derived, limit: LimitLine, sign: 1 | -1, rule: DecisionR
   const branches = [...line.alternatives.map((at) => decide(value.value, at)), ...value.alternatives.map((own) => decide(own, line.value))];
   if (decided.outcome !== 'inconclusive' && branches.some(({ outcome }) => outcome !== decided.outcome))
     decided = { outcome: 'inconclusive', reason: 'branchesDisagree', probability: decided.probability };
-  if (decided.outcome === 'pass' && (outOfRange(value.step) || outOfRange(line.step))) decided = { ...decided, outcome: 'inconclusive', reason: 'outOfRange' };
+  if (decided.outcome === 'pass' && (outOfRange(value.step) || outOfRange(line.step)))
+    decided = { ...decided, outcome: 'inconclusive', reason: 'outOfRange' };
 
   const margin = ratio(value.value, line.value);
   const uValue = value.side === undefined ? u : null;
   const ends = uValue === null ? null : [ratio(value.value - BAND * uValue, line.value), ratio(value.value + BAND * uValue, line.value)];
-  const band = ends === null || ends[0] == null || ends[1] == null ? null : ([Math.min(ends[0], ends[1], margin ?? ends[0]), Math.max(ends[0], ends[1])] as const);
+  const band =
+    ends === null || ends[0] == null || ends[1] == null
+      ? null
+      : ([Math.min(ends[0], ends[1], margin ?? ends[0]), Math.max(ends[0], ends[1])] as const);
   return {
     ...decided,
     measured: value,
@@ -165,7 +180,12 @@ function surelyBeyond(value: Derived, line: Derived, sign: 1 | -1, ratio: Ratio)
   const margin = ratio(value.value, line.value);
   if (margin === null) return true; // zero against an at-least limit: infinitely far
   if (margin < BEYOND) return false;
-  const u = uncertaintyOf(addForms([{ form: line.form, factor: BEYOND }, { form: value.form, factor: -1 }]));
+  const u = uncertaintyOf(
+    addForms([
+      { form: line.form, factor: BEYOND },
+      { form: value.form, factor: -1 },
+    ]),
+  );
   if (u === null) return false;
   if (u === 0) return true;
   // distance of the value from the place where the ratio is 1.3, in standard uncertainties
@@ -192,8 +212,25 @@ export function oneOf(word: string, limit: LimitLine, ok: boolean, fields: reado
 }
 
 /** No comparison was made, for a reason. */
-export function undecided(outcome: 'notAssessed' | 'notApplicable' | 'inconclusive', reason: Reason, more: Partial<Judgement> = {}): Judgement {
-  return { outcome, reason, measured: null, limit: null, others: [], margin: null, marginBand: null, probability: null, headline: false, notes: [], fields: [], ...more };
+export function undecided(
+  outcome: 'notAssessed' | 'notApplicable' | 'inconclusive',
+  reason: Reason,
+  more: Partial<Judgement> = {},
+): Judgement {
+  return {
+    outcome,
+    reason,
+    measured: null,
+    limit: null,
+    others: [],
+    margin: null,
+    marginBand: null,
+    probability: null,
+    headline: false,
+    notes: [],
+    fields: [],
+    ...more,
+  };
 }
 
 /** A limit from a derived value. Its grade is the weakest of the table cells it rests on; readings and formulas do not lower it. */
@@ -210,7 +247,9 @@ export function limitLine(name: string, kind: Limit['kind'], at: Derived, to?: D
 function cellsOf(step: StepNode, found: StepNode[] = [], seen = new Set<string>()): StepNode[] {
   if (seen.has(step.id)) return found;
   seen.add(step.id);
-  const isCell = step.kind === 'lookUp' || (step.kind === 'constant' && step.source !== null && !step.name.startsWith('estimate-') && !step.name.startsWith('setting-'));
+  const isCell =
+    step.kind === 'lookUp' ||
+    (step.kind === 'constant' && step.source !== null && !step.name.startsWith('estimate-') && !step.name.startsWith('setting-'));
   const isMains = step.name.startsWith('iec-60038/'); // the voltage at which a table is entered is a setting, not part of the limit
   if (isCell && !isMains) found.push(step);
   for (const use of step.uses) cellsOf(use.node, found, seen);

@@ -7,7 +7,11 @@ import type { Answer } from './define-check.ts';
 import { judgeState } from './judge-state.ts';
 
 /** Rung to consequence for everything that stands between the mains and a hand (docs/decisions/0003-verdict.md). */
-export const BARRIER_CONSEQUENCES: Partial<Record<Rung, Consequence>> = { bridgedOrAbsent: 'lethal', belowBasic: 'lethal', basicNotReinforced: 'injurious' };
+export const BARRIER_CONSEQUENCES: Partial<Record<Rung, Consequence>> = {
+  bridgedOrAbsent: 'lethal',
+  belowBasic: 'lethal',
+  basicNotReinforced: 'injurious',
+};
 
 /**
  * Places one distance of one pair on its rung. Towards a hand reinforced insulation is asked for; between mains conductors and towards earth
@@ -16,7 +20,11 @@ export const BARRIER_CONSEQUENCES: Partial<Record<Rung, Consequence>> = { bridge
 export function judgeDistance(pair: PairFacts, reading: DistanceReading, limits: DistanceLimits, rule: DecisionRule): Answer {
   if (reading.opened.state === 'absent') {
     const limit = limitLine('reinforced', 'atLeast', limits.reinforced);
-    return { judgement: oneOf('absent', limit, false, [reading.field]), rung: 'bridgedOrAbsent', consequence: pair.betweenMains ? 'injurious' : 'lethal' };
+    return {
+      judgement: oneOf('absent', limit, false, [reading.field]),
+      rung: 'bridgedOrAbsent',
+      consequence: pair.betweenMains ? 'injurious' : 'lethal',
+    };
   }
   if (reading.distance === null) return { judgement: judgeState(reading.opened, reading.field) };
   if (pair.insulation === 'basic') return basicEnough(pair, reading.distance, limits, rule);
@@ -25,7 +33,12 @@ export function judgeDistance(pair: PairFacts, reading: DistanceReading, limits:
   const others = [limitLine('basic', 'atLeast', limits.basic), ...limits.others.map(({ name, at }) => limitLine(name, 'atLeast', at))];
   const dressed = (judgement: Judgement): Judgement => ({ ...judgement, others });
   if (reading.distance.value <= 0 && reading.distance.side === undefined)
-    return { judgement: dressed({ ...reinforced, outcome: 'fail', reason: 'notMet', headline: true }), rung: 'bridgedOrAbsent', consequence: 'lethal', show: 'millimetres' };
+    return {
+      judgement: dressed({ ...reinforced, outcome: 'fail', reason: 'notMet', headline: true }),
+      rung: 'bridgedOrAbsent',
+      consequence: 'lethal',
+      show: 'millimetres',
+    };
   if (reinforced.outcome === 'pass') return { judgement: dressed(reinforced), rung: 'reinforcedMet', show: 'millimetres' };
   if (basic.outcome === 'fail') {
     // the pair stands below basic: the headline follows the basic line, the ratio stays that of the reinforced one
@@ -34,7 +47,13 @@ export function judgeDistance(pair: PairFacts, reading: DistanceReading, limits:
   }
   if (reinforced.outcome === 'fail') {
     const notes = basic.outcome === 'pass' ? [] : [{ key: 'basicUndecided', args: { probability: basic.probability ?? '' } }];
-    return { judgement: dressed(reinforced), rung: 'basicNotReinforced', consequence: BARRIER_CONSEQUENCES.basicNotReinforced!, show: 'millimetres', notes };
+    return {
+      judgement: dressed(reinforced),
+      rung: 'basicNotReinforced',
+      consequence: BARRIER_CONSEQUENCES.basicNotReinforced!,
+      show: 'millimetres',
+      notes,
+    };
   }
   const notes = basic.outcome === 'pass' ? [{ key: 'basicMetRestUndecided', args: {} }] : [];
   return { judgement: dressed(reinforced), rung: 'undecided', show: 'millimetres', notes };
@@ -42,7 +61,14 @@ export function judgeDistance(pair: PairFacts, reading: DistanceReading, limits:
 
 function basicEnough(pair: PairFacts, distance: Derived, limits: DistanceLimits, rule: DecisionRule): Answer {
   const judgement = atLeast(distance, limitLine('basic', 'atLeast', limits.basic), rule);
-  const rung = judgement.outcome === 'pass' ? 'basicMet' : judgement.outcome === 'fail' ? (distance.value <= 0 ? 'bridgedOrAbsent' : 'belowBasic') : 'undecided';
+  const rung =
+    judgement.outcome === 'pass'
+      ? 'basicMet'
+      : judgement.outcome === 'fail'
+        ? distance.value <= 0
+          ? 'bridgedOrAbsent'
+          : 'belowBasic'
+        : 'undecided';
   return {
     judgement,
     rung,
@@ -56,9 +82,11 @@ function basicEnough(pair: PairFacts, distance: Derived, limits: DistanceLimits,
 /** Why a pair is not put to the tables at all, or null. */
 export function pairOutside(pair: PairFacts): Judgement | null {
   if (pair.id === BARRIER_NOT_MEASURED.id) return undecided('notAssessed', 'notLooked');
-  if (pair.insulation === 'fuseNotStated') return undecided('notAssessed', 'notLooked', { notes: [{ key: 'fuseSideNotStated', args: {} }] });
+  if (pair.insulation === 'fuseNotStated')
+    return undecided('notAssessed', 'notLooked', { notes: [{ key: 'fuseSideNotStated', args: {} }] });
   if (pair.insulation === 'functional') return undecided('notApplicable', 'doesNotApply');
-  if (pair.insulation === 'floating') return undecided('notAssessed', 'notImplemented', { notes: [{ key: 'floatingConductor', args: {} }] });
+  if (pair.insulation === 'floating')
+    return undecided('notAssessed', 'notImplemented', { notes: [{ key: 'floatingConductor', args: {} }] });
   if (pair.insulation === 'unknown') return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'sideNotStated', args: {} }] });
   return null;
 }

@@ -7,7 +7,11 @@ export function refusedSpot(reading: SpotReading): Judgement | null {
   const fields = [reading.field];
   if (reading.opened.state !== 'read') return judgeState(reading.opened, reading.field);
   if (reading.refused !== null) return undecided('notAssessed', 'refusedEvidence', { fields, notes: [{ key: reading.refused, args: {} }] });
-  if (reading.missing.length > 0) return undecided('notAssessed', 'notComparable', { fields, notes: [{ key: 'conditionsMissing', args: { missing: reading.missing.join(', ') } }] });
+  if (reading.missing.length > 0)
+    return undecided('notAssessed', 'notComparable', {
+      fields,
+      notes: [{ key: 'conditionsMissing', args: { missing: reading.missing.join(', ') } }],
+    });
   if (reading.temperature === null || reading.ambient === null) return undecided('notAssessed', 'notComparable', { fields });
   return null;
 }

@@ -16,6 +16,9 @@ export function onlyWhenSettled(reading: SpotReading, answer: Answer): Answer {
   const early = isRefusal(minutes) || minutes.value < SETTLED_S;
   const used = reading.state === 'labelLoad' || reading.state === 'worstSustained';
   if (used && !early) return answer;
-  const notes = [...answer.judgement.notes, { key: reading.state === 'shorted' ? 'shortedNotUse' : used ? 'readTooEarly' : 'lightLoad', args: {} }];
+  const notes = [
+    ...answer.judgement.notes,
+    { key: reading.state === 'shorted' ? 'shortedNotUse' : used ? 'readTooEarly' : 'lightLoad', args: {} },
+  ];
   return { ...answer, judgement: { ...answer.judgement, outcome: 'notAssessed', reason: 'notComparable', notes } };
 }

@@ -14,7 +14,9 @@ export function worstAnswer(answers: readonly Answer[], of: 'oneThing' | 'severa
   const assessed = counted.filter(({ judgement }) => judgement.outcome !== 'notAssessed');
   const [worst] = [...(assessed.length > 0 ? assessed : counted)].sort(byBadness);
   if (worst === undefined) throw new Error('there is no answer to choose from');
-  return of === 'oneThing' && disagree(assessed) ? { ...worst, notes: [...(worst.notes ?? []), { key: 'readingsDisagree', args: { readings: assessed.length } }] } : worst;
+  return of === 'oneThing' && disagree(assessed)
+    ? { ...worst, notes: [...(worst.notes ?? []), { key: 'readingsDisagree', args: { readings: assessed.length } }] }
+    : worst;
 }
 
 function byBadness(a: Answer, b: Answer): number {

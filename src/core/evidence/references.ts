@@ -118,7 +118,8 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
     case 'board':
       need('parts', exhibit.fusePart, `${at}/fusePart`);
       need('parts', findText(exhibit.inrush), `${at}/inrush`);
-      for (const list of ['bulk', 'bleeders', 'suppression'] as const) for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
+      for (const list of ['bulk', 'bleeders', 'suppression'] as const)
+        for (const id of findList(exhibit[list])) need('parts', id, `${at}/${list}`);
       break;
     case 'soak':
       for (const column of exhibit.table.columns) need('places', column.of, `${at}/table/columns/${column.id}/of`);

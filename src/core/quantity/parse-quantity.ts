@@ -156,7 +156,8 @@ function parseWithUncertainty(
   expected: Kind | undefined,
   wanted: string,
 ): Quantity | Refusal {
-  if (!/^-?[\d.,\s]+(?:[eE][+-]?\d+)?\s*[^()<>≤≥±]*\)?[^()<>≤≥±]*$/.test(right)) return refuse('not-a-quantity', text, 'a plain half width behind ±, such as ± 0.1 mm');
+  if (!/^-?[\d.,\s]+(?:[eE][+-]?\d+)?\s*[^()<>≤≥±]*\)?[^()<>≤≥±]*$/.test(right))
+    return refuse('not-a-quantity', text, 'a plain half width behind ±, such as ± 0.1 mm');
   const opened = left.startsWith('(') && /^[^)]*\)/.test(right);
   if (!opened && right.includes(')')) return refuse('not-a-quantity', text, wanted);
   const head = opened ? left.slice(1) : left;
@@ -175,7 +176,8 @@ function parseWithUncertainty(
 
 /** The half width behind "±", in the SI unit of the value. A temperature's half width is a difference. */
 function halfWidth(tail: string, value: Quantity, unitText: string): number | Refusal {
-  if (unitText === '%' && value.kind === 'temperature') return refuse('not-a-quantity', tail, 'a half width in kelvin: a share of a temperature depends on where its scale begins');
+  if (unitText === '%' && value.kind === 'temperature')
+    return refuse('not-a-quantity', tail, 'a half width in kelvin: a share of a temperature depends on where its scale begins');
   if (unitText === '%' && value.kind !== 'ratio') {
     const share = parseQuantity(tail, 'ratio');
     return isRefusal(share) ? share : share.value * Math.abs(value.value);

@@ -22,10 +22,16 @@ export const PUBLICATIONS = {
     title: 'IEC 60384-14, Fixed capacitors for electromagnetic interference suppression and connection to the mains',
     edition: '2013',
   },
-  'en-50075': { title: 'EN 50075, Flat non-wirable two-pole plugs 2.5 A 250 V, with cord, for the connection of class II equipment', edition: '1990' },
+  'en-50075': {
+    title: 'EN 50075, Flat non-wirable two-pole plugs 2.5 A 250 V, with cord, for the connection of class II equipment',
+    edition: '1990',
+  },
   'iec-60127': { title: 'IEC 60127, Miniature fuses', edition: 'edition not established' },
   'iec-60038': { title: 'IEC 60038, Standard voltages', edition: '2009' },
-  'iec-61140': { title: 'IEC 61140, Protection against electric shock, common aspects for installation and equipment', edition: 'edition not established' },
+  'iec-61140': {
+    title: 'IEC 61140, Protection against electric shock, common aspects for installation and equipment',
+    edition: 'edition not established',
+  },
   'iec-60062': { title: 'IEC 60062, Marking codes for resistors and capacitors', edition: '2016' },
   'iec-60063': { title: 'IEC 60063, Preferred number series for resistors and capacitors', edition: '2015 (edition from memory)' },
   'iec-62684': { title: 'IEC 62684, Common external power supply for data-enabled mobile telephones', edition: '2018' },

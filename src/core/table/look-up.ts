@@ -1,9 +1,9 @@
 import { type SiUnit, ZERO_CELSIUS_K } from '../quantity/unit.ts';
+import type { Source } from '../source/source.ts';
 import { combine } from '../trace/combine.ts';
 import type { Chosen, Derived } from '../trace/derived.ts';
 import { given } from '../trace/derived.ts';
 import { uncertaintyOf } from '../trace/leaf.ts';
-import type { Source } from '../source/source.ts';
 import type { PublishedTable } from './define-table.ts';
 
 /** The source of one cell: its own where the table says so, else the table's. */
@@ -40,12 +40,22 @@ export function getCell(table: PublishedTable, key: string | number, column: str
  * Looks a quantity up by the rule the table allows: the first row that covers it, or a straight line between rows. Null when the key lies
  * outside the table. The row taken is the branch of the step, so that a key whose uncertainty straddles a row carries both.
  */
-export function lookUp(table: PublishedTable, key: Derived, column: string, id: string, symbol: string, choices: Readonly<Record<string, Chosen>> = {}): Derived | null {
+export function lookUp(
+  table: PublishedTable,
+  key: Derived,
+  column: string,
+  id: string,
+  symbol: string,
+  choices: Readonly<Record<string, Chosen>> = {},
+): Derived | null {
   const spec = table.columns[column];
   const index = Object.keys(table.columns).indexOf(column);
   if (spec === undefined) throw new Error(`${table.id} has no column ${column}`);
   if (table.key.si !== key.unit) throw new Error(`${table.id} is entered with ${table.key.si}, not ${key.unit}`);
-  const rows = table.rows.map((row) => ({ key: toSi(row[0] as number, table.key.factor), cell: (row[index + 1] as number | null | undefined) ?? null }));
+  const rows = table.rows.map((row) => ({
+    key: toSi(row[0] as number, table.key.factor),
+    cell: (row[index + 1] as number | null | undefined) ?? null,
+  }));
   if (find(table, rows, key.value) === null) return null;
   const last = rows.at(-1)!.key;
   const inside = (value: number): number => Math.min(Math.max(value, 0), last);
@@ -61,10 +71,21 @@ export function lookUp(table: PublishedTable, key: Derived, column: string, id: 
       symbols: { key: key.step.symbol ?? 'x' },
       moves: moves === null ? {} : { key: moves },
       compute: ({ key: value }) => toSi(find(table, rows, inside(value)) ?? Number.NaN, spec.factor),
-      ...(table.lookUp === 'first row that covers' ? { sensitivity: () => ({ key: still }), branch: ({ key: value }: { key: number }) => `row ${rows[rowOf(value)]!.key} ${table.key.si}` } : {}),
+      ...(table.lookUp === 'first row that covers'
+        ? {
+            sensitivity: () => ({ key: still }),
+            branch: ({ key: value }: { key: number }) => `row ${rows[rowOf(value)]!.key} ${table.key.si}`,
+          }
+        : {}),
     },
     { key },
-    { id, name: table.id, symbol, source: sourceOfCell(table, table.rows[rowOf(key.value)]![0], column), notes: [{ key: 'tableColumn', args: { column, row: table.rows[rowOf(key.value)]![0] } }] },
+    {
+      id,
+      name: table.id,
+      symbol,
+      source: sourceOfCell(table, table.rows[rowOf(key.value)]![0], column),
+      notes: [{ key: 'tableColumn', args: { column, row: table.rows[rowOf(key.value)]![0] } }],
+    },
     choices,
   );
 }

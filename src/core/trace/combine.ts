@@ -145,7 +145,9 @@ function shifts<Name extends string>(
   // several leaves together may reach a row that none reaches alone
   const together = names.flatMap((name) => {
     const u = inputs[name].form.size > 1 ? uncertaintyOf(inputs[name].form) : null;
-    return u === null || u === 0 ? [] : [STRADDLE, -STRADDLE].map((k) => ({ leafId: 'together', shift: (form: Form) => (form === inputs[name].form ? k * u : 0) }));
+    return u === null || u === 0
+      ? []
+      : [STRADDLE, -STRADDLE].map((k) => ({ leafId: 'together', shift: (form: Form) => (form === inputs[name].form ? k * u : 0) }));
   });
   return [...one, ...together];
 }

@@ -1,5 +1,5 @@
-import { findCell } from '../../table/look-up.ts';
 import { touchTemperature } from '../../table/iec-62368-1/2018/touch-temperature.ts';
+import { findCell } from '../../table/look-up.ts';
 import { openValue } from '../../working/bench/open-value.ts';
 import type { SpotReading } from '../../working/heat/spot-facts.ts';
 import { atMost, type Judgement, limitLine, riseOver, undecided } from '../decide.ts';
@@ -37,8 +37,20 @@ export const enclosureTemperature = defineCheck<OutsidePlace>({
         const contact = facts.setting.contact.word;
         const at = findCell(touchTemperature, contact, material.v, `heat/touch-limit/${contact}-${material.v}`, 'T');
         if (at === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
-        const judgement = atMost(reading.temperature!, limitLine('touch', 'atMost', at), facts.setting.decision, riseOver(reading.ambient!.value));
-        return onlyWhenSettled(reading, { judgement, state: reading.state, notes: [{ key: 'asRead', args: {} }, { key: 'contactTime', args: { contact } }] });
+        const judgement = atMost(
+          reading.temperature!,
+          limitLine('touch', 'atMost', at),
+          facts.setting.decision,
+          riseOver(reading.ambient!.value),
+        );
+        return onlyWhenSettled(reading, {
+          judgement,
+          state: reading.state,
+          notes: [
+            { key: 'asRead', args: {} },
+            { key: 'contactTime', args: { contact } },
+          ],
+        });
       }),
     ),
 });
@@ -46,9 +58,13 @@ export const enclosureTemperature = defineCheck<OutsidePlace>({
 function notFit(reading: SpotReading): Judgement | null {
   const refused = refusedSpot(reading);
   if (refused !== null) return refused;
-  if (reading.under.cover !== 'closed') return undecided('notAssessed', 'notComparable', { fields: [reading.field], notes: [{ key: 'coverNotClosed', args: {} }] });
+  if (reading.under.cover !== 'closed')
+    return undecided('notAssessed', 'notComparable', { fields: [reading.field], notes: [{ key: 'coverNotClosed', args: {} }] });
   const ambient = reading.ambient!.value;
   if (Math.abs(ambient - TABLE_AMBIENT_K) > NEAR_K)
-    return undecided('notAssessed', 'notComparable', { fields: [reading.field], notes: [{ key: 'ambientTooFar', args: { ambientC: ambient - 273.15 } }] });
+    return undecided('notAssessed', 'notComparable', {
+      fields: [reading.field],
+      notes: [{ key: 'ambientTooFar', args: { ambientC: ambient - 273.15 } }],
+    });
   return null;
 }

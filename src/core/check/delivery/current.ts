@@ -1,6 +1,6 @@
-import { weakestGrade } from '../../source/grade.ts';
 import { derive } from '../../formula/derive.ts';
 import { share } from '../../formula/load/share.ts';
+import { weakestGrade } from '../../source/grade.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
@@ -13,7 +13,8 @@ export const current = defineCheck<LevelFacts>({
   needs: ['sweep'],
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
   judge: ({ setting }, level) => {
-    if (level.claim === null || level.claim.value <= 0) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
+    if (level.claim === null || level.claim.value <= 0)
+      return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
     if (level.nearest.length === 0) return { judgement: undecided('notAssessed', level.onlyStruck ? 'struck' : 'notLooked') };
     if (level.window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noWindow', args: {} }] }) };
     const claim = level.claim;
@@ -22,7 +23,9 @@ export const current = defineCheck<LevelFacts>({
       level.nearest.map(({ sweep, held }): Answer => {
         if (held === null) return { judgement: undecided('notAssessed', 'notLooked') };
         const part = derive(share, { held, claimed: claim }, `load/${sweep.exhibit.id}/share`);
-        const notes = [{ key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense } }];
+        const notes = [
+          { key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense } },
+        ];
         return { judgement: atLeast(held, limit, setting.decision), beside: [part.step], notes };
       }),
     );

@@ -30,7 +30,10 @@ export const voltageWindow = defineCheck<LevelFacts>({
         const worst = worstAnswer(tried.map((voltage) => ({ judgement: within(voltage, limit, setting.decision) })));
         const reached = claim === null || sweep.rows.some((row) => row.current.value >= claim.value * (1 - NEAR_THE_CLAIM));
         if (worst.judgement.outcome === 'pass' && !reached)
-          return { judgement: { ...worst.judgement, outcome: 'inconclusive', reason: 'outOfRange' }, notes: [...notes, { key: 'claimNotReached', args: { claimA: claim.value } }] };
+          return {
+            judgement: { ...worst.judgement, outcome: 'inconclusive', reason: 'outOfRange' },
+            notes: [...notes, { key: 'claimNotReached', args: { claimA: claim.value } }],
+          };
         return { judgement: worst.judgement, notes };
       }),
     );

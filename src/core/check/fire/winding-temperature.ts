@@ -1,7 +1,7 @@
-import { getCell } from '../../table/look-up.ts';
 import { windingTemperature as table } from '../../table/iec-62368-1/2018/winding-temperature.ts';
+import { getCell } from '../../table/look-up.ts';
 import { findRead, openValue } from '../../working/bench/open-value.ts';
-import { scaledToHighestAmbient, type SpotReading } from '../../working/heat/spot-facts.ts';
+import { type SpotReading, scaledToHighestAmbient } from '../../working/heat/spot-facts.ts';
 import { atMost, limitLine, riseOver } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';

@@ -26,12 +26,21 @@ export const overvoltage = defineCheck<LevelFacts>({
     const reversed = level.sweeps.flatMap(({ rows }) => rows).find(({ voltage }) => voltage.value < REVERSED_BELOW_V);
     // poles the wrong way round take a pass away; a voltage beyond the limit stays one
     if (reversed === undefined || worst.judgement.outcome === 'fail') return worst;
-    return { judgement: undecided('inconclusive', 'contradicted', { measured: reversed.voltage, limit, notes: [{ key: 'reversedPoles', args: {} }] }) };
+    return {
+      judgement: undecided('inconclusive', 'contradicted', {
+        measured: reversed.voltage,
+        limit,
+        notes: [{ key: 'reversedPoles', args: {} }],
+      }),
+    };
   },
 });
 
 /** The highest reading, and the highest lower bound of rows that ran off the range: each may decide. */
 function highestVoltages(level: LevelFacts): { whole: Derived[]; bounds: Derived[] } {
   const all = level.sweeps.flatMap(({ rows }) => rows.map(({ voltage }) => voltage)).toSorted((a, b) => b.value - a.value);
-  return { whole: all.filter(({ side }) => side === undefined).slice(0, 1), bounds: all.filter(({ side }) => side === 'above' || side === 'anywhere').slice(0, 1) };
+  return {
+    whole: all.filter(({ side }) => side === undefined).slice(0, 1),
+    bounds: all.filter(({ side }) => side === 'above' || side === 'anywhere').slice(0, 1),
+  };
 }

@@ -19,7 +19,21 @@ export const bridgingPart = defineCheck<BridgingPath>({
 
 const CAPACITORS = new Set(['capacitor', 'ceramicCapacitor', 'filmCapacitor', 'electrolyticCapacitor']);
 /** A part that conducts adds no insulation to a way, whatever it was meant for. */
-const CONDUCTORS = new Set(['jumper', 'inductor', 'commonModeChoke', 'fuse', 'fusibleResistor', 'diode', 'zener', 'led', 'bridgeRectifier', 'varistor', 'ntc', 'mosfet', 'bipolarTransistor']);
+const CONDUCTORS = new Set([
+  'jumper',
+  'inductor',
+  'commonModeChoke',
+  'fuse',
+  'fusibleResistor',
+  'diode',
+  'zener',
+  'led',
+  'bridgeRectifier',
+  'varistor',
+  'ntc',
+  'mosfet',
+  'bipolarTransistor',
+]);
 const SAME_VALUE = 0.2; // two capacitors in series count as equal within their usual tolerance; common practice
 
 /** What one part of a way is worth as insulation. */
@@ -45,7 +59,10 @@ function decideChain(path: BridgingPath, worths: readonly Worth[], word: string,
     const opened = openValue(safetyClass);
     return opened.state === 'absent' ? [{ key: 'because', args: { because: opened.because } }] : [];
   });
-  const fail = (more: Omit<Answer, 'judgement'>): Answer => ({ judgement: { ...oneOf(word, limit, false, fields), notes: because }, ...more });
+  const fail = (more: Omit<Answer, 'judgement'>): Answer => ({
+    judgement: { ...oneOf(word, limit, false, fields), notes: because },
+    ...more,
+  });
   const has = (worth: Worth): boolean => worths.includes(worth);
   const y2 = path.parts.filter((_, index) => worths[index] === 'y2');
   const enoughTowardsEarth = path.towards === 'basic' && (has('y1') || has('y2'));
@@ -66,14 +83,19 @@ function openReason(path: BridgingPath, worths: readonly Worth[], y2: readonly P
   if (worths.includes('struck')) return undecided('notAssessed', 'struck');
   if (worths.includes('notLooked')) return undecided('notAssessed', 'notLooked');
   if (worths.includes('unknown')) return undecided('inconclusive', 'unknownValue', { notes: statesOf(path) });
-  if (worths.includes('notEstablished')) return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'identityNotEstablished', args: {} }] });
+  if (worths.includes('notEstablished'))
+    return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'identityNotEstablished', args: {} }] });
   if (worths.includes('otherRule')) return undecided('inconclusive', 'limitUnknown');
-  return y2.length >= 2 && equalValues(y2) === null ? undecided('inconclusive', 'unknownValue', { notes: [{ key: 'valuesNotKnown', args: {} }] }) : null;
+  return y2.length >= 2 && equalValues(y2) === null
+    ? undecided('inconclusive', 'unknownValue', { notes: [{ key: 'valuesNotKnown', args: {} }] })
+    : null;
 }
 
 function statesOf(path: BridgingPath): Judgement['notes'] {
   return path.parts.flatMap(({ kind, safetyClass }) =>
-    [openValue<unknown>(kind), openValue<unknown>(safetyClass)].flatMap((opened) => (opened.state === 'unknown' ? [{ key: 'because', args: { because: opened.because } }] : [])),
+    [openValue<unknown>(kind), openValue<unknown>(safetyClass)].flatMap((opened) =>
+      opened.state === 'unknown' ? [{ key: 'because', args: { because: opened.because } }] : [],
+    ),
   );
 }
 

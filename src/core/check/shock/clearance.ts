@@ -21,7 +21,9 @@ export const clearance = defineCheck({
       pair.air.map((reading) => {
         const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
         const limits = clearanceLimits(setting, pair.id + (reading.dirty ? '/dirty' : ''), peakVoltageOf(bench, setting, pair), degree);
-        return limits === null ? { judgement: undecided('notAssessed', 'limitUnknown') } : judgeDistance(pair, reading, limits, setting.decision);
+        return limits === null
+          ? { judgement: undecided('notAssessed', 'limitUnknown') }
+          : judgeDistance(pair, reading, limits, setting.decision);
       }),
     );
   },

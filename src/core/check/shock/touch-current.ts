@@ -2,13 +2,13 @@ import { touchCurrent as olderLines } from '../../table/iec-60950-1/2005/touch-c
 import { touchCurrent as limits } from '../../table/iec-62368-1/2018/touch-current.ts';
 import { getCell } from '../../table/look-up.ts';
 import type { Derived } from '../../trace/derived.ts';
-import type { Note } from '../../trace/step.ts';
 import { uncertaintyOf } from '../../trace/leaf.ts';
+import type { Note } from '../../trace/step.ts';
 import { exhibitsOf, nameOf } from '../../working/bench/bench.ts';
 import { findRead } from '../../working/bench/open-value.ts';
+import type { Facts } from '../../working/facts.ts';
 import { rectifierFromTouch } from '../../working/touch/rectifier-from-touch.ts';
 import { computedBound, type TouchReading } from '../../working/touch/touch-facts.ts';
-import type { Facts } from '../../working/facts.ts';
 import { atMost, type LimitLine, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
@@ -28,7 +28,8 @@ export const touchCurrent = defineCheck<PlugWay>({
   needs: ['touchBothWays'],
   subjects: plugWays,
   judge: (facts, way) => {
-    if (way.readings.length === 0) return { judgement: undecided('notAssessed', 'notLooked', { notes: [{ key: 'otherPlugWay', args: {} }] }) };
+    if (way.readings.length === 0)
+      return { judgement: undecided('notAssessed', 'notLooked', { notes: [{ key: 'otherPlugWay', args: {} }] }) };
     return worstAnswer(way.readings.map((reading) => judgeReading(facts, reading)));
   },
 });
@@ -45,7 +46,8 @@ function plugWays({ bench, touch }: Facts): readonly PlugWay[] | 'notLooked' {
   for (const reading of touch) {
     if (reading.orientation === null) continue;
     const from = reading.id.slice(0, reading.id.lastIndexOf('~'));
-    for (const way of WAYS) if (!ways.has(`${from}~${way}`)) ways.set(`${from}~${way}`, { about: `${nameOf(bench, from)}, plug way ${way}`, readings: [] });
+    for (const way of WAYS)
+      if (!ways.has(`${from}~${way}`)) ways.set(`${from}~${way}`, { about: `${nameOf(bench, from)}, plug way ${way}`, readings: [] });
   }
   return [...ways.entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([id, way]) => ({ id, ...way }));
 }
@@ -60,19 +62,33 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
   }
   if (reading.current === null) return { judgement: undecided('notAssessed', 'notComparable', { fields: [field] }) };
   const column = reading.peak ? 'peak' : 'rms';
-  const line = (row: 'es1' | 'es2'): LimitLine => limitLine(row, 'atMost', getCell(limits, row, column, `touch/limit-${row}-${column}`, 'I'));
-  const others = reading.peak ? [] : (['class2', 'phoneSupply'] as const).map((row) => limitLine(row, 'atMost', getCell(olderLines, row, 'rms', `touch/line-${row}`, 'I')));
+  const line = (row: 'es1' | 'es2'): LimitLine =>
+    limitLine(row, 'atMost', getCell(limits, row, column, `touch/limit-${row}-${column}`, 'I'));
+  const others = reading.peak
+    ? []
+    : (['class2', 'phoneSupply'] as const).map((row) =>
+        limitLine(row, 'atMost', getCell(olderLines, row, 'rms', `touch/line-${row}`, 'I')),
+      );
   const felt = atMost(reading.current, line('es1'), facts.setting.decision);
   const letGo = atMost(reading.current, line('es2'), facts.setting.decision);
-  const notes: Note[] = [{ key: 'scaledToHighestMains', args: {} }, ...crossCheck(facts, reading.current), ...rectifierNotes(facts, reading)];
+  const notes: Note[] = [
+    { key: 'scaledToHighestMains', args: {} },
+    ...crossCheck(facts, reading.current),
+    ...rectifierNotes(facts, reading),
+  ];
   if (reading.method !== 'network') notes.push({ key: 'notTheNetwork', args: { method: reading.method ?? 'notStated' } });
   const beside = computedBound(facts.bench, facts.setting).map(({ current }) => current.step);
   const common = { show: 'milliamperes', beside, notes } as const;
-  if (letGo.outcome === 'fail' && letGo.headline) return { ...common, judgement: { ...letGo, others: [line('es1'), ...others] }, consequence: 'lethal' };
+  if (letGo.outcome === 'fail' && letGo.headline)
+    return { ...common, judgement: { ...letGo, others: [line('es1'), ...others] }, consequence: 'lethal' };
   const answer: Answer = { ...common, judgement: { ...felt, others: [line('es2'), ...others] }, consequence: 'injurious' };
   if (letGo.outcome !== 'fail') return answer;
   // beyond 5 mA but not surely beyond 6.5: the injurious word stands by itself, the lethal one hangs on a limit from memory and stands in doubt
-  return { ...answer, notes: [...notes, { key: 'alsoBeyondLetGo', args: {} }], beyond: { id: 'let-go', answer: { ...common, judgement: letGo, consequence: 'lethal' } } };
+  return {
+    ...answer,
+    notes: [...notes, { key: 'alsoBeyondLetGo', args: {} }],
+    beyond: { id: 'let-go', answer: { ...common, judgement: letGo, consequence: 'lethal' } },
+  };
 }
 
 /** What both plug ways together say of the rectifier, and whether the board says otherwise. */
@@ -81,8 +97,14 @@ function rectifierNotes({ bench, touch }: Facts, reading: TouchReading): Note[] 
   const hint = rectifierFromTouch(touch).find((one) => one.from === from);
   if (hint === undefined || hint.says === 'cannotTell') return [];
   const recorded = exhibitsOf(bench, 'board').flatMap(({ struck, rectifier }) => (struck === undefined ? [findRead(rectifier)] : []));
-  const contradicted = (hint.says === 'oneConductor' && recorded.includes('bridge')) || (hint.says === 'symmetric' && recorded.includes('singleDiode'));
-  return [{ key: contradicted ? 'plugWaysContradictBoard' : hint.says === 'oneConductor' ? 'plugWaysOneConductor' : 'plugWaysSymmetric', args: {} }];
+  const contradicted =
+    (hint.says === 'oneConductor' && recorded.includes('bridge')) || (hint.says === 'symmetric' && recorded.includes('singleDiode'));
+  return [
+    {
+      key: contradicted ? 'plugWaysContradictBoard' : hint.says === 'oneConductor' ? 'plugWaysOneConductor' : 'plugWaysSymmetric',
+      args: {},
+    },
+  ];
 }
 
 /** A reading clearly above what the parts across the barrier can pass means another way through. */

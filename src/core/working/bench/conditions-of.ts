@@ -19,7 +19,7 @@ export function conditionsOf(bench: Bench, exhibit: Exhibit, nearer: readonly (C
     if (passed) for (const key of NEVER_PASS_AN_EVENT) delete fromDay[key];
   }
   if (exhibit.kind === 'touch') for (const key of TOUCH_ONLY_NEAR) delete fromDay[key];
-  return [exhibit.under, ...nearer].reduce<Conditions>((sum, own) => ({ ...sum, ...withoutUndefined(own) }), fromDay);
+  return Object.assign(fromDay, ...[exhibit.under, ...nearer].map(withoutUndefined));
 }
 
 function withoutUndefined(conditions: Conditions | undefined): Conditions {
@@ -35,5 +35,7 @@ export function findCondition<T>(value: T | { state: 'unknown'; because: string 
 /** Field of the case in which a condition stands, the nearest that states it. `reading` is the field of the reading itself. */
 export function fieldOfCondition(exhibit: Exhibit, key: keyof Conditions, reading: string, onReading: Conditions | undefined): string {
   if (onReading?.[key] !== undefined) return `${reading}/under/${key}`;
-  return exhibit.under?.[key] !== undefined || exhibit.day === undefined ? `/exhibits/${exhibit.id}/under/${key}` : `/days/${exhibit.day}/under/${key}`;
+  return exhibit.under?.[key] !== undefined || exhibit.day === undefined
+    ? `/exhibits/${exhibit.id}/under/${key}`
+    : `/days/${exhibit.day}/under/${key}`;
 }

@@ -46,11 +46,14 @@ export function deriveReading(bench: Bench, quantity: Quantity, at: ReadingAt): 
   }
   if (side === undefined) {
     const byInstrument =
-      instrument === undefined ? null : doubtOfReading({ instrument, role: at.role, day: at.day ?? 'no-day', field: at.field, value, lastDigit: quantity.lastDigit });
+      instrument === undefined
+        ? null
+        : doubtOfReading({ instrument, role: at.role, day: at.day ?? 'no-day', field: at.field, value, lastDigit: quantity.lastDigit });
     if (quantity.u !== null) form = doubtOf({ id: `stated/${at.field}`, u: quantity.u, means: 'stated' });
     else if (byInstrument !== null) form = byInstrument;
     else {
-      const method = at.method === undefined || at.method === null ? null : findCell(methodDoubt, at.method, 'halfWidth', `${at.field}/method`, 'a');
+      const method =
+        at.method === undefined || at.method === null ? null : findCell(methodDoubt, at.method, 'halfWidth', `${at.field}/method`, 'a');
       form = doubtOf(
         method === null
           ? { id: `unknown/${at.field}`, u: null, means: 'notStated' }

@@ -43,7 +43,8 @@ export function doubtOfReading(reading: ReadingOf): Form | null {
   const forms: { form: Form; factor: number }[] = [];
   const args = { instrument: reading.instrument.name };
   const u = (halfWidth: number): number => uOf(halfWidth, range.basis);
-  if (parts.ofReading) forms.push({ form: doubtOf({ id: `gain/${shared}`, u: u(accuracy.ofReading), means: 'gain', args }), factor: shown });
+  if (parts.ofReading)
+    forms.push({ form: doubtOf({ id: `gain/${shared}`, u: u(accuracy.ofReading), means: 'gain', args }), factor: shown });
   const offset = parts.digits ? halves.offset : remainder(halves.offset, halves.gain);
   if (parts.fixed) forms.push({ form: doubtOf({ id: `offset/${shared}`, u: u(offset), means: 'offset', args }), factor: 1 });
   if (parts.digits) {
@@ -72,7 +73,11 @@ function partsThatCount(accuracy: Accuracy, shown: number, step: number): { ofRe
   if (!accuracy.greater) return has;
   const sizes = { ofReading: accuracy.ofReading * Math.abs(shown), fixed: accuracy.fixed, digits: accuracy.digits * step };
   const most = Math.max(sizes.ofReading, sizes.fixed, sizes.digits);
-  return { ofReading: sizes.ofReading === most, fixed: sizes.fixed === most && sizes.ofReading !== most, digits: sizes.digits === most && most !== sizes.fixed && most !== sizes.ofReading };
+  return {
+    ofReading: sizes.ofReading === most,
+    fixed: sizes.fixed === most && sizes.ofReading !== most,
+    digits: sizes.digits === most && most !== sizes.fixed && most !== sizes.ofReading,
+  };
 }
 
 function uOf(halfWidth: number, basis: InstrumentRange['basis']): number {

@@ -44,7 +44,12 @@ export function spotReadings(bench: Bench, levels: readonly LevelFacts[] = []): 
   return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, levels, exhibit, row)));
 }
 
-function readSpot(bench: Bench, levels: readonly LevelFacts[], exhibit: ExhibitOf<'spots'>, row: ExhibitOf<'spots'>['rows'][number]): SpotReading {
+function readSpot(
+  bench: Bench,
+  levels: readonly LevelFacts[],
+  exhibit: ExhibitOf<'spots'>,
+  row: ExhibitOf<'spots'>['rows'][number],
+): SpotReading {
   const place = bench.places.get(row.place);
   if (place === undefined) throw new Error(`${row.place} passed the references and is missing`);
   const field = `/exhibits/${exhibit.id}/rows/${row.id}/value`;
@@ -55,22 +60,50 @@ function readSpot(bench: Bench, levels: readonly LevelFacts[], exhibit: ExhibitO
   const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
   if (under.loads === undefined || under.loads.length === 0) missing.push('loads');
   const cover = findCondition(under.cover);
-  const common = { place, field, opened, under, ambient, missing, atLeast: place.outside !== true && cover !== null && cover !== 'closed', state: stateOf(levels, under) };
+  const common = {
+    place,
+    field,
+    opened,
+    under,
+    ambient,
+    missing,
+    atLeast: place.outside !== true && cover !== null && cover !== 'closed',
+    state: stateOf(levels, under),
+  };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
   if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
-  const shown = deriveReading(bench, quantity, { field, role: 'temperature', day: exhibit.day, instrument: opened.read.instrument, symbol: 'T' });
+  const shown = deriveReading(bench, quantity, {
+    field,
+    role: 'temperature',
+    day: exhibit.day,
+    instrument: opened.read.instrument,
+    symbol: 'T',
+  });
   if (row.by === 'contact') return { ...common, temperature: shown, refused: null };
   const emissivity = emissivityOf(place);
   if (emissivity === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
   if (emissivity.value < LEAST_EMISSIVITY) return { ...common, temperature: null, refused: 'bareMetal' };
   const set = row.cameraEmissivity === undefined ? null : parseQuantity(row.cameraEmissivity, 'ratio');
   if (set === null || isRefusal(set)) return { ...common, temperature: null, refused: 'emissivityUnknown' };
-  const reflected = temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;
+  const reflected =
+    temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;
   if (reflected === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
-  const cameraEmissivity = given('typed', set.value, '1', { id: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`, name: 'cameraEmissivity', symbol: 'ε_c', field: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity` });
+  const cameraEmissivity = given('typed', set.value, '1', {
+    id: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`,
+    name: 'cameraEmissivity',
+    symbol: 'ε_c',
+    field: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`,
+  });
   // what is reflected may not exceed what is seen: then emissivity or reflection is wrong
-  if (trueTemperature.compute({ shown: shown.value, cameraEmissivity: cameraEmissivity.value, emissivity: emissivity.value, reflected: reflected.value }) <= 0)
+  if (
+    trueTemperature.compute({
+      shown: shown.value,
+      cameraEmissivity: cameraEmissivity.value,
+      emissivity: emissivity.value,
+      reflected: reflected.value,
+    }) <= 0
+  )
     return { ...common, temperature: null, refused: 'reflectionTooStrong' };
   const temperature = derive(trueTemperature, { shown, cameraEmissivity, emissivity, reflected }, `heat/${exhibit.id}/${row.id}/surface`);
   return { ...common, temperature, refused: null };
@@ -87,7 +120,13 @@ function emissivityOf(place: Place): Derived | null {
   if (quantity === null || isRefusal(quantity)) return null;
   const u = quantity.u ?? rectangular(EMISSIVITY_HALF_WIDTH);
   const field = `/places/${place.id}/emissivity`;
-  return given('typed', quantity.value, '1', { id: field, name: 'emissivity', symbol: 'ε', field }, { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) });
+  return given(
+    'typed',
+    quantity.value,
+    '1',
+    { id: field, name: 'emissivity', symbol: 'ε', field },
+    { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) },
+  );
 }
 
 /**
@@ -98,7 +137,13 @@ function stateOf(levels: readonly LevelFacts[], under: Conditions): SpotReading[
   const loads = under.loads ?? [];
   if (loads.some(({ draws }) => typeof draws === 'object' && draws.state === 'short')) return 'shorted';
   const budgets = budgetsOf(levels);
-  const states = budgets.map((ports) => loads.filter(({ port }) => ports.has(port)).map((load) => stateOfLoad(levels, load)).sort(byGravity)[0] ?? 'tested');
+  const states = budgets.map(
+    (ports) =>
+      loads
+        .filter(({ port }) => ports.has(port))
+        .map((load) => stateOfLoad(levels, load))
+        .sort(byGravity)[0] ?? 'tested',
+  );
   if (states.length === 0 || states.includes('tested')) return 'tested';
   return states.includes('worstSustained') ? 'worstSustained' : 'labelLoad';
 }
@@ -138,7 +183,12 @@ export function scaledToHighestAmbient(reading: SpotReading, setting: SettingFac
     'constant',
     AMBIENT_FACTOR,
     '1',
-    { id: 'heat/ambient-factor', name: 'estimate-ambient-factor', symbol: 'k', source: cite('bench', 'copper, on-resistance and leakage grow with temperature: 1.00 to 1.15 K per K', 'common-practice') },
+    {
+      id: 'heat/ambient-factor',
+      name: 'estimate-ambient-factor',
+      symbol: 'k',
+      source: cite('bench', 'copper, on-resistance and leakage grow with temperature: 1.00 to 1.15 K per K', 'common-practice'),
+    },
     { form: doubtOf({ id: 'estimate/ambient-factor', u: rectangular(AMBIENT_FACTOR_HALF_WIDTH), means: 'ambientFactor' }) },
   );
   const temperature: Derived = reading.atLeast ? { ...reading.temperature, side: 'above' } : reading.temperature;

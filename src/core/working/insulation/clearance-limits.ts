@@ -3,6 +3,7 @@ import { greatestPeak } from '../../formula/insulation/greatest-peak.ts';
 import { requiredClearance } from '../../formula/insulation/required-clearance.ts';
 import { roundUpClearance } from '../../formula/insulation/round-up-clearance.ts';
 import { temporaryOvervoltage } from '../../formula/insulation/temporary-overvoltage.ts';
+import { cite } from '../../source/source.ts';
 import type { PublishedTable } from '../../table/define-table.ts';
 import { clearanceImpulse } from '../../table/iec-60664-1/2007/clearance-impulse.ts';
 import { nextImpulse } from '../../table/iec-60664-1/2007/next-impulse.ts';
@@ -12,7 +13,6 @@ import { altitude as altitudeTable } from '../../table/iec-62368-1/2018/altitude
 import { clearancePeak } from '../../table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../table/iec-62368-1/2018/clearance-withstand.ts';
 import { findCell, lookUp } from '../../table/look-up.ts';
-import { cite } from '../../source/source.ts';
 import { type Derived, given } from '../../trace/derived.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 
@@ -57,7 +57,12 @@ const ROW_V = 150;
 /** Mains of 100 V are judged by the row of 150 V, though the row of 100 V would cover them. */
 function entered(setting: SettingFacts): Derived {
   if (setting.nominal.value !== JAPANESE_V) return setting.nominal;
-  return given('constant', ROW_V, 'V', { id: 'insulation/mains-row', name: 'setting-mains-row', symbol: 'U', source: cite('iec-62368-1', 'table 12, 100 V systems by the row of 150 V', 'memory') });
+  return given('constant', ROW_V, 'V', {
+    id: 'insulation/mains-row',
+    name: 'setting-mains-row',
+    symbol: 'U',
+    source: cite('iec-62368-1', 'table 12, 100 V systems by the row of 150 V', 'memory'),
+  });
 }
 
 /** A row that stands in the table is taken as it stands; only interpolated values are rounded. */

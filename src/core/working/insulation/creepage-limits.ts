@@ -11,7 +11,13 @@ import type { DistanceLimits } from './clearance-limits.ts';
  * Required creepage of a pair at its own rms working voltage. Fail line: basic by interpolation, rounded up to 0.1 mm, doubled for
  * reinforced, never below the clearance. Comfort line: twice the table row that covers the working voltage. Null outside the table.
  */
-export function creepageLimits(pairId: string, working: Derived, group: 'I' | 'II' | 'III', degree: string, clearance: DistanceLimits): DistanceLimits | null {
+export function creepageLimits(
+  pairId: string,
+  working: Derived,
+  group: 'I' | 'II' | 'III',
+  degree: string,
+  clearance: DistanceLimits,
+): DistanceLimits | null {
   const at = `insulation/${pairId}/creepage`;
   const column = degree === '1' ? 'PD1' : `PD${degree}_${group}`;
   const raw = lookUp(creepageTable, working, column, `${at}/table`, 'd');
@@ -21,6 +27,7 @@ export function creepageLimits(pairId: string, working: Derived, group: 'I' | 'I
   const basic = derive(notBelowClearance, { creepage: rounded, clearance: clearance.basic }, `${at}/basic`);
   const reinforced = derive(notBelowClearance, { creepage: doubled, clearance: clearance.reinforced }, `${at}/reinforced`);
   const row = coveringRow(creepageTable, working.value);
-  const comfort = row === null ? null : derive(reinforcedCreepage, { basic: getCell(creepageTable, row, column, `${at}/row`, 'd_b') }, `${at}/comfort`);
+  const comfort =
+    row === null ? null : derive(reinforcedCreepage, { basic: getCell(creepageTable, row, column, `${at}/row`, 'd_b') }, `${at}/comfort`);
   return { basic, reinforced, others: comfort === null ? [] : [{ name: 'comfort', at: comfort }] };
 }

@@ -25,14 +25,24 @@ export function workingVoltageOf(bench: Bench, setting: SettingFacts, pair: Pair
   const measured = measuredVoltage(bench, setting, pair, 'rms');
   const rectifiers = exhibitsOf(bench, 'board').flatMap(({ struck, rectifier }) => (struck === undefined ? [findRead(rectifier)] : []));
   const steady = rectifiers.includes('bridge') || rectifiers.includes('doubler');
-  if (measured !== null && (steady || measured.ways.size === BOTH_WAYS || (!rectifiers.includes('singleDiode') && measured.greatest.value >= setting.nominal.value)))
+  if (
+    measured !== null &&
+    (steady ||
+      measured.ways.size === BOTH_WAYS ||
+      (!rectifiers.includes('singleDiode') && measured.greatest.value >= setting.nominal.value))
+  )
     return { rms: measured.greatest, measured: true };
   if (pair.betweenMains || pair.insulation === 'basic') return { rms: setting.nominal, measured: false };
   const factor = given(
     'constant',
     FACTOR,
     '1',
-    { id: 'insulation/working-voltage-factor', name: 'estimate-working-voltage', symbol: 'k', source: cite('house', 'working voltage over mains, 1.10 to 1.20', 'memory') },
+    {
+      id: 'insulation/working-voltage-factor',
+      name: 'estimate-working-voltage',
+      symbol: 'k',
+      source: cite('house', 'working voltage over mains, 1.10 to 1.20', 'memory'),
+    },
     { form: doubtOf({ id: 'estimate/working-voltage', u: rectangular(FACTOR_HALF_WIDTH), means: 'estimatedWorkingVoltage' }) },
   );
   const rms = derive(workingVoltageEstimate, { factor, mains: setting.nominal }, 'insulation/working-voltage-estimated');
@@ -49,7 +59,12 @@ export function peakVoltageOf(bench: Bench, setting: SettingFacts, pair: PairFac
 const BOTH_WAYS = 2;
 const LOW_MAINS = 0.95; // share of the nominal mains below which a reading says too little of it
 
-function measuredVoltage(bench: Bench, setting: SettingFacts, pair: PairFacts, which: 'rms' | 'peak'): { greatest: Derived; ways: ReadonlySet<string> } | null {
+function measuredVoltage(
+  bench: Bench,
+  setting: SettingFacts,
+  pair: PairFacts,
+  which: 'rms' | 'peak',
+): { greatest: Derived; ways: ReadonlySet<string> } | null {
   const found: Derived[] = [];
   const ways = new Set<string>();
   for (const exhibit of exhibitsOf(bench, 'workingVoltage')) {
@@ -65,7 +80,13 @@ function measuredVoltage(bench: Bench, setting: SettingFacts, pair: PairFacts, w
     const way = findCondition(near.orientation);
     if (way !== null) ways.add(way);
     found.push(
-      deriveReading(bench, quantity, { field: `/exhibits/${exhibit.id}/${which}`, role: 'scope', day: exhibit.day, instrument: opened.read.instrument, symbol: 'U_w' }),
+      deriveReading(bench, quantity, {
+        field: `/exhibits/${exhibit.id}/${which}`,
+        role: 'scope',
+        day: exhibit.day,
+        instrument: opened.read.instrument,
+        symbol: 'U_w',
+      }),
     );
   }
   const [greatest] = found.sort((a, b) => b.value - a.value);

@@ -52,9 +52,22 @@ function takenBack(rows: readonly SweepRow[], after: number, id: string, exhibit
   const { current } = rows[after - 1]!;
   const step = current.value - (rows[after - 2]?.current.value ?? 0);
   const half = Math.max(0, step) / 2;
-  const between = given('constant', half, 'A', { id: `load/${exhibit}/between-rows`, name: 'betweenRows', symbol: 'δ' }, { form: doubtOf({ id: `between/${exhibit}`, u: rectangular(half), means: 'betweenRows' }) });
+  const between = given(
+    'constant',
+    half,
+    'A',
+    { id: `load/${exhibit}/between-rows`, name: 'betweenRows', symbol: 'δ' },
+    { form: doubtOf({ id: `between/${exhibit}`, u: rectangular(half), means: 'betweenRows' }) },
+  );
   return combine(
-    { kind: 'reduce', unit: 'A', formula: null, symbols: { current: 'I', between: 'δ' }, moves: { current: 'up', between: 'up' }, compute: (plain) => plain.current + plain.between },
+    {
+      kind: 'reduce',
+      unit: 'A',
+      formula: null,
+      symbols: { current: 'I', between: 'δ' },
+      moves: { current: 'up', between: 'up' },
+      compute: (plain) => plain.current + plain.between,
+    },
     { current, between },
     { id, name: 'takenBack', symbol: 'I_h', notes: [{ key: 'takenBack', args: {} }] },
   );
@@ -74,7 +87,17 @@ function chanceInside({ voltage }: SweepRow, window: Window): number {
 
 function atLast(last: Derived, id: string): Derived {
   const notes: Note[] = [{ key: 'neverLeft', args: {} }];
-  const step = { ...last.step, id, kind: 'reduce' as const, name: 'lastCurrent', symbol: 'I_h', side: 'above' as const, u: null, uses: [{ node: last.step, symbol: 'I', sensitivity: 1 }], notes };
+  const step = {
+    ...last.step,
+    id,
+    kind: 'reduce' as const,
+    name: 'lastCurrent',
+    symbol: 'I_h',
+    side: 'above' as const,
+    u: null,
+    uses: [{ node: last.step, symbol: 'I', sensitivity: 1 }],
+    notes,
+  };
   const { field: _field, ...bare } = step;
   return { ...last, side: 'above', step: bare };
 }
@@ -87,7 +110,10 @@ function betweenRows(rows: readonly SweepRow[], after: number, edge: number, win
   const gap = b.i - a.i;
   const cliff = Math.abs(a.v - b.v) > window.most.value - window.least.value;
   const thirds = [rows[after - 2], rows[after + 1]].filter((row) => row !== undefined).map(point);
-  const bend = cliff || thirds.length === 0 ? gap / 2 : Math.min(gap / 2, Math.max(...thirds.map((c) => Math.abs(inverseParabola(edge, a, b, c) - line))));
+  const bend =
+    cliff || thirds.length === 0
+      ? gap / 2
+      : Math.min(gap / 2, Math.max(...thirds.map((c) => Math.abs(inverseParabola(edge, a, b, c) - line))));
   const middle = cliff ? (a.i + b.i) / 2 - line : 0;
   return withNotes(
     given(

@@ -34,7 +34,10 @@ export interface Sweep {
   readonly mains: Quantity | null;
   readonly frequency: Quantity | null;
   /** Cells that were kept as typed and left out, and columns of a file that cannot be used. */
-  readonly leftOut: readonly { readonly field: string; readonly because: 'cellNotRead' | 'fileMissing' | 'columnMissing' | 'columnInDoubt' | 'unitNotStated' }[];
+  readonly leftOut: readonly {
+    readonly field: string;
+    readonly because: 'cellNotRead' | 'fileMissing' | 'columnMissing' | 'columnInDoubt' | 'unitNotStated';
+  }[];
 }
 
 type LeftOut = Sweep['leftOut'][number];
@@ -76,7 +79,8 @@ export function readSweep(bench: Bench, exhibit: ExhibitOf<'sweep'>): Sweep {
         id: String(index + 1),
         current,
         voltage: withoutLeads(bench, exhibit, raw, current, index),
-        inputPower: power === undefined || power.cell === null ? null : derived(bench, exhibit, 'inputPower', power.field, power.cell, 'P_i'),
+        inputPower:
+          power === undefined || power.cell === null ? null : derived(bench, exhibit, 'inputPower', power.field, power.cell, 'P_i'),
       },
     ];
   });
@@ -119,7 +123,15 @@ function risingPart(rows: readonly SweepRow[]): SweepRow[] {
 function derived(bench: Bench, exhibit: ExhibitOf<'sweep'>, role: Role, field: string, cell: Cell, symbol: string): Derived {
   const kind = ROLES[role];
   const side = cell.side === undefined ? {} : { side: cell.side };
-  const quantity: Quantity = { text: '', kind, value: cell.value, unit: SI_UNIT[kind], u: cell.u ?? null, lastDigit: cell.lastDigit, ...side };
+  const quantity: Quantity = {
+    text: '',
+    kind,
+    value: cell.value,
+    unit: SI_UNIT[kind],
+    u: cell.u ?? null,
+    lastDigit: cell.lastDigit,
+    ...side,
+  };
   return deriveReading(bench, quantity, { field, role, day: exhibit.day, symbol });
 }
 
@@ -130,7 +142,12 @@ function withoutLeads(bench: Bench, exhibit: ExhibitOf<'sweep'>, voltage: Derive
   const text = leads === undefined ? null : findRead(leads.resistance);
   const quantity = text === null ? null : parseQuantity(text, 'resistance');
   if (leads === undefined || quantity === null || isRefusal(quantity) || quantity.value === 0) return voltage;
-  const resistance = deriveReading(bench, quantity, { field: `/days/${day?.id ?? ''}/leads/${leads.id}/resistance`, role: 'resistance', day: day?.id, symbol: 'R' });
+  const resistance = deriveReading(bench, quantity, {
+    field: `/days/${day?.id ?? ''}/leads/${leads.id}/resistance`,
+    role: 'resistance',
+    day: day?.id,
+    symbol: 'R',
+  });
   return derive(voltageAtSocket, { voltage, current, resistance }, `load/${exhibit.id}/${index + 1}/voltage-at-socket`);
 }
 
@@ -148,7 +165,15 @@ function typedCells(exhibit: ExhibitOf<'sweep'>, role: Role, leftOut: LeftOut[])
       leftOut.push({ field, because: 'cellNotRead' });
       return { field, cell: null };
     }
-    return { field, cell: { value: quantity.value, lastDigit: quantity.lastDigit, u: quantity.u, ...(quantity.side === undefined ? {} : { side: quantity.side }) } };
+    return {
+      field,
+      cell: {
+        value: quantity.value,
+        lastDigit: quantity.lastDigit,
+        u: quantity.u,
+        ...(quantity.side === undefined ? {} : { side: quantity.side }),
+      },
+    };
   });
 }
 
@@ -173,7 +198,10 @@ function fileCells(bench: Bench, exhibit: ExhibitOf<'sweep'>, role: Role, leftOu
   const step = lastDigitOf(own.values);
   return Array.from({ length: table.rows }, (_, row) => {
     const value = own.values[row] ?? Number.NaN;
-    return { field: `${field}/${row + 1}`, cell: Number.isFinite(value) ? { value: scaled(value, scale), lastDigit: scaled(step, scale) } : null };
+    return {
+      field: `${field}/${row + 1}`,
+      cell: Number.isFinite(value) ? { value: scaled(value, scale), lastDigit: scaled(step, scale) } : null,
+    };
   });
 }
 

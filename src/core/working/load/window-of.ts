@@ -40,8 +40,17 @@ export function windowOf(port: Port, level: Port['levels'][number]): Window | nu
   }
   const half = getCell(relativeWindow, usb ? 'pdFixed' : 'plainAdapter', 'half', `load/${usb ? 'pd' : 'plain'}-half-width`, 'w');
   const edge = (which: 'least' | 'most', sign: number): Derived =>
-    derive(windowEdge, { nominal, half, sign: given('constant', sign, '1', { id: `load/sign-${which}`, name: `edge-${which}`, symbol: 's' }) }, `${at}/window-${which}`);
+    derive(
+      windowEdge,
+      { nominal, half, sign: given('constant', sign, '1', { id: `load/sign-${which}`, name: `edge-${which}`, symbol: 's' }) },
+      `${at}/window-${which}`,
+    );
   const most = edge('most', 1);
   const step = usb ? getCell(overvoltage, 'pdBeyond', 'most', 'load/pd-beyond', 'ΔV') : null;
-  return { nominal, least: edge('least', -1), most, harmful: step === null ? null : derive(beyondWindow, { edge: most, step }, `${at}/harmful`) };
+  return {
+    nominal,
+    least: edge('least', -1),
+    most,
+    harmful: step === null ? null : derive(beyondWindow, { edge: most, step }, `${at}/harmful`),
+  };
 }

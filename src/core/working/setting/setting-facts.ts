@@ -1,9 +1,9 @@
-import type { Grade } from '../../source/grade.ts';
-import { cite, type Source } from '../../source/source.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { parseRange } from '../../quantity/parse-range.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import type { Kind } from '../../quantity/unit.ts';
+import type { Grade } from '../../source/grade.ts';
+import { cite, type Source } from '../../source/source.ts';
 import { mains as mainsTable } from '../../table/iec-60038/2009/mains.ts';
 import { getCell } from '../../table/look-up.ts';
 import { type Chosen, chosen, type Derived, given } from '../../trace/derived.ts';
@@ -33,7 +33,13 @@ const UNIVERSAL_FROM_V = 220; // a label whose range reaches this is judged at 2
 const UNIVERSAL_DOWN_TO_V = 127; // and goes down to American mains
 const ROMAN = ['I', 'II', 'III', 'IV'];
 const DEFAULTS = {
-  highestAmbient: { text: '40 °C', kind: 'temperature', symbol: "T_a'", grade: 'common-practice', why: 'highest ambient of a small adapter in use' },
+  highestAmbient: {
+    text: '40 °C',
+    kind: 'temperature',
+    symbol: "T_a'",
+    grade: 'common-practice',
+    why: 'highest ambient of a small adapter in use',
+  },
   altitude: { text: '2000 m', kind: 'length', symbol: 'h', grade: 'secondary', why: 'limits of the tables hold to 2000 m' },
 } as const satisfies Record<string, { text: string; kind: Kind; symbol: string; grade: Grade; why: string }>;
 
@@ -69,10 +75,20 @@ export function settingFacts(bench: Bench): SettingFacts {
     if (isRefusal(read)) throw new Error(`the default ${key} cannot be read`);
     return given('constant', read.value, read.unit, { id: `setting/${key}`, name: `setting-${key}`, symbol, source });
   };
-  const word = (key: 'overvoltageCategory' | 'pollutionDegree' | 'contact', fallback: string, typed: string | undefined, why: string): Chosen => {
+  const word = (
+    key: 'overvoltageCategory' | 'pollutionDegree' | 'contact',
+    fallback: string,
+    typed: string | undefined,
+    why: string,
+  ): Chosen => {
     const source = typed === undefined ? cite('house', why, 'memory') : null;
     entries[key] = { value: typed ?? fallback, from: typed === undefined ? 'default' : 'case', source };
-    return chosen(typed ?? fallback, { id: `setting/${key}`, name: `setting-${key}`, source, ...(typed === undefined ? {} : { field: `/setting/${key}` }) });
+    return chosen(typed ?? fallback, {
+      id: `setting/${key}`,
+      name: `setting-${key}`,
+      source,
+      ...(typed === undefined ? {} : { field: `/setting/${key}` }),
+    });
   };
 
   const facts = {
@@ -83,8 +99,18 @@ export function settingFacts(bench: Bench): SettingFacts {
     highFrequency: mains('highFrequency', 'f_h'),
     highestAmbient: amount('highestAmbient'),
     altitude: amount('altitude'),
-    overvoltageCategory: word('overvoltageCategory', 'II', setting.overvoltageCategory === undefined ? undefined : ROMAN[setting.overvoltageCategory - 1], 'a plug-in adapter is in overvoltage category II'),
-    pollutionDegree: word('pollutionDegree', '2', setting.pollutionDegree === undefined ? undefined : String(setting.pollutionDegree), 'inside a closed adapter the pollution degree is 2'),
+    overvoltageCategory: word(
+      'overvoltageCategory',
+      'II',
+      setting.overvoltageCategory === undefined ? undefined : ROMAN[setting.overvoltageCategory - 1],
+      'a plug-in adapter is in overvoltage category II',
+    ),
+    pollutionDegree: word(
+      'pollutionDegree',
+      '2',
+      setting.pollutionDegree === undefined ? undefined : String(setting.pollutionDegree),
+      'inside a closed adapter the pollution degree is 2',
+    ),
     contact: word('contact', '1to10s', setting.contact, 'an adapter is gripped for 1 to 10 s when it is pulled from the socket'),
   };
   const passAt = setting.decision?.passAt ?? PASS_AT;

@@ -28,8 +28,15 @@ const HOTTEST_CASE_C = 95;
 /** Stop limits for tests of the output, worked out for this unit: the least of what each of its figures allows. */
 export function stopLimitsFor(bench: Bench, levels: readonly LevelFacts[]): StopLimit[] {
   return levels.flatMap((level) => {
-    const currents = [...claimed(level), ...advertised(bench, level), ...rated(bench, 'current', OF_RECTIFIER, new Set(['diode']), `${level.id}`)];
-    const ups = [...nominal(level, OVER_NOMINAL), ...rated(bench, 'voltage', OF_CAPACITOR, new Set(['electrolyticCapacitor']), `${level.id}`)];
+    const currents = [
+      ...claimed(level),
+      ...advertised(bench, level),
+      ...rated(bench, 'current', OF_RECTIFIER, new Set(['diode']), `${level.id}`),
+    ];
+    const ups = [
+      ...nominal(level, OVER_NOMINAL),
+      ...rated(bench, 'voltage', OF_CAPACITOR, new Set(['electrolyticCapacitor']), `${level.id}`),
+    ];
     const stops: StopLimit[] = [];
     const least = (list: readonly Derived[]): Derived | undefined => list.toSorted((a, b) => a.value - b.value)[0];
     const current = least(currents);
@@ -44,7 +51,12 @@ export function stopLimitsFor(bench: Bench, levels: readonly LevelFacts[]): Stop
 
 /** The outside temperature at which a soak is stopped, whatever the unit. */
 export function hottestCase(): StopLimit {
-  const at = given('constant', HOTTEST_CASE_C + ZERO_CELSIUS_K, 'K', { id: 'stop/case-temperature', name: 'stop-case-temperature', symbol: 'T_s', source: cite('bench', 'a case that heads for more than 95 °C is not left to get there', 'common-practice') });
+  const at = given('constant', HOTTEST_CASE_C + ZERO_CELSIUS_K, 'K', {
+    id: 'stop/case-temperature',
+    name: 'stop-case-temperature',
+    symbol: 'T_s',
+    source: cite('bench', 'a case that heads for more than 95 °C is not left to get there', 'common-practice'),
+  });
   return { of: 'caseTemperature', about: 'case', at };
 }
 
@@ -53,7 +65,14 @@ function stopAt(factor: number, figure: Derived, id: string): Derived {
   const source = cite('bench', 'stop limits that careful people write into the load, the source and the camera', 'common-practice');
   const share = given('constant', factor, '1', { id: `stop/share-${factor}`, name: 'stop-share', symbol: 'k', source });
   return combine(
-    { kind: 'reduce', unit: figure.unit, formula: null, symbols: { share: 'k', figure: figure.step.symbol ?? 'X' }, moves: { share: 'up', figure: 'up' }, compute: (plain) => plain.share * plain.figure },
+    {
+      kind: 'reduce',
+      unit: figure.unit,
+      formula: null,
+      symbols: { share: 'k', figure: figure.step.symbol ?? 'X' },
+      moves: { share: 'up', figure: 'up' },
+      compute: (plain) => plain.share * plain.figure,
+    },
     { share, figure },
     { id, name: 'stopAt', symbol: 'X_s', source },
   );
@@ -70,7 +89,13 @@ function advertised(bench: Bench, { id, port, window }: LevelFacts): Derived[] {
       exhibit.offers.flatMap((offer) => {
         const volts = offer.voltage === undefined ? null : parseQuantity(offer.voltage, 'voltage');
         if (volts === null || isRefusal(volts) || window === null || volts.value !== window.nominal.value) return [];
-        const figure = deriveTyped(offer.current, 'current', `/exhibits/${exhibit.id}/offers/${offer.id}/current`, 'advertisedCurrent', 'X');
+        const figure = deriveTyped(
+          offer.current,
+          'current',
+          `/exhibits/${exhibit.id}/offers/${offer.id}/current`,
+          'advertisedCurrent',
+          'X',
+        );
         return [stopAt(OVER_ADVERTISED, figure, `stop/${id}/by-offer-${offer.id}`)];
       }),
     );
@@ -85,7 +110,8 @@ function rated(bench: Bench, what: 'current' | 'voltage', factor: number, kinds:
   return bench.one.parts.flatMap((part) => {
     const rating = findRead(part.rating?.[what]);
     const sides = (part.pins ?? []).map(({ net }) => findRead(bench.conductors.get(findRead(net) ?? '')?.side));
-    if (rating === null || !kinds.has(findRead(part.kind) ?? '') || sides.length === 0 || sides.some((side) => side !== 'output')) return [];
+    if (rating === null || !kinds.has(findRead(part.kind) ?? '') || sides.length === 0 || sides.some((side) => side !== 'output'))
+      return [];
     const figure = deriveTyped(rating, what, `/parts/${part.id}/rating/${what}`, what === 'current' ? 'ratedCurrent' : 'ratedVoltage', 'X');
     return [stopAt(factor, figure, `stop/${id}/by-${part.id}`)];
   });

@@ -9,7 +9,11 @@ export const bridging = defineTable({
   id: 'iec-60384-14/2013/bridging',
   title: 'Capacitors across the barrier',
   source: cite('iec-62368-1', 'annex G.11 and table G.12 with IEC 60384-14', 'secondary', {
-    alsoBy: ['a test laboratory, questions and answers on IEC 62368-1: one Y1 to 300 V mains', 'a safety engineers’ list: one Y1, or two Y2 in series', 'a capacitor maker, classes and what they bridge'],
+    alsoBy: [
+      'a test laboratory, questions and answers on IEC 62368-1: one Y1 to 300 V mains',
+      'a safety engineers’ list: one Y1, or two Y2 in series',
+      'a capacitor maker, classes and what they bridge',
+    ],
     disagrees: ['IEC 60335-1, 22.42, as quoted on a forum: a single Y1 is not enough, two parts are needed'],
   }),
   lookUp: 'exact key',

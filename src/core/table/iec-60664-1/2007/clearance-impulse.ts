@@ -6,7 +6,10 @@ export const clearanceImpulse = defineTable({
   id: 'iec-60664-1/2007/clearance-impulse',
   title: 'Clearance to stand transients, case A',
   source: cite('iec-60664-1', 'table F.2', 'secondary', {
-    alsoBy: ['an open magnetics library, insulation data block', 'a railway infrastructure manager, published rules (1.5, 2.5, 4 and 6 kV)'],
+    alsoBy: [
+      'an open magnetics library, insulation data block',
+      'a railway infrastructure manager, published rules (1.5, 2.5, 4 and 6 kV)',
+    ],
   }),
   lookUp: 'first row that covers',
   key: { name: 'impulse voltage', unit: 'V peak', si: 'V', factor: 1 },

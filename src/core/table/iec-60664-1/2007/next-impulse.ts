@@ -6,7 +6,10 @@ export const nextImpulse = defineTable({
   id: 'iec-60664-1/2007/next-impulse',
   title: 'Next preferred impulse voltage',
   source: cite('iec-60664-1', 'clause 5.1.6, preferred series', 'secondary', {
-    alsoBy: ['an open magnetics library: reinforced takes the next row of table F.1', 'a data sheet example: 6000 V rated, reinforced by the 8000 V row'],
+    alsoBy: [
+      'an open magnetics library: reinforced takes the next row of table F.1',
+      'a data sheet example: 6000 V rated, reinforced by the 8000 V row',
+    ],
   }),
   lookUp: 'exact key',
   key: { name: 'rated impulse voltage', unit: 'V peak', si: 'V', factor: 1 },

@@ -6,7 +6,11 @@ export const ratedImpulseVoltage = defineTable({
   id: 'iec-60664-1/2007/rated-impulse-voltage',
   title: 'Rated impulse voltage',
   source: cite('iec-60664-1', 'table F.1', 'secondary', {
-    alsoBy: ['an open magnetics library, insulation data block', 'a converter maker, table of transients by category (150 to 1000 V)', 'a data sheet example (1000 V, category II: 6000 V)'],
+    alsoBy: [
+      'an open magnetics library, insulation data block',
+      'a converter maker, table of transients by category (150 to 1000 V)',
+      'a data sheet example (1000 V, category II: 6000 V)',
+    ],
     disagrees: ['one maker prints 1200 V for 1000 V, category IV: a misprint of 12000 V'],
   }),
   lookUp: 'first row that covers',

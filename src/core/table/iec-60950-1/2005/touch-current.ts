@@ -13,5 +13,9 @@ export const touchCurrent = defineTable({
     ['class2', 0.25],
     ['phoneSupply', 0.09],
   ],
-  cellSources: { 'phoneSupply/rms': cite('iec-62684', 'touch current of a common supply', 'secondary', { alsoBy: ['an extract prints 90 pA, a misreading of 90 µA'] }) },
+  cellSources: {
+    'phoneSupply/rms': cite('iec-62684', 'touch current of a common supply', 'secondary', {
+      alsoBy: ['an extract prints 90 pA, a misreading of 90 µA'],
+    }),
+  },
 });

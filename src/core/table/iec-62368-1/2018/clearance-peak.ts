@@ -6,7 +6,10 @@ export const clearancePeak = defineTable({
   id: 'iec-62368-1/2018/clearance-peak',
   title: 'Clearance for the peak of the working voltage and temporary overvoltages, procedure 1',
   source: cite('iec-62368-1', 'table 10', 'secondary', {
-    alsoBy: ['an open magnetics library, data block of IEC 62368-1: all 102 cells agree', 'IEC 60664-1 table F.8 for the basic column, pollution degree 1'],
+    alsoBy: [
+      'an open magnetics library, data block of IEC 62368-1: all 102 cells agree',
+      'IEC 60664-1 table F.8 for the basic column, pollution degree 1',
+    ],
   }),
   lookUp: 'linear between rows',
   key: { name: 'peak voltage', unit: 'V peak', si: 'V', factor: 1 },

@@ -6,7 +6,11 @@ export const clearanceWithstand = defineTable({
   id: 'iec-62368-1/2018/clearance-withstand',
   title: 'Clearance for the required withstand voltage, procedure 2',
   source: cite('iec-62368-1', 'table 14', 'secondary', {
-    alsoBy: ['an open magnetics library, data block of IEC 62368-1: all 102 cells agree', 'a published test report: 2500 V, basic 1.5 mm, reinforced 3.0 mm', 'IEC 60664-1 table F.2 for the basic columns'],
+    alsoBy: [
+      'an open magnetics library, data block of IEC 62368-1: all 102 cells agree',
+      'a published test report: 2500 V, basic 1.5 mm, reinforced 3.0 mm',
+      'IEC 60664-1 table F.2 for the basic columns',
+    ],
   }),
   lookUp: 'linear between rows',
   key: { name: 'required withstand voltage', unit: 'V peak', si: 'V', factor: 1 },

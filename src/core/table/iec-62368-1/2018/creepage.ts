@@ -6,7 +6,10 @@ export const creepage = defineTable({
   id: 'iec-62368-1/2018/creepage',
   title: 'Creepage distance, basic insulation',
   source: cite('iec-62368-1', 'table 17', 'secondary', {
-    alsoBy: ['a terminal maker, catalogue excerpt of EN 60664-1 table F.4: all cells agree', 'an open magnetics library, data block of IEC 62368-1: 147 of 147 cells agree'],
+    alsoBy: [
+      'a terminal maker, catalogue excerpt of EN 60664-1 table F.4: all cells agree',
+      'an open magnetics library, data block of IEC 62368-1: 147 of 147 cells agree',
+    ],
   }),
   lookUp: 'linear between rows',
   key: { name: 'working voltage', unit: 'V rms', si: 'V', factor: 1 },

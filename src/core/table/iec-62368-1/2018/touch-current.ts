@@ -5,7 +5,9 @@ import { defineTable } from '../../define-table.ts';
 export const touchCurrent = defineTable({
   id: 'iec-62368-1/2018/touch-current',
   title: 'Electrical energy sources, touch current',
-  source: cite('iec-62368-1', 'table 4', 'secondary', { alsoBy: ['a national technical regulation that adopts the standard, text extract'] }),
+  source: cite('iec-62368-1', 'table 4', 'secondary', {
+    alsoBy: ['a national technical regulation that adopts the standard, text extract'],
+  }),
   lookUp: 'exact key',
   key: { name: 'level', unit: '', si: 'word', factor: 1 },
   columns: {
@@ -17,7 +19,9 @@ export const touchCurrent = defineTable({
     ['es2', 5, 7.07],
   ],
   cellSources: {
-    'es2/rms': cite('iec-62368-1', 'table 4', 'memory', { alsoBy: ['the extract read prints the first limit here, a slip; its own frequency formula 5 + 0.95 f agrees with 5 mA'] }),
+    'es2/rms': cite('iec-62368-1', 'table 4', 'memory', {
+      alsoBy: ['the extract read prints the first limit here, a slip; its own frequency formula 5 + 0.95 f agrees with 5 mA'],
+    }),
     'es2/peak': cite('iec-62368-1', 'table 4', 'memory', { alsoBy: ['as for the rms figure'] }),
   },
 });

@@ -26,7 +26,11 @@ export const touchTemperature = defineTable({
     '1to10s/plastic': cite('iec-62368-1', 'table 38, TS1, plastic; the row by its contact time is from memory', 'memory', {
       alsoBy: ['a safety engineers’ list prints 77 °C for TS1 plastic, compared at 25 °C ambient without scaling'],
     }),
-    'over1min/plastic': cite('iec-62368-1', 'table 38, TS1, plastic, longest contact', 'secondary', { alsoBy: ['a safety engineers’ list: plastic from 48 to 94 °C by contact time'] }),
-    'under1s/plastic': cite('iec-62368-1', 'table 38, TS1, plastic, shortest contact', 'secondary', { alsoBy: ['a safety engineers’ list: plastic from 48 to 94 °C by contact time'] }),
+    'over1min/plastic': cite('iec-62368-1', 'table 38, TS1, plastic, longest contact', 'secondary', {
+      alsoBy: ['a safety engineers’ list: plastic from 48 to 94 °C by contact time'],
+    }),
+    'under1s/plastic': cite('iec-62368-1', 'table 38, TS1, plastic, shortest contact', 'secondary', {
+      alsoBy: ['a safety engineers’ list: plastic from 48 to 94 °C by contact time'],
+    }),
   },
 });

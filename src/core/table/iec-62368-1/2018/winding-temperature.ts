@@ -19,7 +19,11 @@ export const windingTemperature = defineTable({
     ['H', 155],
   ],
   cellSources: {
-    'A/thermocouple': cite('iec-60950-1', 'clause 4.5, class 105: 75 K rise at 25 °C, less 10 K for thermocouples', 'secondary', { alsoBy: ['two published test reports', 'a UL table of class 105: 90 °C'] }),
-    'B/thermocouple': cite('iec-60950-1', 'clause 4.5, class 130: 95 K rise at 25 °C, less 10 K for thermocouples', 'secondary', { alsoBy: ['two published test reports: 110 °C', 'a UL table of class 130: 110 °C'] }),
+    'A/thermocouple': cite('iec-60950-1', 'clause 4.5, class 105: 75 K rise at 25 °C, less 10 K for thermocouples', 'secondary', {
+      alsoBy: ['two published test reports', 'a UL table of class 105: 90 °C'],
+    }),
+    'B/thermocouple': cite('iec-60950-1', 'clause 4.5, class 130: 95 K rise at 25 °C, less 10 K for thermocouples', 'secondary', {
+      alsoBy: ['two published test reports: 110 °C', 'a UL table of class 130: 110 °C'],
+    }),
   },
 });

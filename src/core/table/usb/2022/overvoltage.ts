@@ -13,5 +13,7 @@ export const overvoltage = defineTable({
     ['usb5', 5.5],
     ['pdBeyond', 0.5],
   ],
-  cellSources: { 'pdBeyond/most': cite('usb-pd', 'vSrcValid, 500 mV beyond the band', 'secondary', { alsoBy: ['kernel source of a port controller'] }) },
+  cellSources: {
+    'pdBeyond/most': cite('usb-pd', 'vSrcValid, 500 mV beyond the band', 'secondary', { alsoBy: ['kernel source of a port controller'] }),
+  },
 });

@@ -5,7 +5,9 @@ import { defineTable } from '../../define-table.ts';
 export const voltageWindow = defineTable({
   id: 'usb/2022/voltage-window',
   title: 'Voltage window of USB sources',
-  source: cite('usb-2', 'source voltage at the socket', 'secondary', { alsoBy: ['EN 301 489-34: 5 V within 5 % over load', 'two public notes on USB charging'] }),
+  source: cite('usb-2', 'source voltage at the socket', 'secondary', {
+    alsoBy: ['EN 301 489-34: 5 V within 5 % over load', 'two public notes on USB charging'],
+  }),
   lookUp: 'exact key',
   key: { name: 'kind of port', unit: '', si: 'word', factor: 1 },
   columns: {
