@@ -11,7 +11,6 @@ const EXTRACT = {
 /** Touch current at low frequency. */
 export const ENERGY_SOURCES: readonly WorkedExample[] = [
   { ...EXTRACT, place: 'table 4, ES1, rms', table: 'iec-62368-1/2018/touch-current/rms', inputs: { key: 'es1' }, printed: 0.5 },
-  // biome-ignore lint/suspicious/noApproximativeNumericConstant: the cell as printed
   { ...EXTRACT, place: 'table 4, ES1, peak', table: 'iec-62368-1/2018/touch-current/peak', inputs: { key: 'es1' }, printed: 0.707 },
 ];
 
