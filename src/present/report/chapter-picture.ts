@@ -10,13 +10,16 @@ import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 
+const MANY = 3; // figures of one chapter
 const FEWEST = 2; // rows from which a list tells more than its findings
 
 /** The pictures of a chapter, where it has any. */
 export function setChapterPicture(chapter: Chapter, assessment: Assessment): Markup {
   const before = CHAPTERS.slice(0, CHAPTERS.indexOf(chapter)).reduce((sum, other) => sum + listFigures(other, assessment).length, 0);
   const figures = listFigures(chapter, assessment).map((part, index) => setFigure(part, before + index + 1));
-  return html`${chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING}${joined(figures)}`;
+  const table = chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING;
+  // on paper many figures stand in two columns, as they are drawn for a narrow page
+  return figures.length < MANY ? html`${table}${joined(figures)}` : html`${table}<div class="many">${joined(figures)}</div>`;
 }
 
 function listFigures(chapter: Chapter, assessment: Assessment): readonly FigurePart[] {

@@ -32,16 +32,16 @@ function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtr
       ? joined(group.map((finding) => setFinding(finding, assessment, extras)))
       : setFindingGroup(group, assessment, extras),
   );
-  const rest = quiet.length === 0 ? NOTHING : html`<p class="small">Not applicable: ${quiet.map(findingName).join('; ')}.</p>`;
-  return html`${picture}${joined(set)}${setGap(chapter, assessment)}${rest}`;
+  return html`${picture}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
 }
 
 /** In the place where it is missed; with its reason it stands in the list of everything not examined. */
-function setGap(chapter: Chapter, assessment: Assessment): Markup {
+function setGap(chapter: Chapter, assessment: Assessment, inapplicable: readonly string[]): Markup {
   const missing = listUnexamined(assessment).filter((one) => one.chapter === chapter);
-  if (missing.length === 0) return html`<p class="small">Every check of this chapter was assessed or does not apply.</p>`;
+  const rest = inapplicable.length === 0 ? '' : ` Not applicable: ${inapplicable.join('; ')}.`;
+  if (missing.length === 0) return html`<p class="small gap-none">Every check of this chapter was assessed or does not apply.${rest}</p>`;
   const names = missing.map(
     ({ check, subjects }) => `${getCheckWords(check).title}${subjects.length === 0 ? '' : ` for ${subjects.join(', ')}`}`,
   );
-  return html`<p class="gap">Not examined in this chapter: ${names.join('; ')}. <a class="from" href="#${toAnchor('part', 'unexamined')}">Why not</a></p>`;
+  return html`<p class="gap"><b>Not examined in this chapter:</b> ${names.join('; ')}. <a class="from screen" href="#${toAnchor('part', 'unexamined')}">Why not</a>${rest}</p>`;
 }

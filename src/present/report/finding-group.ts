@@ -32,8 +32,16 @@ export function setFindingGroup(findings: readonly Finding[], assessment: Assess
       : html`<p>Limit from: ${sourcePlace(first.limit.source)} ${setGrade(first.limit.grade)}</p>`;
   const under = shared.under === '' ? NOTHING : html`<p>Read under: ${shared.under}.</p>`;
   const others = shared.others === '' ? NOTHING : html`<p>Also shown: ${joined(setOthers(first), '; ')}.</p>`;
-  return html`<section class="group" aria-label="${title}"><div class="lead"><h3>${title}</h3><p class="ask">${question}</p>${place}${under}${others}</div>
-${joined(findings.map((finding) => setOne(finding, shared, assessment, extras)))}</section>\n`;
+  const lead = html`<div class="lead"><h3>${title}</h3><p class="ask">${question}</p>${place}${under}${others}</div>`;
+  const set = findings.map((finding, index) => setOne(finding, findings[index - 1], { shared, assessment, extras }));
+  return html`<section class="group" aria-label="${title}"><div class="keep">${lead}
+${set[0]}</div>${joined(set.slice(1))}</section>\n`;
+}
+
+interface Context {
+  readonly shared: Shared;
+  readonly assessment: Assessment;
+  readonly extras: ReportExtras;
 }
 
 interface Shared {
@@ -62,16 +70,14 @@ function othersOf(finding: Finding): string {
   return joined(setOthers(finding), '; ').markup;
 }
 
-function setOne(finding: Finding, shared: Shared, assessment: Assessment, extras: ReportExtras): Markup {
+function setOne(finding: Finding, before: Finding | undefined, { shared, assessment, extras }: Context): Markup {
   const under = conditionWords(finding);
   const evidence = evidenceWords(finding, extras);
   const others = setOthers(finding);
   const origins = setOrigins(finding, assessment);
   const told: Markup[] = [
     html`${decisionWords(finding)}`,
-    finding.limit === null || shared.place !== ''
-      ? NOTHING
-      : html`Limit from: ${shared.title === '' ? sourcePlace(finding.limit.source) : finding.limit.source.place} ${setGrade(finding.limit.grade)}.`,
+    shared.place === '' ? setSource(finding, before, shared.title) : NOTHING,
     under === '' || shared.under !== '' ? NOTHING : html`Read under: ${under}.`,
     others.length === 0 || shared.others !== '' ? NOTHING : html`Also shown: ${joined(others, '; ')}.`,
     origins.markup === '' ? NOTHING : html`Worked out: ${origins}.`,
@@ -82,4 +88,12 @@ function setOne(finding: Finding, shared: Shared, assessment: Assessment, extras
     told.filter(({ markup }) => markup !== ''),
     ' ',
   )}</p>${setRemarks(finding)}</article>\n`;
+}
+
+/** Where the limit stands; said once for those in a row that have it from one place. */
+function setSource(finding: Finding, before: Finding | undefined, title: string): Markup {
+  if (finding.limit === null) return NOTHING;
+  if (before !== undefined && placeOf(before) === placeOf(finding)) return html`Limit from the same place.`;
+  const { source, grade } = finding.limit;
+  return html`Limit from: ${title === '' ? sourcePlace(source) : source.place} ${setGrade(grade)}.`;
 }
