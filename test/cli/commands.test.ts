@@ -78,17 +78,17 @@ describe('bad input is one sentence with its place, and exit code 1', () => {
     [
       'a file that is missing',
       () => editedCase('missing', (json) => setFile(json, { path: 'gone.csv' })),
-      /\/files\/sweep-file.*gone\.csv/,
+      /\/files\/sweep-file-230.*gone\.csv/,
     ],
     [
       'a file outside the folder',
-      () => editedCase('outside', (json) => setFile(json, { path: '../load-sweep.csv' })),
-      /\/files\/sweep-file\/path.*inside the case folder/,
+      () => editedCase('outside', (json) => setFile(json, { path: '../load-sweep-230.csv' })),
+      /\/files\/sweep-file-230\/path.*inside the case folder/,
     ],
     [
       'a file that changed since it was recorded',
       () => editedCase('changed', (json) => setFile(json, { sha256: '0'.repeat(64) })),
-      /\/files\/sweep-file.*as it was recorded/,
+      /\/files\/sweep-file-230.*as it was recorded/,
     ],
     [
       'a case of a newer version',
@@ -130,7 +130,7 @@ function setDistance(json: Record<string, unknown>, value: string): void {
 }
 
 function setFile(json: Record<string, unknown>, change: Record<string, unknown>): void {
-  const file = (json['files'] as Record<string, unknown>[]).find(({ id }) => id === 'sweep-file');
+  const file = (json['files'] as Record<string, unknown>[]).find(({ id }) => id === 'sweep-file-230');
   Object.assign(file!, change);
 }
 
@@ -144,15 +144,15 @@ describe('explain', () => {
     expect(out).toMatch(/%/);
   });
   test('follows a single step', async () => {
-    const { code, out } = await mainsworthy(['explain', 'examples/fell-12', 'load/sweep-1/held-current']);
+    const { code, out } = await mainsworthy(['explain', 'examples/fell-12', 'load/sweep-230/held-current']);
     expect(code).toBe(0);
     expect(out).toContain('I_h');
-    expect(out).toContain('/exhibits/sweep-1/table/columns/');
+    expect(out).toContain('/exhibits/sweep-230/table/columns/');
   });
   test('answers an unknown step with the nearest one', async () => {
-    const { code, err } = await mainsworthy(['explain', 'examples/fell-12', 'load/sweep-1/held-curent']);
+    const { code, err } = await mainsworthy(['explain', 'examples/fell-12', 'load/sweep-230/held-curent']);
     expect(code).toBe(1);
-    expect(err).toContain('did you mean "load/sweep-1/held-current"');
+    expect(err).toContain('did you mean "load/sweep-230/held-current"');
   });
 });
 

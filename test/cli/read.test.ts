@@ -18,7 +18,7 @@ async function file(name: string, content: string | Uint8Array): Promise<string>
 
 describe('read', () => {
   test('says how a load sweep with decimal commas is understood', async () => {
-    const { code, out } = await mainsworthy(['read', 'examples/fell-12/load-sweep.csv']);
+    const { code, out } = await mainsworthy(['read', 'examples/fell-12/load-sweep-230.csv']);
     expect(code).toBe(0);
     expect(out).toContain('decimal comma');
     expect(out).toMatch(/U out\s+V\s+18/);
@@ -26,7 +26,7 @@ describe('read', () => {
   });
 
   test('--json prints the documented fields and no others', async () => {
-    const { code, out, err } = await mainsworthy(['read', 'examples/tarn-30/sweep-5v.csv', '--json']);
+    const { code, out, err } = await mainsworthy(['read', 'examples/tarn-30/sweep-5v-230.csv', '--json']);
     expect(code).toBe(0);
     expect(err).toBe('');
     const json = JSON.parse(out) as Record<string, unknown> & { columns: Record<string, unknown>[]; doubts: unknown[] };
