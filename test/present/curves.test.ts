@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Assessment, Curve, Finding } from '../../src/core/result/assessment.ts';
 import { curveLabel, curvesByLevel } from '../../src/present/figure/curve-names.ts';
+import { cutBelow } from '../../src/present/figure/cut-below.ts';
 import {
   averagedPoints,
   drawEfficiencyCurve,
@@ -204,5 +205,41 @@ describe('the table of outputs', () => {
 
   it('is nothing where no port is known', () => {
     expect(drawPortTable(assessmentOf()).markup).toBe('');
+  });
+});
+
+describe('a line that falls below the axis', () => {
+  it('is cut where it crosses, and what lies above stays as it is', () => {
+    // from 0.25 to 0.75 over one ampere: half of the way at 0.5
+    expect(
+      cutBelow(
+        [
+          [0, 0.25],
+          [1, 0.75],
+          [2, 0.75],
+          [3, 0.25],
+        ],
+        0.5,
+      ),
+    ).toEqual([
+      [
+        [0.5, 0.5],
+        [1, 0.75],
+        [2, 0.75],
+        [2.5, 0.5],
+      ],
+    ]);
+    expect(cutBelow([[1, 0.4]], 0.5)).toEqual([]);
+  });
+
+  it('leaves the loads that are averaged a readable axis, though a lighter load has next to no efficiency', () => {
+    const light = { ...SWEEP, points: [{ i: 0.01, v: 12, U: null, pin: 6 }, ...SWEEP.points] };
+    const drawn = drawEfficiencyCurve([light], efficient(), EFFICIENCY_WIDE).markup;
+    const labels = [...drawn.matchAll(/text-anchor="end">([\d.]+)<\/text>/g)].map(([, label]) => Number(label));
+    expect(Math.min(...labels)).toBeGreaterThan(60);
+    expect(drawn.match(/<circle class="point"/g)).toHaveLength(3);
+    const bottom = EFFICIENCY_WIDE.height - 40;
+    const ys = [.../<path class="curve" d="([^"]+)"/.exec(drawn)![1]!.matchAll(/[ML][\d.]+ ([\d.]+)/g)].map(([, y]) => Number(y));
+    expect(Math.max(...ys)).toBeCloseTo(bottom, 1);
   });
 });

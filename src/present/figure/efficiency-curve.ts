@@ -9,6 +9,7 @@ import { type CurveFrame, type CurveSize, drawFrame, reach } from './curve-frame
 import { type CurveNameAt, drawCurveNames } from './curve-name-labels.ts';
 import { curveLabel, curveName, findingOn } from './curve-names.ts';
 import { drawLine, drawPoint } from './curve-points.ts';
+import { cutBelow } from './cut-below.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 import { spreadLabels } from './spread-labels.ts';
 
@@ -66,11 +67,14 @@ export function drawEfficiencyCurve(curves: readonly Curve[], assessment: Assess
   const averaged = averagedPoints(finding, first.claim, assessment);
   const margin = size.width < NARROW ? NARROW_MARGIN : WIDE_MARGIN;
   const all = told.flatMap((curve) => efficiencyPoints(curve)).concat(averaged);
+  // lighter loads than any that is averaged would press everything else together: the axis leaves them out, and the caption says so
+  const lightest = Math.min(...averaged.map(({ i }) => i)); // infinite when none is averaged
+  const judged = averaged.length === 0 ? all : all.filter(({ i }) => i >= lightest);
   const levels = [finding?.measured, finding?.limit?.at].flatMap((one) =>
     one !== undefined && one !== null && 'value' in one ? [one.value] : [],
   );
-  const yText = (value: number): string => `${Math.round(value * PERCENT)}`;
-  const [low, high] = reach([...all.map(({ efficiency }) => efficiency), ...levels], 0);
+  const yText = (value: number): string => `${Number((value * PERCENT).toFixed(1))}`;
+  const [low, high] = reach([...judged.map(({ efficiency }) => efficiency), ...levels], 0);
   const [from, most] = reach([0, ...all.map(({ i }) => i)], 0);
   const x: [number, number] = [from, told.length === 1 ? most : most * NAMES];
   const frame = drawFrame({ x, y: [low, Math.min(1, high)], xUnit: 'A', yUnit: '%', yText }, size, margin);
@@ -92,7 +96,13 @@ export function efficiencySentence(curves: readonly Curve[], assessment: Assessm
 
 function drawReadings(curve: Curve, shape: number, { x, y }: CurveFrame): Markup {
   const points = efficiencyPoints(curve);
-  return html`${drawLine(points.map(({ i, efficiency }) => [x(i), y(efficiency)] as const))}${joined(points.map(({ i, efficiency }) => drawPoint(x(i), y(efficiency), shape)))}`;
+  const [floor = 0] = y.domain();
+  const pieces = cutBelow(
+    points.map(({ i, efficiency }) => [i, efficiency]),
+    floor,
+  );
+  const dots = points.filter(({ efficiency }) => efficiency >= floor);
+  return html`${joined(pieces.map((piece) => drawLine(piece.map(([i, efficiency]) => [x(i), y(efficiency)] as const))))}${joined(dots.map(({ i, efficiency }) => drawPoint(x(i), y(efficiency), shape)))}`;
 }
 
 function namesAt(curves: readonly Curve[], { x, y }: CurveFrame): readonly CurveNameAt[] {

@@ -9,15 +9,24 @@ import { ORDER_WORDS, SENSE_WORDS } from '../words/case-words.ts';
 import type { FigurePart } from './figure-part.ts';
 import { linkToStep } from './report-parts.ts';
 
+// said under the first figure of its kind
+const LOAD_KEY = ' Grey: the claim inside its voltage window. Dots: readings with their 95 % interval.';
+const EFFICIENCY_KEY =
+  ' Dots: output over input power at each reading. Rings: the loads that are averaged. Line: the least average. Loads lighter than the lightest ring may lie below the axis.';
+
 /** For every port and level its sweeps in one load curve, and the efficiency where input power was read. */
 export function loadFigures(assessment: Assessment): readonly FigurePart[] {
-  return curvesByLevel(assessment).flatMap((curves) => {
-    const efficiency = efficiencyFigure(curves, assessment);
-    return [loadFigure(curves, assessment), ...(efficiency.wide.markup === '' ? [] : [efficiency])];
+  const levels = curvesByLevel(assessment);
+  const loads = levels.map((curves, index) => loadFigure(curves, assessment, index === 0 ? LOAD_KEY : ''));
+  const withInput = levels.filter((curves) => drawEfficiencyCurve(curves, assessment, EFFICIENCY_WIDE).markup !== '');
+  return levels.flatMap((curves, index) => {
+    const place = withInput.indexOf(curves);
+    const efficiency = place === -1 ? [] : [efficiencyFigure(curves, assessment, place === 0 ? EFFICIENCY_KEY : '')];
+    return [...loads.slice(index, index + 1), ...efficiency];
   });
 }
 
-function loadFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment): FigurePart {
+function loadFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment, key: string): FigurePart {
   const [first] = curves;
   const alone = curves.length === 1 ? mainsText(first) : '';
   const ways = [...new Set(curves.map((curve) => `${SENSE_WORDS[curve.sense]}, ${ORDER_WORDS[curve.order]}`))];
@@ -26,7 +35,7 @@ function loadFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment
     wide: drawLoadCurve(curves, assessment, LOAD_CURVE_WIDE),
     narrow: drawLoadCurve(curves, assessment, LOAD_CURVE_NARROW),
     title: `${curveName(first, assessment)}${alone}`,
-    caption: html`${loadCurvesSentence(curves, assessment)} Grey: the claim inside its voltage window. Dots: readings with their 95 % interval; ${how}.${joined(curves.map((curve) => setHeldOrigin(curve, assessment)))}`,
+    caption: html`${loadCurvesSentence(curves, assessment)} ${how.charAt(0).toUpperCase()}${how.slice(1)}.${key}${joined(curves.map((curve) => setHeldOrigin(curve, assessment)))}`,
   };
 }
 
@@ -41,11 +50,11 @@ function setHeldOrigin({ held }: Curve, assessment: Assessment): Markup {
   return held === null || number === null ? NOTHING : html` ${linkToStep(held, `Origin of the current held, step ${number}`)}.`;
 }
 
-function efficiencyFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment): FigurePart {
+function efficiencyFigure(curves: readonly [Curve, ...Curve[]], assessment: Assessment, key: string): FigurePart {
   return {
     wide: drawEfficiencyCurve(curves, assessment, EFFICIENCY_WIDE),
     narrow: drawEfficiencyCurve(curves, assessment, EFFICIENCY_NARROW),
     title: `Efficiency, ${curveName(curves[0], assessment)}`,
-    caption: `${efficiencySentence(curves, assessment)} Dots: output over input power at each reading. Rings: the loads that are averaged. Line: the least average.`,
+    caption: `${efficiencySentence(curves, assessment)}${key}`,
   };
 }
