@@ -60,7 +60,7 @@ describe('a marking read elsewhere', () => {
   });
 });
 
-/** Code tables of three capacitor makers, in one transcription. */
+/** Code tables of three capacitor makers, in one copy. */
 const VOLTAGES: readonly (readonly [code: string, volts: number])[] = [
   ['0G', 4],
   ['0J', 6.3],
@@ -116,7 +116,7 @@ describe('the code of a rated voltage', () => {
   });
 });
 
-/** The same transcription of makers' tables. */
+/** The same copy of makers' tables. */
 const TOLERANCES: readonly (readonly [letter: string, size: number, unit: 'F' | '1'])[] = [
   ['B', 0.1e-12, 'F'],
   ['C', 0.25e-12, 'F'],

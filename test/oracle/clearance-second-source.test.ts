@@ -5,8 +5,8 @@ import { ratedImpulseVoltage } from '../../src/core/table/iec-60664-1/2007/rated
 import { clearancePeak } from '../../src/core/table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../src/core/table/iec-62368-1/2018/clearance-withstand.ts';
 import { columnOf, neverFalls } from './compare-columns.ts';
-import { TABLE_F1, TABLE_F2, TABLE_F8 } from './transcription-60664.ts';
-import { TABLE_10, TABLE_14 } from './transcription-62368.ts';
+import { TABLE_F1, TABLE_F2, TABLE_F8 } from './second-copy-60664.ts';
+import { TABLE_10, TABLE_14 } from './second-copy-62368.ts';
 
 const cellsOf = (table: typeof clearancePeak | typeof clearanceWithstand | typeof clearanceImpulse, name: string): number[] =>
   columnOf(table, name).map(([, cell]) => cell);
@@ -14,7 +14,7 @@ const BOTH = ['B_PD1', 'B_PD2', 'B_PD3', 'R_PD1', 'R_PD2', 'R_PD3'];
 const DEGREES = ['PD1', 'PD2', 'PD3'];
 
 describe('clearance by peak voltage, procedure 1', () => {
-  it.each(BOTH)('%s is what a second transcription of table 10 has', (name) => {
+  it.each(BOTH)('%s is what a second copy of table 10 has', (name) => {
     expect(columnOf(clearancePeak, name)).toEqual(TABLE_10[name]);
   });
 
@@ -28,7 +28,7 @@ describe('clearance by peak voltage, procedure 1', () => {
 });
 
 describe('clearance by withstand voltage, procedure 2', () => {
-  it.each(BOTH)('%s is what a second transcription of table 14 has', (name) => {
+  it.each(BOTH)('%s is what a second copy of table 14 has', (name) => {
     expect(columnOf(clearanceWithstand, name)).toEqual(TABLE_14[name]);
   });
 
@@ -53,7 +53,7 @@ describe('clearance by withstand voltage, procedure 2', () => {
 });
 
 describe('clearance by impulse, insulation coordination', () => {
-  it.each(DEGREES)('%s is what a second transcription of table F.2 has', (degree) => {
+  it.each(DEGREES)('%s is what a second copy of table F.2 has', (degree) => {
     expect(columnOf(clearanceImpulse, degree)).toEqual(TABLE_F2[degree]);
   });
 
@@ -64,7 +64,7 @@ describe('clearance by impulse, insulation coordination', () => {
 });
 
 describe('rated impulse voltage', () => {
-  it.each(['I', 'II', 'III', 'IV'])('of category %s is what a second transcription of table F.1 has', (category) => {
+  it.each(['I', 'II', 'III', 'IV'])('of category %s is what a second copy of table F.1 has', (category) => {
     const D_C_ROW = 1250; // left out there
     expect(columnOf(ratedImpulseVoltage, category).filter(([mains]) => mains !== D_C_ROW)).toEqual(TABLE_F1[category]);
   });

@@ -1,7 +1,7 @@
 import type { PublishedTable } from '../../src/core/table/define-table.ts';
 import type { Column } from './column.ts';
 
-/** One column of a table of the project in the form of a transcription. */
+/** One column of a table of the project in the form of a copy. */
 export function columnOf(table: PublishedTable, name: string): Column {
   const index = Object.keys(table.columns).indexOf(name);
   if (index < 0) throw new Error(`${table.id} has no column ${name}`);

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { creepage } from '../../src/core/table/iec-62368-1/2018/creepage.ts';
 import { columnOf, neverFalls } from './compare-columns.ts';
-import { TABLE_F4 } from './transcription-60664.ts';
-import { TABLE_17 } from './transcription-62368.ts';
+import { TABLE_F4 } from './second-copy-60664.ts';
+import { TABLE_17 } from './second-copy-62368.ts';
 
 const columns = Object.keys(creepage.columns);
 const cells = (name: string): number[] => columnOf(creepage, name).map(([, cell]) => cell);
 
 describe('creepage by working voltage', () => {
-  it.each(columns)('%s is what a second transcription of table 17 of IEC 62368-1 has', (name) => {
+  it.each(columns)('%s is what a second copy of table 17 of IEC 62368-1 has', (name) => {
     expect(columnOf(creepage, name)).toEqual(TABLE_17[name]);
   });
 
-  it.each(columns)('%s is what a second transcription of table F.4 of IEC 60664-1 has', (name) => {
+  it.each(columns)('%s is what a second copy of table F.4 of IEC 60664-1 has', (name) => {
     expect(columnOf(creepage, name)).toEqual(TABLE_F4[name]);
   });
 

@@ -5,7 +5,7 @@ import type { SchemeSlug } from './reading.ts';
 const ENCYCLOPAEDIA = 'an encyclopaedia, article on the letter and digit code of IEC 60062';
 const LEARNING_PAGE = 'a board maker’s learning page on reading resistors';
 const CHIP_SHEET = 'a chip resistor maker’s data sheet of 2016, section on marking';
-const CAPACITOR_TABLES = 'code tables of three capacitor makers, in one transcription';
+const CAPACITOR_TABLES = 'code tables of three capacitor makers, in one copy';
 const CAPACITOR_PAGE = 'a hobby page with the capacitor code tables of 2014';
 const DISPUTED_LETTERS = 'G and H: the data sheet prints 10^6 and 10^7, the learning page has no G and prints H as 10';
 

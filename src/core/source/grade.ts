@@ -2,7 +2,7 @@
  * How sure we are of a figure, best first. The grade shows wherever the number shows.
  * - official-text: the publication itself was read at that place
  * - public-extract: an extract issued by the publisher was read
- * - secondary: read in somebody else's copy (catalogue, test report, transcription)
+ * - secondary: read in somebody else's copy (catalogue, test report, copy)
  * - common-practice: what the trade does, no source
  * - reasoned: derived here from physics or from other rows
  * - memory: recalled, not verified

@@ -5,8 +5,8 @@ import { CONDUCTORS, gap, workingVoltage } from '../evidence-pieces.ts';
 
 // Limits, in mm, all for pollution degree 2:
 // 230 V, category II: IEC 62368-1:2018 table 14 at 2500 V, basic 1.5, reinforced 3.0 (secondary: a published test report prints the pair)
-// 120 V: IEC 62368-1:2018 table 10 at 2000 V of temporary overvoltage, basic 1.27, reinforced 2.54 (secondary: a transcription of the table)
-// altitude: IEC 62368-1:2018 table 16, 3000 m 1.14, 5000 m 1.48 (secondary: the same transcription)
+// 120 V: IEC 62368-1:2018 table 10 at 2000 V of temporary overvoltage, basic 1.27, reinforced 2.54 (secondary: a copy of the table)
+// altitude: IEC 62368-1:2018 table 16, 3000 m 1.14, 5000 m 1.48 (secondary: the same copy)
 const air = (value: Parameters<typeof gap>[0], more: Parameters<typeof gap>[1] = {}): CasePatch => ({
   conductors: CONDUCTORS,
   exhibits: [gap(value, { path: 'air', ...more })],

@@ -1,10 +1,10 @@
 /**
- * A transcription of IEC 60664-1 made by others: OpenMagnetics MKF, src/data/insulation_standards/IEC_60664-1.json, column by column, in
+ * A copy of IEC 60664-1 made by others: OpenMagnetics MKF, src/data/insulation_standards/IEC_60664-1.json, column by column, in
  * millimetres over volts (table F.1: volts over volts). Typed from there and not from the tables of this project.
  */
 import type { Column } from './column.ts';
 
-/** Table F.1, rated impulse voltage; the transcription leaves the row of 1250 V out. */
+/** Table F.1, rated impulse voltage; the copy leaves the row of 1250 V out. */
 export const TABLE_F1: Readonly<Record<string, Column>> = {
   I: [
     [50, 330],

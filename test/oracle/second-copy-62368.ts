@@ -1,5 +1,5 @@
 /**
- * A transcription of IEC 62368-1 made by others: OpenMagnetics MKF, src/data/insulation_standards/IEC_62368-1.json, column by column, in
+ * A copy of IEC 62368-1 made by others: OpenMagnetics MKF, src/data/insulation_standards/IEC_62368-1.json, column by column, in
  * millimetres over volts. Typed from there and not from the tables of this project. Only the rows that the project keeps.
  */
 import type { Column } from './column.ts';
