@@ -25,7 +25,7 @@ figure{margin:8px 0 12px}.many{display:grid;grid-template-columns:minmax(0,1fr) 
 .gap,p.gap{padding:6px 10px;font-size:11.5px;line-height:15px;break-inside:avoid}
 .unex{columns:3;column-gap:6mm;margin-top:6px}.chap{margin:0 0 8px;break-inside:auto}.chap h3{font-size:11.5px}.chap ul{columns:1;margin-top:1px}.chap li{font-size:10.5px;line-height:13.5px}.chap li i,.chap .why,.chap h3 span{font-size:10px}
 .nexts>li{padding:2px 0 2px 22px;font-size:11px;line-height:14px}.nexts .small{display:inline;margin-left:4px}.last{padding:6px 10px}.last li,.last h4{font-size:10.5px;line-height:14px}.caution{padding:6px 10px}.caution li{font-size:11px;max-width:none;padding:1px 0}
-.sources,.sources p{font-size:10.5px;line-height:13.5px}.sources>li{padding:2px 0}
-.steps{columns:2;column-gap:8mm}.step,.step.leaf{padding:3px 0;font-size:9.5px;line-height:12.5px}.step h3{font-size:10px;line-height:13px}.step .tags,.step .remarks li{font-size:9.5px;line-height:12px}.step .grade{font-size:9.5px}.step .no{min-width:18px}.step .eq{display:block;font-size:10.5px;line-height:14px;margin:0}.step .eq>span{margin-right:4px}.step .remarks{margin-top:0}.budget{display:none}.budgetline{display:inline}
+.sources,.sources p{font-size:10.5px;line-height:13.5px}.sources>li{padding:2px 0;break-inside:auto}
+.steps{columns:2;column-gap:8mm}.step,.step.leaf{padding:3px 0;font-size:9.5px;line-height:12.5px}.step h3{font-size:10px;line-height:13px}.step .tags,.step .remarks li{font-size:9.5px;line-height:12px}.step .grade{font-size:9.5px}.step .no{min-width:18px}.step.leaf h3,.step.leaf .tags:not(.users){display:inline}.step.leaf .tags::before{content:" "}.step .eq{display:block;font-size:10.5px;line-height:14px;margin:0}.step .eq>span{margin-right:4px}.step .remarks{margin-top:0}.budget{display:none}.budgetline{display:inline}
 .mono{font-size:10px}
 `;
