@@ -121,6 +121,11 @@ describe('the heat ladder', () => {
     expect(drawn).toContain('131.0\u00a0±\u00a02.0\u00a0°C');
   });
 
+  it('says neither of a place whose finding says neither', () => {
+    const plain = { ...findings[1]!, notes: [] };
+    expect(drawHeatLadder(assessmentOf({ findings: [plain] }), LIST_WIDE).markup).not.toMatch(/as read|scaled/);
+  });
+
   it('stands half of the permitted rise one octave right of the limit', () => {
     const drawn = drawHeatLadder(assessmentOf({ findings: [findings[0]!] }), LIST_WIDE).markup;
     expect(drawn).toMatch(/<circle class="m-pass full" cx="89\.5" cy="17"/);

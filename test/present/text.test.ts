@@ -94,6 +94,11 @@ describe('the explanation of a number', () => {
     expect(finding).toContain('decision  The probability that the limit is met is under 0.1 %.');
   });
 
+  it('gives the conditions of a touch current, and none for a distance', () => {
+    expect(textOf(explainCheck(FULL, 'shock/touch-current'))).toContain('under     mains 230 V, 50 Hz, direct supply, plug way B');
+    expect(textOf(explainCheck(FULL, 'shock/creepage'))).not.toContain('  under  ');
+  });
+
   it('of an id that does not exist is refused with the nearest one', () => {
     const step = explainStep(FULL, 'touch/bridging-curent', { colour: false });
     expect(isRefusal(step) && [step.code, step.suggestion]).toEqual(['no-such-step', 'touch/bridging-current']);

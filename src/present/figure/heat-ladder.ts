@@ -8,6 +8,7 @@ import { outcomeText } from '../words/outcome-words.ts';
 import { drawJudgedList, type JudgedRow, type ListSize, worstFirst } from './judged-list.ts';
 
 const SCALED = 'scaledToHighestAmbient';
+const AS_READ = 'asRead';
 const DIGITS = 2;
 
 /** Temperatures that stand against a permitted one, the least margin first. */
@@ -45,7 +46,7 @@ function ambientText({ notes }: Finding, { setting }: Assessment): string {
     const { highestAmbient: highest } = setting;
     return highest === undefined ? 'scaled to the highest ambient' : `scaled to ${highest.value} ambient`;
   }
-  return 'as read';
+  return notes.some(({ key }) => key === AS_READ) ? 'as read' : '';
 }
 
 function riseText({ margin }: Finding): string {

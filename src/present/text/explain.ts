@@ -2,7 +2,9 @@ import { closest } from 'fastest-levenshtein';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import type { Assessment, Finding, Step } from '../../core/result/assessment.ts';
 import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
+import { needsConditions } from '../report/chapter.ts';
 import { getCheckWords } from '../words/check-words.ts';
+import { underText } from '../words/condition-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { decisionText, findingName, findingValue, isStruck } from '../words/finding-text.ts';
 import { GRADE_WORDS } from '../words/grade-words.ts';
@@ -46,6 +48,7 @@ function renderFinding(assessment: Assessment, finding: Finding, colour: boolean
   const mark = paint(TEXT_MARKS[finding.outcome], OUTCOME_PAINTS[finding.outcome], colour);
   const { question } = getCheckWords(finding.check);
   const value = findingValue(finding);
+  const under = needsConditions(finding.check) ? underText(finding.under) : '';
   const limits = [
     ...(finding.limit === null ? [] : [{ title: 'limit', limit: finding.limit }]),
     ...finding.others.map((limit) => ({ title: 'also', limit })),
@@ -59,6 +62,7 @@ function renderFinding(assessment: Assessment, finding: Finding, colour: boolean
         `  ${title.padEnd('found     '.length)}${namedLimitText(limit, finding.show)}, ${GRADE_WORDS[limit.grade]}: ${sourcePlace(limit.source)}`,
     ),
     `  decision  ${decisionText(finding)}`,
+    ...(under === '' ? [] : [`  under     ${under}`]),
     ...finding.notes.map(({ key, args }) => `  remark    ${sentenceFor(NOTES, key, args)}`),
     ...(finding.fields.length === 0 ? [] : [`  evidence  ${finding.fields.join(', ')}`]),
   ].map((line, index) => (index === 0 ? line : toTerminal(line)));
