@@ -1,5 +1,5 @@
 /** Writes the golden Assessments and lists every finding that a change moved. `--check` only lists, and exits 1 when something moved. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { assessCase } from '../src/app/assess-case.ts';
 import { sentence } from '../src/core/quantity/refusal.ts';
@@ -42,8 +42,10 @@ export function movedFindings(before: Assessment, after: Assessment): string[] {
 }
 
 if (process.argv[1]?.endsWith('golden.ts')) {
+  const stale = new Set(readdirSync('test/golden/figures'));
   for (const name of GOLDEN) {
     for (const [file, svg] of goldenFigures(name, JSON.parse(await goldenText(name)) as Assessment)) {
+      stale.delete(file);
       const path = join('test/golden/figures', file);
       if (existsSync(path) && readFileSync(path, 'utf8') === svg) continue;
       console.log(`${path} differs`);
@@ -59,5 +61,10 @@ if (process.argv[1]?.endsWith('golden.ts')) {
     for (const line of moved) console.log(`  ${line}`);
     if (process.argv.includes('--check')) process.exitCode = 1;
     else writeFileSync(path, now);
+  }
+  for (const file of stale) {
+    console.log(`${file} is drawn no more`);
+    if (process.argv.includes('--check')) process.exitCode = 1;
+    else rmSync(join('test/golden/figures', file));
   }
 }

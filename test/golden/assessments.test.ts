@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { GOLDEN, goldenFigures, goldenText } from '../../scripts/golden.ts';
 import type { Assessment } from '../../src/core/result/assessment.ts';
@@ -18,5 +18,12 @@ describe('the figures of a demo case are what people last looked at', () => {
     expect(figures.size).toBeGreaterThan(1);
     for (const [file, svg] of figures)
       expect(readFileSync(`test/golden/figures/${file}`, 'utf8') === svg, `${file} changed: look at npm run golden`).toBe(true);
+  });
+
+  test('and no figure is kept that nothing draws', async () => {
+    const drawn = await Promise.all(
+      GOLDEN.map(async (name) => [...goldenFigures(name, JSON.parse(await goldenText(name)) as Assessment).keys()]),
+    );
+    expect(readdirSync('test/golden/figures').sort()).toEqual(drawn.flat().sort());
   });
 });
