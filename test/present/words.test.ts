@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { BENCH_SET, LABORATORY } from '../../src/core/check/bench-set.ts';
 import { CONSEQUENCES, FAILURES, HAZARDS, outcome, REASONS, rung } from '../../src/core/result/assessment.ts';
@@ -114,6 +116,19 @@ describe('words', () => {
       for (const [key, template] of Object.entries(templates))
         for (const [, , how] of template.matchAll(/\{([A-Za-z0-9]+)(?:\|([^}]+))?\}/g))
           expect(how === undefined || shown.includes(how) || isKeptUnit(how), `${name}.${key}`).toBe(true);
+  });
+
+  it('every remark and warning that the core makes by name has a sentence', () => {
+    const warns = join('src/core/assess/find-warnings.ts');
+    const files = readdirSync('src/core', { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+    let seen = 0;
+    for (const path of files.map((name) => join('src/core', name)))
+      for (const [, made = ''] of readFileSync(path, 'utf8').matchAll(/\{\s*key:\s*([^{}]*?),\s*(?:at: [^{}]*?)?args:/g))
+        for (const [, key = ''] of made.matchAll(/(?:^|[?:]\s*)'([A-Za-z-]+)'/g)) {
+          seen += 1;
+          expect(Object.keys(path === warns ? WARNINGS : NOTES), `${path}: ${key}`).toContain(key);
+        }
+    expect(seen).toBeGreaterThan(100);
   });
 
   it('a key that nobody has written a sentence for is printed itself, with what came along', () => {

@@ -30,7 +30,7 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 .refused{text-decoration:line-through;text-decoration-thickness:2px;color:var(--ink-3)}
 /* portrait */
 .prow,.phead{display:grid;grid-template-columns:16px minmax(0,1fr) 124px minmax(64px,auto) 104px;column-gap:8px;align-items:center}.prow{min-height:34px;break-inside:avoid}
-.prow .nm b{display:block;font-weight:500;font-size:13.5px;line-height:16px;overflow-wrap:anywhere}.prow .nm span{display:block;font-size:12px;line-height:14px;color:var(--ink-2);overflow-wrap:anywhere}
+.prow .nm{padding:3px 0}.prow .nm b{display:block;font-weight:500;font-size:13.5px;line-height:16px;overflow-wrap:anywhere}.prow .nm span{display:block;font-size:12px;line-height:14px;color:var(--ink-2);overflow-wrap:anywhere}
 .prow .ln,.phead .ln{align-self:stretch;display:flex;align-items:center;background:linear-gradient(var(--line-strong),var(--line-strong)) center/1px 100% no-repeat;print-color-adjust:exact}.prow .ln svg{background:var(--paper)}
 .prow .vl{text-align:right;font-size:13px;line-height:15px;width:118px;overflow-wrap:anywhere}.prow .wd{font-size:12px;line-height:14px;font-weight:600;overflow-wrap:anywhere}
 .phead{min-height:24px;align-items:stretch;break-after:avoid}.phead h3{grid-column:1/3;font:600 12.5px/1 var(--sans);color:var(--ink-2);letter-spacing:0;align-self:end;padding-bottom:4px}.phead .vl{width:118px}
