@@ -112,13 +112,15 @@ const PASSED_BY = {
   unwinding: ['unwound', 'destroyed'],
 } as const;
 
-/** Before each point of no return that still lies ahead: what can only be measured now. */
+/** Before each point of no return that still lies ahead: what can only be measured now. A measurement stands before the first point that takes it away. */
 export function findLastChance(facts: Facts, next: readonly Next[]): { before: (typeof POINTS)[number]; measure: string[] }[] {
   const done = new Set<string>(facts.bench.one.events.map(({ what }) => what));
-  return POINTS.filter((point) => !PASSED_BY[point].some((event) => done.has(event))).map((point) => ({
+  const ahead = POINTS.filter((point) => !PASSED_BY[point].some((event) => done.has(event)));
+  const reopened = !ahead.includes('opening'); // a case that was opened can be closed again until the board is taken apart
+  return ahead.map((point) => ({
     before: point,
     measure: next
-      .filter(({ before }) => before === point || (point === 'desoldering' && before === 'opening'))
+      .filter(({ before }) => before === point || (point === 'desoldering' && reopened && before === 'opening'))
       .map(({ measure }) => measure),
   }));
 }
