@@ -27,9 +27,9 @@ export function renderReport(assessment: Assessment, extras: ReportExtras = {}):
 <body><a class="skip" href="#verdict">To the verdict</a>
 <nav class="contents" aria-label="Contents"><a href="#verdict">Verdict</a>${joined(sections.map(({ id, title }) => html`<a href="#${toAnchor('part', id)}">${title}</a>`))}</nav>
 <main class="sheet">${setHead(assessment)}
-${setBench(assessment)}
 ${setVerdict(assessment)}
 ${setFacts(assessment)}
+${setBench(assessment)}
 ${joined(sections.map(setSection))}</main></body></html>
 `;
   return page.markup;
