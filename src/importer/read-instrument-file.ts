@@ -24,9 +24,6 @@ import { findStatedSteps, findStepsBeside } from './stated-steps.ts';
 
 export type { Column, Doubt, InstrumentFile, Missing, Settled, TimeBase } from './instrument-file.ts';
 
-/** Changes whenever a reading could change. */
-export const IMPORTER_VERSION: string = '1';
-
 const NO_TABLE = 'a text export with a table of readings: rows of numbers with the same number of cells';
 
 /**

@@ -46,11 +46,3 @@ export function joinPairs(cells: readonly string[], count: number): string[] | n
   }
   return joined;
 }
-
-/** The row as cells of its own, without trailing blanks. */
-export function readTrimmed(rows: RowReader, line: number): string[] {
-  const cells: string[] = [];
-  let count = rows.read(line, cells);
-  while (count > 0 && cells[count - 1] === '') count--;
-  return cells.slice(0, count);
-}

@@ -21,4 +21,3 @@ export const milestone = z.strictObject({
   what: z.enum(['purchased', 'opened', 'reclosed', 'desoldered', 'unwound', 'destroyed', 'repaired']),
   note: words.optional(),
 });
-export type Milestone = z.infer<typeof milestone>;

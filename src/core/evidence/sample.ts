@@ -65,7 +65,6 @@ export const PART_KINDS = [
   'other',
 ] as const;
 export const partKind = z.enum(PART_KINDS);
-export type PartKind = z.infer<typeof partKind>;
 
 export const part = z.strictObject({
   id,

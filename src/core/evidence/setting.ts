@@ -22,4 +22,3 @@ export const setting = z.strictObject({
   contact: z.enum(['under1s', '1to10s', '10to60s', 'over1min']).optional(),
   decision: z.strictObject({ passAt: z.number().gt(0.5).lt(1), failAt: z.number().gt(0).lt(0.5) }).optional(),
 });
-export type Setting = z.infer<typeof setting>;

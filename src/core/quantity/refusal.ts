@@ -28,11 +28,6 @@ export function isRefusal(value: unknown): value is Refusal {
   return typeof value === 'object' && value !== null && (value as { refused?: unknown }).refused === true;
 }
 
-/** The same refusal, seen from further out: the place gets a prefix. */
-export function refusedAt(place: string, refusal: Refusal): Refusal {
-  return { ...refusal, place: place + refusal.place };
-}
-
 /** One sentence for a person. */
 export function sentence(refusal: Refusal): string {
   const where = refusal.place === '' ? '' : `${refusal.place}: `;

@@ -14,8 +14,3 @@ export type Grade = (typeof GRADES)[number];
 export function weakestGrade(grades: readonly Grade[]): Grade {
   return grades.reduce((worst, grade) => (GRADES.indexOf(grade) > GRADES.indexOf(worst) ? grade : worst), 'official-text' as Grade);
 }
-
-/** The best of independent routes to the same figure. Throws when there is none. */
-export function strongestGrade(grades: readonly [Grade, ...Grade[]]): Grade {
-  return grades.reduce((best, grade) => (GRADES.indexOf(grade) < GRADES.indexOf(best) ? grade : best));
-}
