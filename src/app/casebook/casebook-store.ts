@@ -1,0 +1,136 @@
+import type { Refusal } from '../../core/quantity/refusal.ts';
+import type { CaseState } from './case-state.ts';
+import type { CaseSummary } from './case-summary.ts';
+import type { Change } from './change.ts';
+
+/**
+ * The port to the database of a casebook. What it acknowledges is on disk. Times are given, never taken. It keeps and finds; what an edit
+ * means, how edits merge and what a case is worth is decided in `app` and `core`.
+ */
+export interface CasebookStore {
+  readonly cases: CaseStore;
+  readonly files: FileStore;
+  /** A consistent copy into a new file while the casebook is in use. */
+  backup(path: string, progress?: (share: number) => void, signal?: AbortSignal): Promise<{ bytes: number } | Refusal>;
+  /** Every hash, every reference and every revision: what is wrong, by place. */
+  check(progress?: (share: number) => void, signal?: AbortSignal): Promise<CasebookCheck>;
+  close(): Promise<void>;
+}
+
+export interface CaseStore {
+  /** A new case at revision 1. Refused when the id is taken. */
+  create(id: string, first: NewRevision & { readonly state: CaseState }): Promise<CaseHead | Refusal>;
+  head(id: string): Promise<CaseHead | null>;
+  /** The newest kept state at or below `revision` (the newest of all without it) and the revisions after it, in order. */
+  read(id: string, revision?: number): Promise<{ head: CaseHead; from: KeptState; since: readonly Revision[] } | null>;
+  /** Adds revision `expected + 1`; 'behind' when the case has moved on meanwhile. `state` now and then, so that reading stays short. */
+  append(id: string, expected: number, revision: NewRevision, state?: CaseState): Promise<Revision | 'behind' | Refusal>;
+  /** Revisions in order, from `first` on. */
+  revisions(id: string, first: number, most?: number): Promise<readonly Revision[]>;
+  /** What the list of cases shows; the newest one stays when they arrive out of order. */
+  writeSummary(id: string, summary: CaseSummary): Promise<void>;
+  find(query: CaseQuery): Promise<CasePage>;
+  setArchived(id: string, at: string | null): Promise<CaseHead | null>;
+  /** Takes a case out of every list; `restore` brings it back whole. */
+  remove(id: string, at: string): Promise<boolean>;
+  restore(id: string): Promise<CaseHead | null>;
+  /** Positions, open panels, acknowledged cautions: small JSON by key, outside history and hash. */
+  readScreen(id: string): Promise<Readonly<Record<string, string>>>;
+  writeScreen(id: string, key: string, value: string | null): Promise<void>;
+  /** A published Assessment, kept as bytes: never changed, never removed. */
+  keepAssessment(id: string, kept: KeptAssessment): Promise<void>;
+  assessments(id: string): Promise<readonly KeptAssessment[]>;
+}
+
+export interface CaseHead {
+  readonly id: string;
+  readonly revision: number;
+  readonly created: string;
+  readonly changed: string;
+  readonly archived: string | null;
+  readonly removed: string | null;
+}
+
+export interface NewRevision {
+  /** ISO 8601 with zone, given by the caller. */
+  readonly at: string;
+  /** The tab, command or phone that wrote it. */
+  readonly by: string;
+  /** Revisions with the same step are one step of undo. */
+  readonly step: string;
+  /** What it is, for the words: an entry, a paste, an undo; with the place or number that belongs to it. */
+  readonly name: { readonly key: string; readonly args: Readonly<Record<string, string | number>> };
+  /** Of an undo or a redo: the step it takes back or brings back. */
+  readonly of?: string | undefined;
+  readonly changes: readonly Change[];
+  /** SHA-256 of the canonical text of the state after it. */
+  readonly sha256: string;
+}
+export interface Revision extends NewRevision {
+  readonly revision: number;
+}
+export interface KeptState {
+  readonly revision: number;
+  readonly state: CaseState;
+}
+export interface KeptAssessment {
+  readonly revision: number;
+  readonly at: string;
+  readonly sha256: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface CaseQuery {
+  /** Words to be found in id, product, name, sample, claims; every one of them must be. */
+  readonly search?: string | undefined;
+  readonly failure?: readonly string[] | undefined;
+  /** Worse of shock and fire. */
+  readonly coverage?: readonly string[] | undefined;
+  /** A hazard in which something failed. */
+  readonly hazard?: readonly string[] | undefined;
+  readonly kind?: readonly string[] | undefined;
+  readonly claim?: readonly string[] | undefined;
+  readonly archived?: boolean | undefined;
+  readonly sort?: 'verdict' | 'changed' | 'name' | 'leastExamined' | { readonly margin: string } | undefined;
+  readonly from: number;
+  readonly count: number;
+}
+
+export interface CasePage {
+  readonly total: number;
+  /** How many cases each value of a filter would leave, the other filters kept. */
+  readonly counts: {
+    readonly failure: Readonly<Record<string, number>>;
+    readonly coverage: Readonly<Record<string, number>>;
+    readonly hazard: Readonly<Record<string, number>>;
+    readonly kind: Readonly<Record<string, number>>;
+    readonly claim: Readonly<Record<string, number>>;
+  };
+  readonly rows: readonly { readonly head: CaseHead; readonly summary: CaseSummary | null }[];
+}
+
+export interface FileStore {
+  /** Bytes as they come; nothing is seen of them before `finish`. */
+  begin(at: string): Promise<Upload>;
+  has(sha256: string): Promise<{ bytes: number } | null>;
+  /** In chunks, in order. */
+  read(sha256: string): AsyncIterable<Uint8Array>;
+  /** Small pictures made of a file, by name ("thumb-320"). */
+  readDerived(sha256: string, name: string): Promise<{ media: string; bytes: Uint8Array } | null>;
+  writeDerived(sha256: string, name: string, media: string, bytes: Uint8Array): Promise<void>;
+  /** Leftovers of uploads that never ended, begun before a time. */
+  sweep(before: string): Promise<number>;
+}
+export interface Upload {
+  write(chunk: Uint8Array): Promise<void>;
+  finish(): Promise<{ sha256: string; bytes: number }>;
+  abort(): Promise<void>;
+}
+
+export interface CasebookCheck {
+  readonly cases: number;
+  readonly revisions: number;
+  readonly files: number;
+  readonly bytes: number;
+  readonly wrong: readonly Refusal[];
+}
