@@ -22,7 +22,7 @@ export function setChapterPicture(chapter: Chapter, assessment: Assessment): Mar
   return figures.length < MANY ? html`${table}${joined(figures)}` : html`${table}<div class="many">${joined(figures)}</div>`;
 }
 
-function listFigures(chapter: Chapter, assessment: Assessment): readonly FigurePart[] {
+export function listFigures(chapter: Chapter, assessment: Assessment): readonly FigurePart[] {
   switch (chapter) {
     case 'load':
       return loadFigures(assessment);

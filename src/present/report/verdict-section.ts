@@ -15,11 +15,16 @@ const MOST_CHECKS = 8;
 /** Both halves, what decided, what else would apply, what is in doubt, and what no bench can tell. */
 export function setVerdict(assessment: Assessment): Markup {
   const { verdict, laboratory } = assessment;
-  const lines = [...decided(assessment), ...also(assessment), ...doubtful(assessment), ...missing(assessment)];
+  const lines = listVerdictLines(assessment);
   return html`<section class="verdict" id="verdict" tabindex="-1" aria-label="Verdict">${drawVerdictHalves(assessment)}
 ${joined(lines.map((line) => html`<p class="txt">${line}</p>`))}
 ${verdict.failure === 'No verdict yet' && verdict.doubtful === null ? html`<p class="txt">Nothing was assessed, so nothing is said about this unit. What has to be looked at is listed under “What was not examined”.</p>` : NOTHING}
 <p class="lablist"><b>${LABORATORY_TITLE}:</b> ${laboratoryText(laboratory)}.</p></section>`;
+}
+
+/** What decided, what else would apply, what is in doubt, what is not settled: a sentence or two each. */
+export function listVerdictLines(assessment: Assessment): readonly Markup[] {
+  return [...decided(assessment), ...also(assessment), ...doubtful(assessment), ...missing(assessment)];
 }
 
 function decided(assessment: Assessment): Markup[] {

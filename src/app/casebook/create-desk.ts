@@ -1,0 +1,272 @@
+import { assess } from '../../core/assess/assess.ts';
+import type { Case } from '../../core/evidence/case.ts';
+import { parseCase } from '../../core/evidence/parse-case.ts';
+import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
+import type { Assessment } from '../../core/result/assessment.ts';
+import { digestOf } from '../../core/result/digest.ts';
+import { renderReport } from '../../present/report/render-report.ts';
+import { fieldText } from '../../present/words/field-words.ts';
+import { findOrigin } from '../../present/workspace/origin.ts';
+import { toViewChange, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { newCase, slugOf } from '../new-case.ts';
+import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
+import type { CaseState } from './case-state.ts';
+import { toSummary } from './case-summary.ts';
+import { casebookCaseSource } from './casebook-case-source.ts';
+import type { CasebookStore, CaseHead, NewRevision, Revision } from './casebook-store.ts';
+import type { Change } from './change.ts';
+import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
+import { addRevision, type History, NO_HISTORY } from './history.ts';
+import { TableShelf } from './table-shelf.ts';
+import { takeEdit } from './take-edit.ts';
+
+const STATE_EVERY = 50; // revisions from one kept state to the next: opening replays no more than these
+const MOST_VIEWS = 40; // views of past revisions kept per case, so that a tab a few keys behind gets a change and not the whole
+const TRIES = 3; // when another process writes to the same case
+
+interface OpenCase {
+  head: CaseHead;
+  state: CaseState;
+  one: Case;
+  history: History;
+  assessment: Assessment;
+  views: Map<number, WorkspaceView>;
+  /** Revisions since the case was opened here, for tabs that are behind. */
+  recent: Revision[];
+}
+
+/** `now` answers the time in ISO 8601; `newId` a word that was never given before. */
+export function createDesk(store: CasebookStore, { now, newId }: { now: () => string; newId: () => string }): Desk {
+  const open = new Map<string, OpenCase>();
+  const turns = new Map<string, Promise<unknown>>();
+  const listeners = new Map<string, Set<(news: News) => void>>();
+  const owed = new Set<string>(); // cases whose line in the list is older than they are
+  const shelf = new TableShelf();
+
+  /** One after the other, per case. */
+  function inTurn<T>(id: string, work: () => Promise<T>): Promise<T> {
+    const before = turns.get(id) ?? Promise.resolve();
+    const mine = before.then(work, work);
+    const settled = mine.catch(() => undefined);
+    turns.set(id, settled);
+    settled.then(() => {
+      if (turns.get(id) === settled) turns.delete(id);
+    });
+    return mine;
+  }
+
+  async function judge(state: CaseState, one: Case): Promise<{ assessment: Assessment; view: WorkspaceView }> {
+    const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
+    const assessment = assess(one, tables);
+    const view = toWorkspaceView(assessment);
+    const unread = refusals.map((refusal) => ({
+      at: refusal.place,
+      where: fieldText(refusal.place),
+      words: sentence({ ...refusal, place: '' }),
+    }));
+    return { assessment, view: unread.length === 0 ? view : { ...view, warnings: [...unread, ...view.warnings] } };
+  }
+
+  async function load(id: string): Promise<OpenCase | Refusal> {
+    const known = open.get(id);
+    if (known !== undefined) return known;
+    const read = await store.cases.read(id);
+    if (read === null || read.head.removed !== null) return noSuchCase(id);
+    let { state } = read.from;
+    for (const { changes } of read.since) state = applyChanges(state, changes).state;
+    const one = parseCase(state.case);
+    if (Array.isArray(one)) return one[0] ?? noSuchCase(id);
+    const revisions = await store.cases.revisions(id, 1);
+    const history = revisions.reduce(addRevision, NO_HISTORY);
+    const { assessment, view } = await judge(state, one);
+    const opened = { head: read.head, state, one, history, assessment, views: new Map([[read.head.revision, view]]), recent: [] };
+    open.set(id, opened);
+    owed.add(id);
+    return opened;
+  }
+
+  interface Step {
+    readonly by: string;
+    readonly step: string;
+    readonly name: StepName;
+    readonly of?: string;
+    /** The changes as asked for, by the state they meet. */
+    readonly changes: (here: OpenCase) => readonly Change[] | Refusal;
+    readonly base?: number;
+  }
+
+  async function write(id: string, step: Step): Promise<EditAnswer | Refusal> {
+    for (let attempt = 0; attempt < TRIES; attempt += 1) {
+      const here = await load(id);
+      if (isRefusal(here)) return here;
+      const asked = step.changes(here);
+      if (isRefusal(asked)) return asked;
+      const taken = takeEdit(here.state, asked);
+      if (Array.isArray(taken)) return taken[0] ?? refuse('nothing-taken', '', 'an entry');
+      const base = Math.min(step.base ?? here.head.revision, here.head.revision);
+      if (taken.done.length === 0) return answer(here, base, taken.conflicts);
+      const at = now();
+      const next: NewRevision = {
+        at,
+        by: step.by,
+        step: step.step,
+        name: step.name,
+        ...(step.of === undefined ? {} : { of: step.of }),
+        changes: taken.done,
+        sha256: digestOf(taken.state),
+      };
+      const number = here.head.revision + 1;
+      const kept = number % STATE_EVERY === 0 ? taken.state : undefined;
+      const stored = await store.cases.append(id, here.head.revision, next, kept);
+      if (stored === 'behind') {
+        open.delete(id); // another process wrote: read again and try once more
+        continue;
+      }
+      if (isRefusal(stored)) return stored;
+      await moveOn(id, here, stored, taken);
+      return answer(here, base, taken.conflicts);
+    }
+    return refuse('busy', id, 'a case that nobody else keeps writing to at this moment; try again', { place: `/cases/${id}` });
+  }
+
+  async function moveOn(id: string, here: OpenCase, stored: Revision, taken: { state: CaseState; one: Case }): Promise<void> {
+    const before = here.views.get(here.head.revision);
+    here.head = { ...here.head, revision: stored.revision, changed: stored.at };
+    here.state = taken.state;
+    here.one = taken.one;
+    here.history = addRevision(here.history, stored);
+    here.recent = [...here.recent, stored].slice(-MOST_VIEWS);
+    const { assessment, view } = await judge(taken.state, taken.one);
+    here.assessment = assessment;
+    here.views.set(stored.revision, view);
+    for (const revision of here.views.keys()) if (revision <= stored.revision - MOST_VIEWS) here.views.delete(revision);
+    owed.add(id);
+    if (before === undefined) return;
+    const news = { by: stored.by, base: stored.revision - 1, ...answer(here, stored.revision - 1, []) };
+    for (const heard of listeners.get(id) ?? []) heard(news);
+  }
+
+  function answer(here: OpenCase, base: number, conflicts: readonly Conflict[]): EditAnswer {
+    const view = here.views.get(here.head.revision);
+    const old = here.views.get(base);
+    if (view === undefined) throw new Error('a case at the desk without its view');
+    return {
+      revision: here.head.revision,
+      changes: here.recent.filter(({ revision }) => revision > base).flatMap(({ changes }) => changes),
+      conflicts,
+      view: toViewChange(old ?? { ...view, rows: [], chapters: [], tally: [], groups: [], next: [] }, view),
+      ...names(here.history),
+    };
+  }
+
+  return {
+    open: (id) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const view = here.views.get(here.head.revision);
+        if (view === undefined) throw new Error('a case at the desk without its view');
+        return { head: here.head, state: here.state, view, ...names(here.history), screen: await store.cases.readScreen(id) };
+      }),
+    async create({ name, copyOf, by }) {
+      const copied = copyOf === undefined ? null : await inTurn(copyOf, () => load(copyOf));
+      if (copied !== null && isRefusal(copied)) return copied;
+      const id = await freeId(store, slugOf(name));
+      const blank = newCase(id) as unknown as CaseState['case'];
+      const own = { ...blank, product: { id: slugOf(name), name } };
+      const document = copied === null ? own : { ...copied.state.case, id, product: { ...(copied.state.case['product'] as object), name } };
+      const state: CaseState = { case: document as CaseState['case'], drafts: copied?.state.drafts ?? {} };
+      const first = {
+        at: now(),
+        by,
+        step: newId(),
+        name: { key: copied === null ? 'create' : 'copy', args: copied === null ? {} : { of: copied.head.id } },
+        changes: [],
+        sha256: digestOf(state),
+        state,
+      };
+      const head = await store.cases.create(id, first);
+      if (!isRefusal(head)) await inTurn(id, () => load(id));
+      return head;
+    },
+    edit: (id, edit: Edit) => {
+      const changes = edit.changes.filter(({ at }) => at.startsWith('/case/'));
+      return inTurn(id, () => write(id, { ...edit, changes: () => changes }));
+    },
+    undo: (id, by) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const last = here.history.done.at(-1);
+        if (last === undefined) return refuse('nothing-to-undo', id, 'something that was entered');
+        const changes = last.revisions.toReversed().flatMap((revision) => invertChanges(revision.changes));
+        return write(id, { by, step: newId(), name: { key: 'undo', args: {} }, of: last.step, changes: () => changes });
+      }),
+    redo: (id, by) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const last = here.history.undone.at(-1);
+        if (last === undefined) return refuse('nothing-to-redo', id, 'something that was undone');
+        const changes = last.revisions.flatMap((revision) => revision.changes);
+        return write(id, { by, step: newId(), name: { key: 'redo', args: {} }, of: last.step, changes: () => changes });
+      }),
+    assess: (id) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        return isRefusal(here) ? here : { assessment: here.assessment, state: here.state, revision: here.head.revision };
+      }),
+    async assessRevision(id, revision) {
+      const read = await store.cases.read(id, revision);
+      if (read === null) return noSuchCase(id);
+      const upTo = read.since.filter((one) => one.revision <= revision);
+      const state = upTo.reduce((old, { changes }) => applyChanges(old, changes).state, read.from.state);
+      const one = parseCase(state.case);
+      return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : (await judge(state, one)).assessment;
+    },
+    origin: (id, step) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
+      }),
+    report: (id) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        return isRefusal(here) ? here : renderReport(here.assessment);
+      }),
+    listen(id, heard) {
+      const all = listeners.get(id) ?? new Set();
+      listeners.set(id, all.add(heard));
+      return () => {
+        all.delete(heard);
+        if (all.size === 0 && listeners.get(id) === all) listeners.delete(id);
+      };
+    },
+    async settle() {
+      await Promise.all(turns.values());
+      for (const id of owed) {
+        owed.delete(id);
+        const here = open.get(id);
+        if (here !== undefined) await store.cases.writeSummary(id, toSummary(here.one, here.assessment, here.head.revision));
+      }
+    },
+  };
+}
+
+function names({ done, undone }: History): { undo: StepName | null; redo: StepName | null } {
+  return { undo: done.at(-1)?.name ?? null, redo: undone.at(-1)?.name ?? null };
+}
+
+function noSuchCase(id: string): Refusal {
+  return refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' });
+}
+
+/** The slug itself, or with the first number that is free. */
+async function freeId(store: CasebookStore, slug: string): Promise<string> {
+  if ((await store.cases.head(slug)) === null) return slug;
+  for (let number = 2; ; number += 1) {
+    const id = `${slug}-${number}`;
+    if ((await store.cases.head(id)) === null) return id;
+  }
+}

@@ -1,0 +1,72 @@
+import type { Refusal } from '../../core/quantity/refusal.ts';
+import type { Assessment } from '../../core/result/assessment.ts';
+import type { Origin } from '../../present/workspace/origin.ts';
+import type { ViewChange, WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import type { Conflict } from './apply-changes.ts';
+import type { CaseState } from './case-state.ts';
+import type { CaseHead } from './casebook-store.ts';
+import type { Change } from './change.ts';
+
+/** What a person can do with the cases of one casebook. One edit at a time per case; different cases do not wait for each other. */
+export interface Desk {
+  open(id: string): Promise<CaseAtDesk | Refusal>;
+  /** A new, empty case, or a copy of another one without its history. */
+  create(request: { readonly name: string; readonly copyOf?: string | undefined; readonly by: string }): Promise<CaseHead | Refusal>;
+  edit(id: string, edit: Edit): Promise<EditAnswer | Refusal>;
+  undo(id: string, by: string): Promise<EditAnswer | Refusal>;
+  redo(id: string, by: string): Promise<EditAnswer | Refusal>;
+  /** The case as judged now, for reports and exports. */
+  assess(id: string): Promise<{ readonly assessment: Assessment; readonly state: CaseState; readonly revision: number } | Refusal>;
+  /** A published state judged again: the same tool gives the same bytes. */
+  assessRevision(id: string, revision: number): Promise<Assessment | Refusal>;
+  origin(id: string, step: string): Promise<Origin | Refusal>;
+  /** The report as one page. */
+  report(id: string): Promise<string | Refusal>;
+  /** Called after every revision of a case, whoever wrote it; answers how to stop listening. */
+  listen(id: string, heard: (news: News) => void): () => void;
+  /** Writes the summaries that are still owed. */
+  settle(): Promise<void>;
+}
+
+export interface CaseAtDesk {
+  readonly head: CaseHead;
+  readonly state: CaseState;
+  readonly view: WorkspaceView;
+  readonly undo: StepName | null;
+  readonly redo: StepName | null;
+  readonly screen: Readonly<Record<string, string>>;
+}
+
+/** What an undo would take back, for the words of its button. */
+export interface StepName {
+  readonly key: string;
+  readonly args: Readonly<Record<string, string | number>>;
+}
+
+export interface Edit {
+  /** The tab that writes. */
+  readonly by: string;
+  /** The revision that the tab has seen: the answer brings everything after it. */
+  readonly base: number;
+  /** Edits with the same step are undone together. */
+  readonly step: string;
+  readonly name: StepName;
+  /** Places under "/case". A text that cannot be read is kept as a draft at its place. */
+  readonly changes: readonly Change[];
+}
+
+export interface EditAnswer {
+  readonly revision: number;
+  /** Everything that changed since `base`, in order: the tab's own edit as it was taken, and what others did. */
+  readonly changes: readonly Change[];
+  /** Left alone, because somebody else changed the same field meanwhile. */
+  readonly conflicts: readonly Conflict[];
+  readonly view: ViewChange;
+  readonly undo: StepName | null;
+  readonly redo: StepName | null;
+}
+
+export interface News extends Omit<EditAnswer, 'conflicts'> {
+  readonly by: string;
+  readonly base: number;
+}

@@ -1,0 +1,94 @@
+import type { Chapter } from '../../core/check/bench-set.ts';
+import type { Assessment, Finding, Outcome } from '../../core/result/assessment.ts';
+import { drawOutcomeMark } from '../figure/outcome-mark.ts';
+import { drawPortTable } from '../figure/port-table.ts';
+import { html, NOTHING } from '../markup/markup.ts';
+import { chapterOf, isTelling } from '../report/chapter.ts';
+import { listFigures } from '../report/chapter-picture.ts';
+import { setMeasured } from '../report/quantity.ts';
+import { findingName } from '../words/finding-text.ts';
+import { CHAPTER_WORDS } from '../words/hazard-words.ts';
+import { OUTCOME_WORDS } from '../words/outcome-words.ts';
+
+/** A chapter of the workspace gathers the checks of one or two chapters of the examination. */
+export const WORKSPACE_CHAPTERS = [
+  { id: 'label', of: ['label'], kinds: ['label', 'body'] },
+  { id: 'touch', of: ['cold', 'touch'], kinds: ['cold', 'touch'] },
+  { id: 'load', of: ['load'], kinds: ['advertised', 'sweep', 'event', 'ripple'] },
+  { id: 'heat', of: ['heat'], kinds: ['spots', 'soak', 'thermalPicture'] },
+  { id: 'board', of: ['board'], kinds: ['board', 'distance'] },
+  { id: 'transformer', of: ['transformer', 'scope'], kinds: ['stack', 'workingVoltage', 'capture'] },
+  { id: 'circuit', of: ['circuit', 'faults'], kinds: [] },
+] as const satisfies readonly { id: string; of: readonly Chapter[]; kinds: readonly string[] }[];
+export type WorkspaceChapter = (typeof WORKSPACE_CHAPTERS)[number]['id'];
+
+export interface ChapterView {
+  readonly id: WorkspaceChapter;
+  readonly title: string;
+  readonly bring: string;
+  /** The worst that its findings came to. */
+  readonly outcome: Outcome;
+  readonly word: string;
+  readonly markSvg: string;
+  readonly exhibits: number;
+  readonly findings: readonly string[];
+  readonly figures: readonly {
+    readonly wideSvg: string;
+    readonly narrowSvg: string;
+    readonly title: string;
+    readonly captionHtml: string;
+  }[];
+  readonly tableHtml: string;
+  /** Worked numbers under the picture. */
+  readonly works: readonly { readonly label: string; readonly valueHtml: string; readonly step: string }[];
+}
+
+const MARK = 11;
+const MOST_WORKS = 12;
+const WORST_FIRST: readonly Outcome[] = ['fail', 'inconclusive', 'pass', 'notAssessed', 'notApplicable'];
+const TITLES: Readonly<Partial<Record<WorkspaceChapter, string>>> = {
+  touch: 'Cold and touch',
+  transformer: 'Transformer and scope',
+  circuit: 'Circuit',
+};
+
+export function toChapterViews(assessment: Assessment): readonly ChapterView[] {
+  return WORKSPACE_CHAPTERS.map(({ id, of, kinds }) => {
+    const chapters: readonly Chapter[] = of;
+    const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check)));
+    const outcome = WORST_FIRST.find((one) => findings.some((finding) => finding.outcome === one)) ?? 'notApplicable';
+    const table = id === 'load' && assessment.curves.length > 0 ? drawPortTable(assessment) : NOTHING;
+    return {
+      id,
+      title: TITLES[id] ?? CHAPTER_WORDS[of[0]].title,
+      bring: chapters.map((chapter) => CHAPTER_WORDS[chapter].bring).join('; '),
+      outcome,
+      word: OUTCOME_WORDS[outcome],
+      markSvg: drawOutcomeMark(outcome, MARK).markup,
+      exhibits: assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length,
+      findings: findings.map((finding) => finding.id),
+      figures: chapters
+        .flatMap((chapter) => listFigures(chapter, assessment))
+        .filter(({ wide }) => wide.markup !== '')
+        .map(({ wide, narrow, title, caption }) => ({
+          wideSvg: wide.markup,
+          narrowSvg: narrow.markup,
+          title,
+          captionHtml: html`${caption}`.markup,
+        })),
+      tableHtml: table.markup,
+      works: toWorks(findings),
+    };
+  });
+}
+
+function toWorks(findings: readonly Finding[]): ChapterView['works'] {
+  return findings
+    .filter((finding) => isTelling(finding) && finding.step !== null && finding.measured !== null && 'value' in finding.measured)
+    .slice(0, MOST_WORKS)
+    .map((finding) => ({
+      label: findingName(finding),
+      valueHtml: finding.measured === null ? '' : setMeasured(finding.measured, finding.show).markup,
+      step: finding.step ?? '',
+    }));
+}
