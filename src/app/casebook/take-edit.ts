@@ -30,8 +30,9 @@ export function takeEdit(state: CaseState, changes: readonly Change[]): Taken | 
     const text = findOwnText(applied.state, wanted, one);
     if (text === null) return one;
     // one at a time: taking it out can move its neighbours
-    drafts.set(text.place, toDraft(text.words, text.refusal));
-    wanted = wanted.flatMap((change) => (change === text.owner ? without(change, text.place) : [change]));
+    const again = drafts.has(text.place);
+    if (!again) drafts.set(text.place, toDraft(text.words, text.refusal));
+    wanted = wanted.flatMap((change) => (change === text.owner ? without(change, text.place, again) : [change]));
   }
   return [refuse('too-many-unread', `${drafts.size} texts that cannot be read`, `at most ${MOST_DRAFTS} in one entry`)];
 }
@@ -75,14 +76,16 @@ export function draftPlace(place: string): string {
   return toPlace(['drafts', place]);
 }
 
-/** The change without the text at `place`: nothing of it, or the item with that member taken out (a cell stays as one nobody looked at). */
-function without(change: Change, place: string): Change[] {
+/**
+ * The change without the text at `place`: nothing of it where the text is all it brings, else the item with that member as one nobody
+ * looked at, or with no such member where that is refused too.
+ */
+function without(change: Change, place: string, again: boolean): Change[] {
   if (place === change.at || typeof change.to !== 'object' || change.to === null) return [];
   const inside = { root: change.to } as { root: Json };
-  const path = ['root', ...toPath(place.slice(change.at.length))];
-  const parent = valueAtPlace(inside, toPlace(path.slice(0, -1)));
-  const was = valueAtPlace(inside, toPlace(path));
-  const blank: Change = Array.isArray(parent) ? { at: toPlace(path), was, to: { state: 'notLooked' } } : { at: toPlace(path), was };
+  const at = toPlace(['root', ...toPath(place.slice(change.at.length))]);
+  const was = valueAtPlace(inside, at);
+  const blank: Change = again ? { at, was } : { at, was, to: { state: 'notLooked' } };
   return [{ ...change, to: applyChanges(inside, [blank]).state.root }];
 }
 
