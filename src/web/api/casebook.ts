@@ -1,0 +1,47 @@
+import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
+import type { CaseAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { Description } from '../../importer/describe.ts';
+import type { FormNode } from '../../present/workspace/form.ts';
+import type { Origin } from '../../present/workspace/origin.ts';
+import { request } from './request.ts';
+
+const at = (id: string, ...more: string[]): string =>
+  ['/api/cases', id, ...more].map((part, index) => (index === 0 ? part : encodeURIComponent(part))).join('/');
+
+export const listCases = (query: URLSearchParams, signal?: AbortSignal): Promise<CasePage> =>
+  request('GET', `/api/casebook?${query}`, undefined, signal);
+export const createCase = (name: string, by: string, copyOf?: string): Promise<CaseHead> =>
+  request('POST', '/api/cases', { name, by, ...(copyOf === undefined ? {} : { copyOf }) });
+export const openCase = (id: string): Promise<CaseAtDesk> => request('GET', at(id));
+export const editCase = (id: string, edit: Edit): Promise<EditAnswer> => request('POST', at(id, 'edits'), edit);
+export const undoCase = (id: string, by: string): Promise<EditAnswer> => request('POST', at(id, 'undo'), { by });
+export const redoCase = (id: string, by: string): Promise<EditAnswer> => request('POST', at(id, 'redo'), { by });
+export const findOrigin = (id: string, step: string, signal?: AbortSignal): Promise<Origin> =>
+  request('GET', at(id, 'steps', step), undefined, signal);
+export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
+export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
+export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));
+export const writeScreen = (id: string, key: string, value: string | null): Promise<void> =>
+  request('PUT', at(id, 'screen', key), { value });
+export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');
+export const eventsOf = (id: string): string => at(id, 'events');
+export const reportOf = (id: string): string => at(id, 'report');
+export const packOf = (id: string): string => at(id, 'pack');
+export const fileOf = (id: string, sha256: string): string => at(id, 'files', sha256);
+export const thumbOf = (id: string, sha256: string): string => at(id, 'files', sha256, 'thumb');
+
+/** What the server made of a file: its hash, what it is by its content, and what the importer understood. */
+export interface TakenFile {
+  readonly sha256: string;
+  readonly bytes: number;
+  readonly media: string;
+  readonly name: string;
+  readonly understood?: Description;
+  /** Why the importer could not read it, when it is a text that holds no table. */
+  readonly notUnderstood?: string;
+}
+export const sendFile = (id: string, file: File, settled: Readonly<Record<string, string>>, signal?: AbortSignal): Promise<TakenFile> => {
+  const query = new URLSearchParams({ name: file.name });
+  for (const [code, answer] of Object.entries(settled)) query.append('settle', `${code}=${answer}`);
+  return request('POST', `${at(id, 'files')}?${query}`, new Blob([file], { type: 'application/octet-stream' }), signal);
+};

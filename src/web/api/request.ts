@@ -1,0 +1,39 @@
+/** A problem that the server states in one sentence (RFC 9457), or that it could not be reached. */
+export class Problem extends Error {
+  readonly code: string;
+  readonly place: string;
+
+  constructor(code: string, sentence: string, place = '') {
+    super(sentence);
+    this.code = code;
+    this.place = place;
+  }
+}
+
+export const NOT_REACHED = 'not-reached';
+
+/** Asks our own server; nothing else is ever asked. Throws a Problem. */
+export async function request<T>(method: string, path: string, body?: unknown, signal?: AbortSignal): Promise<T> {
+  const init: RequestInit = { method, headers: { accept: 'application/json' } };
+  if (signal !== undefined) init.signal = signal;
+  if (body instanceof Blob) {
+    init.body = body;
+    init.headers = { ...init.headers, 'content-type': body.type === '' ? 'application/octet-stream' : body.type };
+  } else if (body !== undefined) {
+    init.body = JSON.stringify(body);
+    init.headers = { ...init.headers, 'content-type': 'application/json' };
+  }
+  let response: Response;
+  try {
+    response = await fetch(path, init);
+  } catch (error) {
+    if (signal?.aborted) throw error;
+    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
+  }
+  if (response.status === 204) return undefined as T;
+  const isJson = (response.headers.get('content-type') ?? '').includes('json');
+  if (response.ok) return (isJson ? await response.json() : await response.text()) as T;
+  if (!isJson) throw new Problem(`http-${response.status}`, `The server answered ${response.status}.`);
+  const { code, detail, place } = (await response.json()) as { code?: string; detail?: string; place?: string };
+  throw new Problem(code ?? `http-${response.status}`, detail ?? `The server answered ${response.status}.`, place ?? '');
+}

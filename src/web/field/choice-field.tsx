@@ -1,0 +1,59 @@
+import { useId } from 'react';
+import { choiceWords } from '../../present/words/page-words.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+
+const FEW = 5; // as many stand side by side
+
+/** One of a few words. */
+export function ChoiceField(props: {
+  place: string;
+  label: string;
+  shown: boolean;
+  required: boolean;
+  options: readonly (string | number)[];
+}) {
+  const { place, label, shown, required, options } = props;
+  const { store } = useOpenPage();
+  useSnapshot();
+  const id = useId();
+  const value = store.valueAt(place);
+  const choose = (next: string | number | undefined): void =>
+    store.set(place, next, `choice-${place}-${String(next)}`, { key: 'entry', args: { at: place } });
+  if (shown && options.length <= FEW)
+    return (
+      <fieldset className="kinds" data-place={place}>
+        <legend>{label}</legend>
+        {options.map((option) => (
+          <label key={option} className={value === option ? 'on' : ''}>
+            <input
+              type="radio"
+              name={id}
+              checked={value === option}
+              onChange={() => choose(option)}
+              onClick={() => value === option && !required && choose(undefined)}
+            />
+            {choiceWords(option)}
+          </label>
+        ))}
+      </fieldset>
+    );
+  return (
+    <div className="entry">
+      {shown && <label htmlFor={id}>{label}</label>}
+      <select
+        id={id}
+        data-place={place}
+        aria-label={shown ? undefined : label}
+        value={value === undefined ? '' : String(value)}
+        onChange={(event) => choose(options.find((option) => String(option) === event.target.value))}
+      >
+        {(!required || value === undefined) && <option value="">not chosen</option>}
+        {options.map((option) => (
+          <option key={option} value={String(option)}>
+            {choiceWords(option)}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

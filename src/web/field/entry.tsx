@@ -1,0 +1,90 @@
+import { useId, useRef, useState } from 'react';
+import { draftWords } from '../../present/words/draft-words.ts';
+import { newItemId } from '../state/place-parts.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+
+export interface EntryProps {
+  readonly place: string;
+  readonly label: string;
+  /** Drawn as a label beside the entry; else it is spoken only. */
+  readonly shown?: boolean;
+  readonly example?: string;
+  readonly required?: boolean;
+  readonly type?: 'text' | 'date' | 'datetime-local';
+  readonly inputMode?: 'text' | 'decimal';
+  /** What was understood of the text, shown under it. */
+  readonly understand?: (text: string) => string | null;
+  /** "-" or "?" alone, when the place knows states. */
+  readonly onState?: (state: 'absent' | 'unknown') => void;
+  readonly parse?: (text: string) => string | number;
+  readonly rows?: number;
+}
+
+/** A text at a place of the case: kept at every key, also when it cannot be read; what is wrong is said under it in one sentence. */
+export function Entry(props: EntryProps) {
+  const { place, label, shown = true, example, required = false, type = 'text', understand, onState, parse, rows } = props;
+  const { store } = useOpenPage();
+  const snapshot = useSnapshot();
+  const id = useId();
+  const step = useRef('');
+  const [typed, setTyped] = useState<string | null>(null);
+  const value = store.valueAt(place);
+  const draft = store.draftAt(place);
+  const kept = draft?.text ?? (value === undefined || typeof value === 'object' ? '' : String(value));
+  const text = typed ?? kept;
+  const conflict = snapshot.conflicts.find(({ at }) => at === place);
+  const wrong = draft !== undefined && (typed === null || typed === draft.text) ? draftWords(draft) : null;
+  const understood = wrong === null && text !== '' && understand !== undefined ? understand(text) : null;
+  const isState = (entered: string): boolean => onState !== undefined && (entered === '-' || entered === '?');
+  const write = (entered: string): void => {
+    setTyped(entered);
+    if (isState(entered)) return;
+    if (step.current === '') step.current = newItemId('entry');
+    store.set(place, entered === '' && !required ? undefined : (parse?.(entered) ?? entered), step.current, {
+      key: 'entry',
+      args: { at: place },
+    });
+  };
+  const leave = (): void => {
+    if (typed !== null && isState(typed)) onState?.(typed === '-' ? 'absent' : 'unknown');
+    setTyped(null);
+    step.current = '';
+  };
+  const shared = {
+    id,
+    value: text,
+    placeholder: example === undefined ? undefined : example,
+    'aria-invalid': wrong !== null,
+    'aria-describedby': `${id}-said`,
+    'aria-label': shown ? undefined : label,
+    'data-place': place,
+    autoComplete: 'off',
+    spellCheck: false,
+    onBlur: leave,
+  } as const;
+  return (
+    <div className={`entry${wrong === null ? '' : ' wrong'}`}>
+      {shown && <label htmlFor={id}>{label}</label>}
+      {rows === undefined ? (
+        <input
+          {...shared}
+          type={type}
+          inputMode={props.inputMode}
+          onChange={(event) => write(event.target.value)}
+          onKeyDown={(event) => event.key === 'Enter' && leave()}
+        />
+      ) : (
+        <textarea {...shared} rows={rows} onChange={(event) => write(event.target.value)} />
+      )}
+      <span className="said" id={`${id}-said`} role={wrong === null && conflict === undefined ? undefined : 'status'}>
+        {wrong ?? (conflict === undefined ? understood : conflictWords(conflict))}
+      </span>
+    </div>
+  );
+}
+
+function conflictWords({ mine, theirs }: { mine?: unknown; theirs?: unknown }): string {
+  const show = (value: unknown): string =>
+    value === undefined ? 'nothing' : typeof value === 'string' ? `“${value}”` : JSON.stringify(value);
+  return `Another tab wrote ${show(theirs)} here meanwhile; yours was ${show(mine)} and is not kept.`;
+}

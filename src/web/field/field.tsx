@@ -1,0 +1,165 @@
+import type { Json } from '../../app/casebook/change.ts';
+import { EXAMPLES, memberWords } from '../../present/words/page-words.ts';
+import type { FormNode } from '../../present/workspace/form.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { ChoiceField } from './choice-field.tsx';
+import { EitherField } from './either-field.tsx';
+import { Entry } from './entry.tsx';
+import { FlagField } from './flag-field.tsx';
+import { ListField } from './list-field.tsx';
+import { MapField } from './map-field.tsx';
+import { ObjectFields } from './object-fields.tsx';
+import { ReferenceField } from './reference-field.tsx';
+import { understandQuantity } from './understand.ts';
+import { ValueField } from './value-field.tsx';
+
+export interface FieldProps {
+  readonly node: FormNode;
+  readonly place: string;
+  readonly label: string;
+  readonly shown?: boolean;
+  readonly required?: boolean;
+  readonly onState?: (state: 'absent' | 'unknown') => void;
+}
+
+/** One place of the case, drawn as what can stand there. */
+export function Field({ node, place, label, shown = true, required = false, onState }: FieldProps) {
+  const shared = { place, label, shown, required, ...(onState === undefined ? {} : { onState }) };
+  switch (node.is) {
+    case 'quantity':
+      return (
+        <Entry
+          {...shared}
+          example={node.range ? '100-240 V' : (EXAMPLES[node.kind] ?? '')}
+          {...(node.range ? {} : { understand: understandQuantity(node.kind) })}
+        />
+      );
+    case 'text':
+      return <Entry {...shared} />;
+    case 'date':
+      return <Entry {...shared} type="date" />;
+    case 'time':
+      return <Entry {...shared} type="datetime-local" />;
+    case 'number':
+      return <Entry {...shared} inputMode="decimal" parse={numberOrText} />;
+    case 'flag':
+      return <FlagField {...shared} />;
+    case 'choice':
+      return <ChoiceField {...shared} options={node.options} />;
+    case 'reference':
+      return <ReferenceField {...shared} list={node.list} />;
+    case 'id':
+    case 'hash':
+    case 'fixed':
+      return <Told {...shared} />;
+    case 'value':
+    case 'condition':
+      return <ValueField {...shared} of={node.of} states={node.is === 'value'} />;
+    case 'object':
+      return (
+        <details className="inner" open={undefined}>
+          <summary>{label}</summary>
+          <ObjectFields node={node} place={place} />
+        </details>
+      );
+    case 'list':
+      return <ListField {...shared} node={node} />;
+    case 'pair':
+      return <PairField {...shared} of={node.of} />;
+    case 'map':
+      return <MapField {...shared} keys={node.keys} of={node.of} />;
+    case 'either':
+      return <EitherField {...shared} of={node.of} />;
+    case 'variants':
+      return <VariantFields {...shared} node={node} />;
+  }
+}
+
+function numberOrText(text: string): number | string {
+  const number = Number(text.replace(',', '.'));
+  return text.trim() === '' || Number.isNaN(number) ? text : number;
+}
+
+/** What is not entered by hand. */
+function Told({ place, label, shown }: FieldProps | { place: string; label: string; shown: boolean }) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  return (
+    <div className="entry">
+      {shown === true && <span className="label">{label}</span>}
+      <span className="told">{String(store.valueAt(place) ?? '')}</span>
+    </div>
+  );
+}
+
+/** Two or three values that belong together: between which conductors, length by width by height. */
+function PairField({ place, label, shown, of }: { place: string; label: string; shown: boolean; of: readonly FormNode[] }) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  const value = store.valueAt(place);
+  if (!Array.isArray(value)) {
+    const start = (): void =>
+      store.set(
+        place,
+        of.map(() => ''),
+        `pair-${place}`,
+        { key: 'entry', args: { at: place } },
+      );
+    return (
+      <div className="entry">
+        {shown && <span className="label">{label}</span>}
+        <button type="button" className="quiet" onClick={start}>
+          enter {of.length === 2 ? 'both' : `all ${of.length}`}
+        </button>
+      </div>
+    );
+  }
+  return (
+    <fieldset className="pair" aria-label={label}>
+      {of.map((node, index) => (
+        <Field
+          // biome-ignore lint/suspicious/noArrayIndexKey: the members of a pair are their positions
+          key={index}
+          node={node}
+          place={`${place}/${index}`}
+          label={index === 0 ? label : 'and'}
+          shown={shown}
+          required
+        />
+      ))}
+    </fieldset>
+  );
+}
+
+/** Which kind of thing stands here decides what can be entered; changing the kind keeps what both kinds have. */
+function VariantFields({ node, place }: { node: Extract<FormNode, { is: 'variants' }>; place: string }) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  const value = store.valueAt(place) as Readonly<Record<string, Json>> | undefined;
+  const kind = String(value?.[node.by] ?? '');
+  const of = node.of[kind];
+  const change = (next: string): void => {
+    const known = of?.is === 'object' ? node.of[next] : undefined;
+    const keys = known?.is === 'object' ? known.members.map(({ key }) => key) : [];
+    const kept = Object.fromEntries(Object.entries(value ?? {}).filter(([key]) => keys.includes(key)));
+    store.set(place, { ...kept, [node.by]: next }, `kind-${place}-${next}`, { key: 'entry', args: { at: place } });
+  };
+  return (
+    <div className="variants">
+      <div className="entry">
+        <label>
+          {memberWords(node.by)}
+          <select value={kind} onChange={(event) => change(event.target.value)}>
+            {Object.keys(node.of).map((key) => (
+              <option key={key} value={key}>
+                {memberWords(key)}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      {of?.is === 'object' && <ObjectFields node={of} place={place} without={[node.by]} />}
+      {of?.is === 'variants' && <VariantFields node={of} place={place} />}
+    </div>
+  );
+}

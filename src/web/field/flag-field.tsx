@@ -1,0 +1,29 @@
+import { useId } from 'react';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+
+/** Yes, no, or not said. */
+export function FlagField({ place, label, shown }: { place: string; label: string; shown: boolean }) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  const id = useId();
+  const value = store.valueAt(place);
+  const set = (next: boolean): void =>
+    store.set(place, value === next ? undefined : next, `flag-${place}-${next}`, { key: 'entry', args: { at: place } });
+  return (
+    <fieldset className="kinds" data-place={place}>
+      <legend className={shown ? '' : 'for-ears'}>{label}</legend>
+      {[true, false].map((option) => (
+        <label key={String(option)} className={value === option ? 'on' : ''}>
+          <input
+            type="radio"
+            name={id}
+            checked={value === option}
+            onChange={() => set(option)}
+            onClick={() => value === option && set(option)}
+          />
+          {option ? 'yes' : 'no'}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

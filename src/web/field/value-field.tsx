@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import type { Json } from '../../app/casebook/change.ts';
+import { STATE_CHOICES } from '../../present/words/page-words.ts';
+import type { FormNode } from '../../present/workspace/form.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { Entry } from './entry.tsx';
+import { Field } from './field.tsx';
+import { ObjectFields } from './object-fields.tsx';
+
+interface Props {
+  readonly place: string;
+  readonly label: string;
+  readonly shown: boolean;
+  readonly of: FormNode;
+  /** All five states; without them only "unknown" beside a reading. */
+  readonly states: boolean;
+}
+
+type Tree = Readonly<Record<string, Json>>;
+
+/** A value in one of its states: a reading with what goes with it, or that there is none and why. */
+export function ValueField({ place, label, shown, of, states }: Props) {
+  const { store, form } = useOpenPage();
+  useSnapshot();
+  const [more, setMore] = useState(false);
+  const value = store.valueAt(place);
+  const tree = typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Tree) : null;
+  const state = typeof tree?.['state'] === 'string' ? tree['state'] : null;
+  const isRead = tree !== null && 'v' in tree;
+  const offered = states ? STATE_CHOICES : STATE_CHOICES.filter((one) => one.state === 'unknown');
+  const destroyed = (store.valueAt('/case/events') as readonly Tree[] | undefined)?.at(-1)?.['id'];
+  const setState = (next: string): void => {
+    const to: Json | undefined =
+      next === ''
+        ? undefined
+        : next === 'notLooked'
+          ? { state: next }
+          : next === 'cannotNow'
+            ? { state: next, since: String(destroyed ?? '') }
+            : { state: next, because: '' };
+    store.set(place, to, `state-${place}-${next}`, { key: 'state', args: { at: place, state: next } });
+  };
+  const known = STATE_CHOICES.find((one) => one.state === state);
+  const pick = (
+    <select
+      className="state"
+      aria-label={`${label}: state`}
+      title="state of this value"
+      value={state ?? ''}
+      onChange={(event) => setState(event.target.value)}
+    >
+      <option value="">reading</option>
+      {offered.map((one) => (
+        <option key={one.state} value={one.state} disabled={one.state === 'cannotNow' && destroyed === undefined}>
+          {one.words}
+        </option>
+      ))}
+    </select>
+  );
+  if (state !== null)
+    return (
+      <div className={`value is-${state}`}>
+        {shown && <span className="label">{label}</span>}
+        <span className="statebox" data-place={place}>
+          {known?.words ?? state}
+        </span>
+        {pick}
+        {known?.asks !== null && known !== undefined && (
+          <Entry place={`${place}/because`} label={`${label}: ${known.asks}`} shown={false} example={known.asks ?? ''} required />
+        )}
+      </div>
+    );
+  const at = isRead ? `${place}/v` : place;
+  const open = (): void => {
+    if (!isRead && value !== undefined) store.set(place, { v: value }, `more-${place}`, { key: 'details', args: { at: place } });
+    setMore(!more);
+  };
+  return (
+    <div className={`value${isRead && tree['struck'] !== undefined ? ' struck' : ''}`}>
+      <Field node={of} place={at} label={label} shown={shown} required={isRead} onState={setState} />
+      {pick}
+      {states && value !== undefined && (
+        <button
+          type="button"
+          className="quiet more"
+          aria-expanded={more}
+          aria-label={`${label}: when, with what, under which conditions`}
+          onClick={open}
+        >
+          {more ? '−' : '⋯'}
+        </button>
+      )}
+      {more && isRead && form.reading.is === 'object' && (
+        <div className="reading-more">
+          <ObjectFields node={form.reading} place={place} without={['v']} />
+        </div>
+      )}
+    </div>
+  );
+}

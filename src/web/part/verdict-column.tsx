@@ -1,0 +1,156 @@
+import { useEffect, useState } from 'react';
+import { toAnchor } from '../../present/markup/anchor.ts';
+import type { FindingRow } from '../../present/workspace/finding-row.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { RawHtml } from './raw-html.tsx';
+
+/** Both words and every finding, always in view. On a narrow page the two words stay and the findings open over the page. */
+export function VerdictColumn({ selected, onSelect }: { selected: string | null; onSelect: (id: string | null) => void }) {
+  const { view, moved } = useSnapshot();
+  const [open, setOpen] = useState(false);
+  const rows = new Map(view.rows.map((row) => [row.id, row]));
+  return (
+    <aside className={`verdict${open ? ' open' : ''}`} id="verdict" aria-label="Verdict" tabIndex={-1}>
+      <Spoken words={view.verdict.spoken} />
+      <RawHtml html={view.verdict.halvesHtml} as="div" />
+      <RawHtml html={view.verdict.whyHtml} as="p" className="why" />
+      <p className="tally">
+        {view.tally.map(({ outcome, count, word, markSvg }) => (
+          <span key={outcome}>
+            <RawHtml html={markSvg} /> <b>{count}</b> <span className="w">{word}</span>
+          </span>
+        ))}
+      </p>
+      <button type="button" className="grip" aria-expanded={open} onClick={() => setOpen(!open)}>
+        {open ? 'Close' : 'All findings'}
+      </button>
+      <div className="all">
+        <div className="scale" aria-hidden="true">
+          <span>×¼</span>
+          <span>×½</span>
+          <b>limit</b>
+          <span>×2</span>
+          <span>×4</span>
+        </div>
+        {view.groups.map((group) => (
+          <section key={group.hazard} aria-label={group.title}>
+            <h3>
+              {group.title}
+              {group.notApplicable > 0 && <span> {group.notApplicable} not applicable</span>}
+            </h3>
+            <ul>
+              {group.checks.map(({ lead, others }) => {
+                const row = rows.get(lead);
+                if (row === undefined) return null;
+                return (
+                  <Row
+                    key={lead}
+                    row={row}
+                    others={others.flatMap((id) => rows.get(id) ?? [])}
+                    isSelected={selected === lead || others.includes(selected ?? '')}
+                    selected={selected}
+                    onSelect={onSelect}
+                    moved={moved}
+                  />
+                );
+              })}
+            </ul>
+          </section>
+        ))}
+        <p className="lablist">
+          <b>Cannot be judged without a laboratory:</b> {view.laboratory}.
+        </p>
+      </div>
+    </aside>
+  );
+}
+
+function Row(props: {
+  row: FindingRow;
+  others: readonly FindingRow[];
+  isSelected: boolean;
+  selected: string | null;
+  onSelect: (id: string | null) => void;
+  moved: ReadonlySet<string>;
+}) {
+  const { row, others, isSelected, onSelect, moved } = props;
+  return (
+    <li id={toAnchor('finding', row.id)} className={`row${isSelected ? ' on' : ''}${moved.has(row.id) ? ' moved' : ''}`}>
+      <button type="button" aria-expanded={isSelected} aria-label={row.spoken} onClick={() => onSelect(isSelected ? null : row.id)}>
+        <RawHtml html={row.markSvg} className="ms" />
+        <span className="nm">
+          <b>{row.title}</b>
+          <small>
+            {[row.about, row.limit === '' ? '' : `${row.limit}, ${row.grade}`].filter((part) => part !== '').join('; ')}
+            {others.length > 0 && ` · worst of ${others.length + 1}`}
+          </small>
+        </span>
+        <RawHtml html={row.lineSvg} className="ln" />
+        <span className="vl">
+          <RawHtml html={row.valueHtml} />
+          <small className={`wd ${row.outcome}`}>{row.word}</small>
+        </span>
+      </button>
+      {isSelected && <Opened row={row} />}
+      {isSelected && others.length > 0 && (
+        <ul className="others">
+          {others.map((other) => (
+            <Row key={other.id} {...props} row={other} others={[]} isSelected={props.selected === other.id} />
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}
+
+/** What a finding says in full, and the ways on: to where its number comes from and to the fields that decide it. */
+function Opened({ row }: { row: FindingRow }) {
+  const { openOrigin, goToField } = useOpenPage();
+  return (
+    <div className="opened">
+      {row.question !== '' && <p>{row.question}</p>}
+      <p>{row.decision}</p>
+      {row.under !== '' && <p className="small">{row.under}</p>}
+      {row.remarks.length > 0 && (
+        <ul className="remarks">
+          {row.remarks.map((remark) => (
+            <li key={remark}>{remark}</li>
+          ))}
+        </ul>
+      )}
+      <p className="ways">
+        {row.step !== null && (
+          <button type="button" className="from" onClick={(event) => openOrigin(row.step ?? '', event.currentTarget)}>
+            where the value comes from
+          </button>
+        )}
+        {row.limitStep !== null && (
+          <button type="button" className="from" onClick={(event) => openOrigin(row.limitStep ?? '', event.currentTarget)}>
+            where the limit comes from
+          </button>
+        )}
+        {row.fields.length > 0 && (
+          <button type="button" className="from" onClick={() => goToField(row.fields[0] ?? '')}>
+            to what decides it
+          </button>
+        )}
+      </p>
+    </div>
+  );
+}
+
+const QUIET_MS = 2000; // at most one sentence in two seconds
+
+/** Says both words when they change, at once; nothing else speaks by itself. */
+function Spoken({ words }: { words: string }) {
+  const [said, setSaid] = useState('');
+  useEffect(() => {
+    const later = setTimeout(() => setSaid(words), said === '' ? QUIET_MS : 0);
+    return () => clearTimeout(later);
+  }, [words, said]);
+  return (
+    <p className="for-ears" role="status">
+      {said}
+    </p>
+  );
+}

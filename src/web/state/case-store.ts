@@ -1,0 +1,239 @@
+import { applyChanges, type Conflict, sameJson, valueAtPlace } from '../../app/casebook/apply-changes.ts';
+import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
+import type { Change, Json } from '../../app/casebook/change.ts';
+import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
+import { type WorkspaceView, withViewChange } from '../../present/workspace/workspace-view.ts';
+import { editCase, eventsOf, openCase, redoCase, undoCase, writeScreen } from '../api/casebook.ts';
+import { NOT_REACHED, Problem } from '../api/request.ts';
+
+/** What the page of one case knows. A new object after every change, so that whoever draws it can tell. */
+export interface CaseSnapshot {
+  readonly id: string;
+  /** With everything typed here, also what the server has not confirmed yet. */
+  readonly state: CaseState;
+  readonly view: WorkspaceView;
+  readonly revision: number;
+  readonly undo: StepName | null;
+  readonly redo: StepName | null;
+  readonly screen: Readonly<Record<string, string>>;
+  /** Entries on their way to the disk. */
+  readonly waiting: number;
+  readonly savedAt: string;
+  /** One sentence about what did not work; the entry it is about stays where it was typed. */
+  readonly trouble: { readonly words: string; readonly place: string } | null;
+  readonly conflicts: readonly Conflict[];
+  /** Findings that the last entry moved. */
+  readonly moved: ReadonlySet<string>;
+}
+
+const RETRY_MS = 1000; // while the server does not answer
+const KEPT = 'mainsworthy-unsent'; // in the browser's own storage, until the server has it
+
+/**
+ * One case in this tab. Entries show at once and go to the server one after the other; what the server answers is the truth, and what was
+ * typed meanwhile is laid over it again. Entries that could not be sent are kept in the browser and sent on the next visit.
+ */
+export class CaseStore {
+  readonly tab = crypto.randomUUID();
+  #now: CaseSnapshot;
+  #confirmed: CaseState;
+  #queue: Edit[] = [];
+  #sending = false;
+  /** Places that another tab changed while an entry of ours for them was waiting. */
+  #contested = new Set<string>();
+  #listeners = new Set<() => void>();
+  #events: EventSource | null = null;
+
+  private constructor(at: CaseAtDesk) {
+    this.#confirmed = at.state;
+    this.#now = {
+      id: at.head.id,
+      state: at.state,
+      view: at.view,
+      revision: at.head.revision,
+      undo: at.undo,
+      redo: at.redo,
+      screen: at.screen,
+      waiting: 0,
+      savedAt: at.head.changed,
+      trouble: null,
+      conflicts: [],
+      moved: new Set(),
+    };
+  }
+
+  static async open(id: string): Promise<CaseStore> {
+    const store = new CaseStore(await openCase(id));
+    store.#listen();
+    store.#resume();
+    return store;
+  }
+
+  get = (): CaseSnapshot => this.#now;
+
+  subscribe = (heard: () => void): (() => void) => {
+    this.#listeners.add(heard);
+    return () => this.#listeners.delete(heard);
+  };
+
+  close(): void {
+    this.#events?.close();
+  }
+
+  valueAt(place: string): Json | undefined {
+    return valueAtPlace(this.#now.state, place);
+  }
+
+  draftAt(place: string): Draft | undefined {
+    return this.#now.state.drafts[place] as unknown as Draft | undefined;
+  }
+
+  /** Sets one place. Entries with the same step are one step of undo. */
+  set(place: string, to: Json | undefined, step: string, name: StepName): void {
+    this.change([{ at: place, was: this.valueAt(place), to }], step, name);
+  }
+
+  change(changes: readonly Change[], step: string, name: StepName): void {
+    const real = changes.filter(({ at, was, to }) => !sameJson(was, to) || this.draftAt(at) !== undefined);
+    if (real.length === 0) return;
+    const last = this.#queue.at(-1);
+    const only = real[0];
+    const joins = this.#queue.length > (this.#sending ? 1 : 0) && last?.step === step && last.changes.length === 1 && real.length === 1;
+    if (joins && only !== undefined && last.changes[0]?.at === only.at)
+      this.#queue[this.#queue.length - 1] = { ...last, changes: [{ ...last.changes[0], to: only.to }] };
+    else this.#queue.push({ by: this.tab, base: this.#now.revision, step, name, changes: real });
+    this.#update({ state: applyChanges(this.#now.state, real).state, waiting: this.#queue.length, trouble: null });
+    this.#keep();
+    void this.#send();
+  }
+
+  async undo(): Promise<void> {
+    await this.#ask(() => undoCase(this.#now.id, this.tab));
+  }
+
+  async redo(): Promise<void> {
+    await this.#ask(() => redoCase(this.#now.id, this.tab));
+  }
+
+  setScreen(key: string, value: string | null): void {
+    const { [key]: _old, ...others } = this.#now.screen;
+    this.#update({ screen: value === null ? others : { ...others, [key]: value } });
+    writeScreen(this.#now.id, key, value).catch(() => undefined); // where a panel stands is no evidence
+  }
+
+  dismiss(): void {
+    this.#update({ trouble: null, conflicts: [] });
+  }
+
+  async #ask(work: () => Promise<EditAnswer>): Promise<void> {
+    await this.#idle();
+    try {
+      this.#take(await work(), this.#now.revision);
+    } catch (error) {
+      this.#trouble(error, '');
+    }
+  }
+
+  async #idle(): Promise<void> {
+    while (this.#queue.length > 0) await new Promise((resolve) => setTimeout(resolve, 10));
+  }
+
+  async #send(): Promise<void> {
+    if (this.#sending) return;
+    this.#sending = true;
+    for (let next = this.#queue[0]; next !== undefined; next = this.#queue[0]) {
+      const base = this.#now.revision;
+      try {
+        const answer = await editCase(this.#now.id, { ...next, base, changes: this.#rebased(next) });
+        this.#queue.shift();
+        for (const { at } of next.changes) this.#contested.delete(at);
+        this.#take(answer, base);
+      } catch (error) {
+        if (error instanceof Problem && error.code !== NOT_REACHED) {
+          this.#queue.shift();
+          this.#update({ state: this.#withQueue(), waiting: this.#queue.length });
+        }
+        this.#trouble(error, next.changes[0]?.at ?? '');
+        if (!(error instanceof Problem) || error.code === NOT_REACHED) await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
+      }
+      this.#keep();
+    }
+    this.#sending = false;
+  }
+
+  #take(answer: EditAnswer | News, base: number): void {
+    if (answer.revision < this.#now.revision) return;
+    const isNext = base === this.#now.revision;
+    if (!isNext) {
+      void this.#reload();
+      return;
+    }
+    this.#confirmed = applyChanges(this.#confirmed, answer.changes).state;
+    const moved = answer.view.rows.map(({ id }) => id);
+    this.#update({
+      state: this.#withQueue(),
+      view: withViewChange(this.#now.view, answer.view),
+      revision: answer.revision,
+      undo: answer.undo,
+      redo: answer.redo,
+      waiting: this.#queue.length,
+      savedAt: new Date().toISOString(),
+      trouble: null,
+      conflicts: 'conflicts' in answer && answer.conflicts.length > 0 ? answer.conflicts : this.#now.conflicts,
+      moved: moved.length > 0 ? new Set(moved) : this.#now.moved,
+    });
+  }
+
+  async #reload(): Promise<void> {
+    const at = await openCase(this.#now.id);
+    this.#confirmed = at.state;
+    this.#update({ state: this.#withQueue(), view: at.view, revision: at.head.revision, undo: at.undo, redo: at.redo });
+  }
+
+  /** What this tab wrote itself since the entry was typed is no conflict; what another wrote there is. */
+  #rebased({ changes }: Edit): readonly Change[] {
+    return changes.map((change) =>
+      this.#contested.has(change.at) ? change : { ...change, was: valueAtPlace(this.#confirmed, change.at) },
+    );
+  }
+
+  #withQueue(): CaseState {
+    return this.#queue.reduce((state, { changes }) => applyChanges(state, changes).state, this.#confirmed);
+  }
+
+  #trouble(error: unknown, place: string): void {
+    const words = error instanceof Error ? error.message : String(error);
+    this.#update({ trouble: { words, place } });
+  }
+
+  #listen(): void {
+    this.#events = new EventSource(eventsOf(this.#now.id));
+    this.#events.addEventListener('revision', (event) => {
+      const news = JSON.parse((event as MessageEvent<string>).data) as News;
+      if (news.by === this.tab) return;
+      const waiting = this.#queue.flatMap(({ changes }) => changes.map(({ at }) => at));
+      for (const { at } of news.changes) if (waiting.includes(at)) this.#contested.add(at);
+      this.#take(news, news.base);
+    });
+  }
+
+  #keep(): void {
+    const key = `${KEPT}/${this.#now.id}`;
+    if (this.#queue.length === 0) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify(this.#queue));
+  }
+
+  /** Entries that an earlier visit could not send: what still meets the state they were typed in goes now. */
+  #resume(): void {
+    const kept = localStorage.getItem(`${KEPT}/${this.#now.id}`);
+    if (kept === null) return;
+    this.#queue = JSON.parse(kept) as Edit[];
+    this.#update({ state: this.#withQueue(), waiting: this.#queue.length });
+    void this.#send();
+  }
+
+  #update(part: Partial<CaseSnapshot>): void {
+    this.#now = { ...this.#now, ...part };
+    for (const heard of this.#listeners) heard();
+  }
+}
