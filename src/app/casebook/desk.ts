@@ -1,7 +1,8 @@
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Assessment } from '../../core/result/assessment.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
-import type { ViewChange, WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import type { ViewChange } from '../../present/workspace/view-change.ts';
+import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';

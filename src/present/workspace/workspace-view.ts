@@ -7,6 +7,7 @@ import { listVerdictLines } from '../report/verdict-section.ts';
 import { coverageHeadline } from '../words/failure-words.ts';
 import { fieldText } from '../words/field-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
+import { CAUTIONS, GENERIC_ENERGY } from '../words/fixed-sentences.ts';
 import { HAZARD_WORDS } from '../words/hazard-words.ts';
 import { laboratoryText } from '../words/laboratory-words.ts';
 import { NOTES } from '../words/notes.ts';
@@ -36,6 +37,7 @@ export interface WorkspaceView {
   readonly next: readonly NextView[];
   readonly lastChance: readonly LastChance[];
   readonly laboratory: string;
+  readonly caution: { readonly energy: string; readonly sentences: readonly string[] };
   readonly warnings: readonly { readonly at: string; readonly where: string; readonly words: string }[];
   readonly points: { readonly opened: boolean; readonly desoldered: boolean; readonly unwound: boolean };
 }
@@ -74,6 +76,7 @@ export function toWorkspaceView(assessment: Assessment): WorkspaceView {
     next: toNextViews(assessment),
     lastChance: toLastChances(assessment),
     laboratory: laboratoryText(assessment.laboratory),
+    caution: { energy: GENERIC_ENERGY, sentences: CAUTIONS },
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(NOTES, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },
   };
@@ -89,41 +92,4 @@ function toGroups(assessment: Assessment): HazardGroup[] {
     })),
     notApplicable,
   }));
-}
-
-/** What of a view became different: rows by id, the rest whole. A member that is missing stayed as it was. */
-export interface ViewChange {
-  readonly rows: readonly FindingRow[];
-  readonly gone: readonly string[];
-  readonly chapters: readonly ChapterView[];
-  readonly rest: Partial<Omit<WorkspaceView, 'rows' | 'chapters'>>;
-}
-
-const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory', 'warnings', 'points'] as const;
-
-export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
-  const rest: Record<string, unknown> = {};
-  for (const key of WHOLE) if (JSON.stringify(before[key]) !== JSON.stringify(after[key])) rest[key] = after[key];
-  const ids = new Set(after.rows.map(({ id }) => id));
-  return {
-    rows: changed(before.rows, after.rows),
-    gone: before.rows.map(({ id }) => id).filter((id) => !ids.has(id)),
-    chapters: changed(before.chapters, after.chapters),
-    rest: rest as ViewChange['rest'],
-  };
-}
-
-function changed<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]): T[] {
-  const old = new Map(before.map((one) => [one.id, JSON.stringify(one)]));
-  return after.filter((one) => old.get(one.id) !== JSON.stringify(one));
-}
-
-/** The view after a change; rows keep the order of the groups that name them. */
-export function withViewChange(view: WorkspaceView, change: ViewChange): WorkspaceView {
-  const gone = new Set(change.gone);
-  const rows = new Map(view.rows.filter(({ id }) => !gone.has(id)).map((row) => [row.id, row]));
-  for (const row of change.rows) rows.set(row.id, row);
-  const chapters = new Map(view.chapters.map((chapter) => [chapter.id, chapter]));
-  for (const chapter of change.chapters) chapters.set(chapter.id, chapter);
-  return { ...view, ...change.rest, rows: [...rows.values()], chapters: [...chapters.values()] };
 }

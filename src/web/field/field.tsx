@@ -1,5 +1,5 @@
 import type { Json } from '../../app/casebook/change.ts';
-import { EXAMPLES, memberWords } from '../../present/words/page-words.ts';
+import { choiceWords, EXAMPLES, memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ChoiceField } from './choice-field.tsx';
@@ -87,7 +87,7 @@ function Told({ place, label, shown }: FieldProps | { place: string; label: stri
   return (
     <div className="entry">
       {shown === true && <span className="label">{label}</span>}
-      <span className="told">{String(store.valueAt(place) ?? '')}</span>
+      <span className="told">{choiceWords(String(store.valueAt(place) ?? ''))}</span>
     </div>
   );
 }

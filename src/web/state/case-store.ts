@@ -2,7 +2,8 @@ import { applyChanges, type Conflict, sameJson, valueAtPlace } from '../../app/c
 import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
-import { type WorkspaceView, withViewChange } from '../../present/workspace/workspace-view.ts';
+import { withViewChange } from '../../present/workspace/view-change.ts';
+import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { editCase, eventsOf, openCase, redoCase, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
 

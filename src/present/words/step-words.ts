@@ -1,0 +1,27 @@
+type Args = Readonly<Record<string, string | number>>;
+
+/** What one step of undo was, after "Undo" or "Redo": the words of the button. */
+const STEPS: Readonly<Record<string, (args: Args) => string>> = {
+  entry: () => 'entry',
+  cell: ({ row }) => `entry in row ${row}`,
+  state: () => 'state of a value',
+  details: () => 'details of a reading',
+  paste: ({ rows }) => `paste of ${rows} rows`,
+  add: () => 'what was added',
+  addRow: () => 'added row',
+  addItem: () => 'what was added',
+  addExhibit: () => 'added evidence',
+  addFile: ({ name }) => `file ${name}`,
+  remove: () => 'removal',
+  removeRow: ({ row }) => `removal of row ${row}`,
+  removeExhibit: () => 'removal of evidence',
+  keep: () => 'kept reading',
+  mark: () => 'mark',
+  turn: () => 'turn',
+  milestone: () => 'what happened to the sample',
+};
+
+export function stepWords(name: { readonly key: string; readonly args: Args } | null): string {
+  if (name === null) return '';
+  return STEPS[name.key]?.(name.args) ?? name.key;
+}

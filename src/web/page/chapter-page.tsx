@@ -1,0 +1,129 @@
+import { useMemo, useState } from 'react';
+import type { ChapterView } from '../../present/workspace/chapter-view.ts';
+import { OriginPanel } from '../part/origin-panel.tsx';
+import { RawHtml } from '../part/raw-html.tsx';
+import { SheetView } from '../part/sheet.tsx';
+import { useSnapshot } from '../state/use-case.ts';
+import { SHEETS } from './chapter-sheets.ts';
+
+/** One chapter: evidence on the left, its picture on the right, worked numbers below, and where a number comes from in place. */
+export function ChapterPage({
+  chapter,
+  origin,
+  setOrigin,
+  selected,
+}: {
+  chapter: ChapterView;
+  origin: string | null;
+  setOrigin: (step: string | null) => void;
+  selected: string | null;
+}) {
+  const { view } = useSnapshot();
+  const row = view.rows.find(({ id }) => id === selected);
+  const lit = useMemo(() => litRows(row?.fields ?? []), [row]);
+  const { bring, findings } = chapter;
+  const empty = chapter.exhibits === 0;
+  return (
+    <article className="chapter" aria-labelledby="chapter-title">
+      <header>
+        <h2 id="chapter-title">{chapter.title}</h2>
+        <span className="small">{empty ? `Nothing yet. Bring ${bring}.` : bring}</span>
+      </header>
+      {empty && <Unfed findings={findings} />}
+      <div className="evidence">
+        <div className="entries">
+          {SHEETS[chapter.id].map((sheet) => (
+            <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
+          ))}
+        </div>
+        <div className="pictures">
+          {chapter.figures.map((figure) => (
+            <figure key={figure.title}>
+              <div className="wide">
+                <RawHtml html={figure.wideSvg} as="div" />
+              </div>
+              <div className="narrow">
+                <RawHtml html={figure.narrowSvg} as="div" />
+              </div>
+              <figcaption>
+                <b>{figure.title}:</b> <RawHtml html={figure.captionHtml} />
+              </figcaption>
+            </figure>
+          ))}
+          {chapter.tableHtml !== '' && <RawHtml html={chapter.tableHtml} as="div" />}
+        </div>
+      </div>
+      <Works chapter={chapter} open={origin} onOpen={setOrigin} />
+      {origin !== null && <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />}
+    </article>
+  );
+}
+
+/** Checks that this chapter would feed, hatched. */
+function Unfed({ findings }: { findings: readonly string[] }) {
+  const { view } = useSnapshot();
+  const rows = view.rows.filter(({ id, outcome }) => findings.includes(id) && outcome === 'notAssessed');
+  return (
+    <ul className="unfed" aria-label="Checks that wait for this evidence">
+      {rows.map((row) => (
+        <li key={row.id}>
+          <RawHtml html={row.lineSvg} /> {row.title}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Works({ chapter, open, onOpen }: { chapter: ChapterView; open: string | null; onOpen: (step: string | null) => void }) {
+  const [all, setAll] = useState(false);
+  const FEW = 5;
+  if (chapter.works.length === 0) return null;
+  const shown = all ? chapter.works : chapter.works.slice(0, FEW);
+  return (
+    <dl className="works">
+      {shown.map(({ label, valueHtml, step }) => (
+        <div key={step + label}>
+          <dt>{label}</dt>
+          <dd>
+            <button
+              type="button"
+              className={`from${open === step ? ' open' : ''}`}
+              aria-label={`where ${label} comes from`}
+              onClick={() => onOpen(open === step ? null : step)}
+            >
+              <RawHtml html={valueHtml} />
+            </button>
+          </dd>
+        </div>
+      ))}
+      {chapter.works.length > FEW && (
+        <div>
+          <dt>worked numbers</dt>
+          <dd>
+            <button type="button" className="quiet" onClick={() => setAll(!all)}>
+              {all ? 'fewer' : `${chapter.works.length - FEW} more`}
+            </button>
+          </dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+/** Rows and records that a finding stands on: numbers of table rows by exhibit, ids of records under "". */
+export function litRows(fields: readonly string[]): (exhibit: string) => ReadonlySet<string> {
+  const byExhibit = new Map<string, Set<string>>([['', new Set()]]);
+  const add = (exhibit: string, row: string): void => {
+    byExhibit.set(exhibit, (byExhibit.get(exhibit) ?? new Set()).add(row));
+  };
+  for (const field of fields) {
+    const [, list, id, ...rest] = field.split('/');
+    if (id !== undefined) add('', id);
+    if (list !== 'exhibits' || id === undefined) continue;
+    const column = rest.indexOf('columns');
+    const row = rest.indexOf('rows');
+    if (column >= 0 && rest[column + 2] !== undefined) add(id, rest[column + 2] ?? '');
+    else if (row >= 0 && rest[row + 1] !== undefined) add(id, rest[row + 1] ?? '');
+  }
+  return (exhibit) => byExhibit.get(exhibit) ?? new Set();
+}

@@ -1,0 +1,148 @@
+import { useRef, useState } from 'react';
+import type { Json } from '../../app/casebook/change.ts';
+import { fileOf, packOf, sendFile, type TakenFile, thumbOf } from '../api/casebook.ts';
+import { FileUnderstood } from '../part/file-understood.tsx';
+import { addExhibit, listOf } from '../part/new-exhibit.ts';
+import { SheetView } from '../part/sheet.tsx';
+import { idFromName, newItemId } from '../state/place-parts.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { SHEETS } from './chapter-sheets.ts';
+
+interface Coming {
+  readonly key: string;
+  readonly file: File;
+  readonly taken: TakenFile | null;
+  readonly trouble: string;
+  readonly settled: Readonly<Record<string, string>>;
+}
+
+const PICTURE = /^image\//;
+const KB = 1024;
+
+/** Files and pictures by drop, paste or choice. What the importer understood and doubts is shown before anything is taken into the case. */
+export function FilesPage() {
+  const { store } = useOpenPage();
+  const { id } = useSnapshot();
+  const [coming, setComing] = useState<readonly Coming[]>([]);
+  const [over, setOver] = useState(false);
+  const choose = useRef<HTMLInputElement>(null);
+  const update = (key: string, part: Partial<Coming>): void =>
+    setComing((all) => all.map((one) => (one.key === key ? { ...one, ...part } : one)));
+  const send = async (key: string, file: File, settled: Readonly<Record<string, string>>): Promise<void> => {
+    try {
+      update(key, { taken: await sendFile(id, file, settled), trouble: '', settled });
+    } catch (error) {
+      update(key, { trouble: error instanceof Error ? error.message : String(error) });
+    }
+  };
+  const bring = (files: Iterable<File>): void => {
+    for (const file of files) {
+      const key = newItemId('file');
+      setComing((all) => [...all, { key, file, taken: null, trouble: '', settled: {} }]);
+      void send(key, file, {});
+    }
+  };
+  const drop = (key: string): void => setComing((all) => all.filter((one) => one.key !== key));
+  const take = ({ key, file, taken, settled }: Coming): void => {
+    if (taken === null) return;
+    const made = idFromName(
+      file.name.replace(/\.[^.]*$/, ''),
+      listOf(store, 'files').map((item) => String(item['id'])),
+    );
+    const record: Json = {
+      id: made,
+      path: `files/${taken.sha256.slice(0, 12)}-${taken.name.replace(/[^\w.-]+/g, '-')}`,
+      sha256: taken.sha256,
+      bytes: taken.bytes,
+      media: taken.media,
+      ...(Object.keys(settled).length === 0 ? {} : { settled }),
+    };
+    store.set(`/case/files/${made}`, record, newItemId('file'), { key: 'addFile', args: { name: file.name } });
+    if (PICTURE.test(taken.media)) addExhibit(store, 'photo', { file: made, of: file.name.replace(/\.[^.]*$/, '') });
+    drop(key);
+  };
+  const files = listOf(store, 'files');
+  return (
+    <article className="chapter" aria-labelledby="chapter-title">
+      <header>
+        <h2 id="chapter-title">Photos and files</h2>
+        <span className="small">instrument exports and pictures; their bytes are kept as they came</span>
+        <a className="btn" href={packOf(id)} download>
+          Pack this case
+        </a>
+      </header>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: dropping has a button beside it that does the same */}
+      <div
+        className={`drop${over ? ' over' : ''}`}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          bring(event.dataTransfer.files);
+        }}
+        onPaste={(event) => bring(event.clipboardData.files)}
+      >
+        <p>Drop or paste files here, or</p>
+        <button type="button" className="btn" onClick={() => choose.current?.click()}>
+          Choose files
+        </button>
+        <input
+          ref={choose}
+          type="file"
+          multiple
+          className="for-ears"
+          tabIndex={-1}
+          aria-label="Choose files"
+          onChange={(event) => {
+            bring(event.target.files ?? []);
+            event.target.value = '';
+          }}
+        />
+      </div>
+      {coming.map((one) => (
+        <section key={one.key} className="coming" aria-label={`${one.file.name}, not taken yet`}>
+          <h3>{one.file.name}</h3>
+          {one.trouble !== '' ? (
+            <p className="trouble" role="alert">
+              {one.trouble}
+            </p>
+          ) : one.taken === null ? (
+            <p role="status">reading it …</p>
+          ) : (
+            <FileUnderstood file={one.taken} settled={one.settled} onSettle={(settled) => void send(one.key, one.file, settled)} />
+          )}
+          <p className="ways">
+            {one.taken !== null && one.trouble === '' && (
+              <button type="button" className="btn" onClick={() => take(one)}>
+                Take it into the case
+              </button>
+            )}
+            <button type="button" className="quiet" onClick={() => drop(one.key)}>
+              Leave it
+            </button>
+          </p>
+        </section>
+      ))}
+      <ul className="filelist" aria-label="Files of this case">
+        {files.map((file) => (
+          <li key={String(file['id'])}>
+            {PICTURE.test(String(file['media'])) && <img src={thumbOf(id, String(file['sha256']))} alt="" loading="lazy" />}
+            <a href={fileOf(id, String(file['sha256']))} download>
+              {String(file['path']).replace(/^files\/[0-9a-f]{12}-/, '')}
+            </a>
+            <small>
+              {Math.ceil(Number(file['bytes']) / KB)} kB, {String(file['media'])}
+            </small>
+          </li>
+        ))}
+      </ul>
+      {SHEETS.photos.map((sheet) => (
+        <SheetView key="photos" sheet={sheet} lit={() => new Set()} />
+      ))}
+    </article>
+  );
+}

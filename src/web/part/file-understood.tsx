@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import type { TakenFile } from '../api/casebook.ts';
+
+/** What the importer made of a file, column by column, and every question that the file leaves open, each settled with a click. */
+export function FileUnderstood(props: {
+  file: TakenFile;
+  settled: Readonly<Record<string, string>>;
+  onSettle: (settled: Readonly<Record<string, string>>) => void;
+}) {
+  const { file, settled, onSettle } = props;
+  const { understood, notUnderstood } = file;
+  if (understood === undefined)
+    return (
+      <p>
+        {file.media}, {file.bytes} bytes.{notUnderstood === undefined ? '' : ` ${notUnderstood}`}
+      </p>
+    );
+  return (
+    <>
+      <p>
+        {understood.rows} rows, {understood.columns.length} columns, decimal {understood.decimalMark}, cells parted by{' '}
+        {separatorWords(understood.separator)}.
+      </p>
+      <div className="scroll">
+        <table className="list">
+          <thead>
+            <tr>
+              <th scope="col">column</th>
+              <th scope="col">unit</th>
+              <th scope="col">first</th>
+              <th scope="col">last</th>
+              <th scope="col">least</th>
+              <th scope="col">greatest</th>
+              <th scope="col" />
+            </tr>
+          </thead>
+          <tbody>
+            {understood.columns.map((column, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: columns of a file are their positions
+              <tr key={index}>
+                <td>{column.name}</td>
+                <td>{column.unit ?? 'not told'}</td>
+                <td className="num">{column.first ?? ''}</td>
+                <td className="num">{column.last ?? ''}</td>
+                <td className="num">{column.min ?? ''}</td>
+                <td className="num">{column.max ?? ''}</td>
+                <td>{column.usable ? '' : 'in doubt'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {understood.doubts.map((doubt) => (
+        <fieldset className="doubt" key={doubt.code}>
+          <legend>{doubt.question}</legend>
+          {doubt.answers.map((answer) =>
+            answer.includes('<') ? (
+              <Filled key={answer} pattern={answer} onAnswer={(text) => onSettle({ ...settled, [doubt.code]: text })} />
+            ) : (
+              <button type="button" key={answer} className="btn" onClick={() => onSettle({ ...settled, [doubt.code]: answer })}>
+                {answer}
+              </button>
+            ),
+          )}
+        </fieldset>
+      ))}
+    </>
+  );
+}
+
+/** An answer with a place to fill in: "<step> s". */
+function Filled({ pattern, onAnswer }: { pattern: string; onAnswer: (text: string) => void }) {
+  const [text, setText] = useState('');
+  const [before = '', name = '', after = ''] = pattern.split(/<([^>]*)>/);
+  return (
+    <span className="filled">
+      {before}
+      <input aria-label={name} placeholder={name} value={text} onChange={(event) => setText(event.target.value)} />
+      {after}
+      <button type="button" className="btn" disabled={text === ''} onClick={() => onAnswer(`${before}${text}${after}`)}>
+        settle
+      </button>
+    </span>
+  );
+}
+
+function separatorWords(separator: string): string {
+  return separator === '\t'
+    ? 'tabs'
+    : separator === ','
+      ? 'commas'
+      : separator === ';'
+        ? 'semicolons'
+        : separator === ' '
+          ? 'spaces'
+          : separator;
+}

@@ -1,0 +1,83 @@
+import { useEffect, useRef } from 'react';
+import { parseNumber } from '../../core/quantity/parse-number.ts';
+import { isRefusal } from '../../core/quantity/refusal.ts';
+
+/** A block of cells on its way into a table: where it goes, its rows as typed, what was not understood. */
+export interface Pasted {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: readonly (readonly string[])[];
+  readonly heading: readonly string[] | null;
+  readonly columns: readonly string[];
+  /** Cells that are no number, counted from one. */
+  readonly unread: readonly { readonly row: number; readonly text: string }[];
+}
+
+/** Tabs part cells, or semicolons, or commas where no tab stands and points are decimal marks. A first line without any number is a heading. */
+export function readPasted(text: string, to: { row: number; column: number; columns: readonly string[] }): Pasted {
+  const lines = text.replace(/\r\n?/g, '\n').replace(/\n+$/, '').split('\n');
+  const separator = text.includes('\t') ? '\t' : text.includes(';') ? ';' : /\d\.\d/.test(text) ? ',' : '\t';
+  const cells = lines.map((line) => line.split(separator).map((cell) => cell.trim()));
+  const [first] = cells;
+  const isHeading = first !== undefined && cells.length > 1 && first.every((cell) => !isNumber(cell));
+  const rows = isHeading ? cells.slice(1) : cells;
+  const unread = rows.flatMap((row, index) =>
+    row.filter((cell) => cell !== '' && !isNumber(cell)).map((cell) => ({ row: index + 1, text: cell })),
+  );
+  return { row: to.row, column: to.column, rows, heading: isHeading ? first : null, columns: to.columns, unread };
+}
+
+function isNumber(cell: string): boolean {
+  return !isRefusal(parseNumber(cell.replace(/\s*[a-zA-Z°µΩ%]+$/, '')));
+}
+
+const SHOWN = 4; // first rows of a preview
+
+/** How a paste was understood, before it counts. */
+export function PastePreview({ pasted, onKeep, onDrop }: { pasted: Pasted; onKeep: (block: Pasted) => void; onDrop: () => void }) {
+  const keep = useRef<HTMLButtonElement>(null);
+  useEffect(() => keep.current?.focus(), []);
+  const width = Math.max(...pasted.rows.map((row) => row.length));
+  const goes = Array.from({ length: width }, (_one, index) => pasted.columns[pasted.column + index] ?? 'left out');
+  return (
+    <section className="paste" aria-label="Pasted rows, not taken yet">
+      <p>
+        <b>
+          {pasted.rows.length} rows from row {pasted.row + 1}.
+        </b>{' '}
+        {pasted.heading === null ? '' : `Heading left out: ${pasted.heading.join(', ')}. `}
+        {pasted.unread.length > 0 &&
+          `Kept as typed, left out of the curve: ${pasted.unread.map(({ row, text }) => `row ${row} “${text}”`).join(', ')}.`}
+      </p>
+      <table>
+        <thead>
+          <tr>
+            {goes.map((name, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: columns of a paste are their positions
+              <th key={index} scope="col">
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {pasted.rows.slice(0, SHOWN).map((row, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: rows of a paste are their positions
+            <tr key={index}>
+              {goes.map((_name, at) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: as above
+                <td key={at}>{row[at] ?? ''}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <button type="button" ref={keep} onClick={() => onKeep(pasted)}>
+        Take {pasted.rows.length} rows
+      </button>
+      <button type="button" className="quiet" onClick={onDrop}>
+        Leave them
+      </button>
+    </section>
+  );
+}

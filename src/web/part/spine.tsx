@@ -1,0 +1,47 @@
+import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { toCasePath } from '../state/route.ts';
+import { Caution } from './caution.tsx';
+import { Link } from './link.tsx';
+import { RawHtml } from './raw-html.tsx';
+
+/** Chapters of one case with the worst each has come to; the caution stands under them and cannot be closed. */
+export function Spine({ id, view, current }: { id: string; view: WorkspaceView; current: string }) {
+  return (
+    <nav className="spine" aria-label="Chapters">
+      <ol>
+        <Chapter id={id} chapter="sample" title="Sample and bench" current={current} />
+        {view.chapters.map((chapter) => (
+          <Chapter
+            key={chapter.id}
+            id={id}
+            chapter={chapter.id}
+            title={chapter.title}
+            current={current}
+            markSvg={chapter.markSvg}
+            word={chapter.word}
+            count={chapter.exhibits}
+          />
+        ))}
+        <Chapter id={id} chapter="files" title="Photos and files" current={current} />
+        <Chapter id={id} chapter="judgement" title="Judgement" current={current} count={view.next.length} />
+      </ol>
+      <Caution />
+    </nav>
+  );
+}
+
+function Chapter(props: { id: string; chapter: string; title: string; current: string; markSvg?: string; word?: string; count?: number }) {
+  const { id, chapter, title, current, markSvg, word, count } = props;
+  return (
+    <li className={chapter === current ? 'cur' : ''}>
+      <Link to={toCasePath(id, chapter)} {...(chapter === current ? { 'aria-current': 'page' as const } : {})}>
+        {markSvg === undefined ? <i className="none" /> : <RawHtml html={markSvg} />}
+        <span>
+          {title}
+          {word !== undefined && <span className="for-ears">, {word}</span>}
+        </span>
+        {count !== undefined && <small>{count === 0 ? '' : count}</small>}
+      </Link>
+    </li>
+  );
+}
