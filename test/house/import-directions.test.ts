@@ -61,7 +61,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser'],
   cli: ['commander', 'picocolors', 'node:fs/promises', 'node:path', 'node:url'],
-  store: ['node:fs/promises', 'node:path'],
+  store: ['node:fs', 'node:fs/promises', 'node:path', 'node:crypto', 'node:timers/promises', 'better-sqlite3', 'kysely'],
 };
 /** Scripts that live beside what they make, and are no part of the room. */
 const SCRIPTS = ['src/present/report/fonts/'];

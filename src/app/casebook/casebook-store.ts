@@ -5,7 +5,8 @@ import type { Change } from './change.ts';
 
 /**
  * The port to the database of a casebook. What it acknowledges is on disk. Times are given, never taken. It keeps and finds; what an edit
- * means, how edits merge and what a case is worth is decided in `app` and `core`.
+ * means, how edits merge and what a case is worth is decided in `app` and `core`. Where the disk refuses (full, read-only, damaged) and the
+ * result has no room for it, a method throws `CasebookRefused`; nothing of the call is then kept.
  */
 export interface CasebookStore {
   readonly cases: CaseStore;
@@ -20,10 +21,15 @@ export interface CasebookStore {
 export interface CaseStore {
   /** A new case at revision 1. Refused when the id is taken. */
   create(id: string, first: NewRevision & { readonly state: CaseState }): Promise<CaseHead | Refusal>;
+  /** A case from another casebook with everything that was ever saved of it, whole or not at all. Refused when the id is taken. */
+  admit(id: string, history: CaseHistory): Promise<CaseHead | Refusal>;
+  /** Also of a case that was removed. */
   head(id: string): Promise<CaseHead | null>;
   /** The newest kept state at or below `revision` (the newest of all without it) and the revisions after it, in order. */
   read(id: string, revision?: number): Promise<{ head: CaseHead; from: KeptState; since: readonly Revision[] } | null>;
-  /** Adds revision `expected + 1`; 'behind' when the case has moved on meanwhile. `state` now and then, so that reading stays short. */
+  /** All kept states, in order. */
+  states(id: string): Promise<readonly KeptState[]>;
+  /** Adds revision `expected + 1`; 'behind' when the case has moved on meanwhile; refused when there is no such case (any more). `state` now and then, so that reading stays short. */
   append(id: string, expected: number, revision: NewRevision, state?: CaseState): Promise<Revision | 'behind' | Refusal>;
   /** Revisions in order, from `first` on. */
   revisions(id: string, first: number, most?: number): Promise<readonly Revision[]>;
@@ -73,6 +79,15 @@ export interface KeptState {
   readonly revision: number;
   readonly state: CaseState;
 }
+/** All that is kept of a case but its files. */
+export interface CaseHistory {
+  readonly archived: string | null;
+  /** From 1 on, without gaps. */
+  readonly revisions: readonly Revision[];
+  /** At least that of revision 1. */
+  readonly states: readonly KeptState[];
+  readonly assessments: readonly KeptAssessment[];
+}
 export interface KeptAssessment {
   readonly revision: number;
   readonly at: string;
@@ -90,6 +105,7 @@ export interface CaseQuery {
   readonly hazard?: readonly string[] | undefined;
   readonly kind?: readonly string[] | undefined;
   readonly claim?: readonly string[] | undefined;
+  /** True: only what is archived. False or left out: only what is not. */
   readonly archived?: boolean | undefined;
   readonly sort?: 'verdict' | 'changed' | 'name' | 'leastExamined' | { readonly margin: string } | undefined;
   readonly from: number;
@@ -113,7 +129,7 @@ export interface FileStore {
   /** Bytes as they come; nothing is seen of them before `finish`. */
   begin(at: string): Promise<Upload>;
   has(sha256: string): Promise<{ bytes: number } | null>;
-  /** In chunks, in order. */
+  /** In chunks, in order; throws `CasebookRefused` when the casebook does not hold it. */
   read(sha256: string): AsyncIterable<Uint8Array>;
   /** Small pictures made of a file, by name ("thumb-320"). */
   readDerived(sha256: string, name: string): Promise<{ media: string; bytes: Uint8Array } | null>;
@@ -122,7 +138,9 @@ export interface FileStore {
   sweep(before: string): Promise<number>;
 }
 export interface Upload {
+  /** Throws `CasebookRefused` when the file grows beyond 512 MiB or the disk is full; then `abort`. */
   write(chunk: Uint8Array): Promise<void>;
+  /** The file is on disk and can be found by its hash; the same bytes are kept once. */
   finish(): Promise<{ sha256: string; bytes: number }>;
   abort(): Promise<void>;
 }

@@ -1,0 +1,35 @@
+import type { Migration } from './migration.ts';
+
+/** What finding among many cases needs. All of it is made of the summaries, so it is filled by indexing every case again. */
+export const overview: Migration = {
+  version: 2,
+  statements: `
+    CREATE TABLE overview (
+      case_n INTEGER PRIMARY KEY REFERENCES cases (n),
+      search TEXT NOT NULL,
+      name TEXT,
+      sample TEXT,
+      failure TEXT,
+      failure_rank INTEGER,
+      coverage TEXT,
+      coverage_rank INTEGER,
+      settled REAL
+    ) STRICT;
+    CREATE TABLE labels (
+      field TEXT NOT NULL,
+      word TEXT NOT NULL,
+      case_n INTEGER NOT NULL REFERENCES cases (n),
+      PRIMARY KEY (field, word, case_n)
+    ) STRICT, WITHOUT ROWID;
+    CREATE INDEX labels_of_case ON labels (case_n);
+    CREATE TABLE marks (
+      check_id TEXT NOT NULL,
+      case_n INTEGER NOT NULL REFERENCES cases (n),
+      failed INTEGER NOT NULL,
+      margin REAL,
+      PRIMARY KEY (check_id, case_n)
+    ) STRICT, WITHOUT ROWID;
+    CREATE INDEX marks_of_case ON marks (case_n);
+  `,
+  indexAgain: true,
+};
