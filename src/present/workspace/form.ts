@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { caseDocument } from '../../core/evidence/case.ts';
 import { date, id, localTime, sha256, words } from '../../core/evidence/typed.ts';
-import { noValue } from '../../core/evidence/value.ts';
+import { noValue, read } from '../../core/evidence/value.ts';
 
 /**
  * What can be entered where, told by the schema itself: the page has no list of fields of its own, so that a field that joins the case
@@ -60,6 +60,11 @@ type Def = Readonly<Record<string, unknown>> & { readonly type: string };
 /** The form of a whole case. */
 export function toForm(): FormNode {
   return nodeOf(caseDocument, '');
+}
+
+/** The form of what goes with a single reading: when, with what, how, under which conditions. */
+export function toReadingForm(): FormNode {
+  return nodeOf(read(words), '');
 }
 
 function nodeOf(schema: z.core.$ZodType, key: string): FormNode {
