@@ -85,6 +85,7 @@ export function toChapterViews(assessment: Assessment): readonly ChapterView[] {
 function toWorks(findings: readonly Finding[]): ChapterView['works'] {
   return findings
     .filter((finding) => isTelling(finding) && finding.step !== null && finding.measured !== null && 'value' in finding.measured)
+    .sort((a, b) => WORST_FIRST.indexOf(a.outcome) - WORST_FIRST.indexOf(b.outcome))
     .slice(0, MOST_WORKS)
     .map((finding) => ({
       label: findingName(finding),

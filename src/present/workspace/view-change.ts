@@ -10,7 +10,7 @@ export interface ViewChange {
   readonly rest: Partial<Omit<WorkspaceView, 'rows' | 'chapters'>>;
 }
 
-const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory', 'caution', 'warnings', 'points'] as const;
+const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory', 'caution', 'taken', 'warnings', 'points'] as const;
 
 export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
   const rest: Record<string, unknown> = {};

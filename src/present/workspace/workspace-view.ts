@@ -1,4 +1,4 @@
-import type { Assessment, Outcome } from '../../core/result/assessment.ts';
+import type { Assessment, Finding, Outcome } from '../../core/result/assessment.ts';
 import { drawOutcomeMark } from '../figure/outcome-mark.ts';
 import { countOutcomes, toPortrait } from '../figure/portrait-rows.ts';
 import { drawVerdictHalves, getFailureHalf } from '../figure/verdict-halves.ts';
@@ -38,19 +38,30 @@ export interface WorkspaceView {
   readonly lastChance: readonly LastChance[];
   readonly laboratory: string;
   readonly caution: { readonly energy: string; readonly sentences: readonly string[] };
+  /** Rows that a sweep took from a file, as they were judged, by exhibit. */
+  readonly taken: readonly { readonly exhibit: string; readonly rows: readonly (readonly string[])[] }[];
   readonly warnings: readonly { readonly at: string; readonly where: string; readonly words: string }[];
   readonly points: { readonly opened: boolean; readonly desoldered: boolean; readonly unwound: boolean };
+}
+
+/** The worst finding of one check, and its others. */
+export interface GroupedCheck {
+  readonly lead: string;
+  readonly others: readonly string[];
 }
 
 /** The verdict column under one hazard: the worst finding of each check first, the others of it behind. */
 export interface HazardGroup {
   readonly hazard: string;
   readonly title: string;
-  readonly checks: readonly { readonly lead: string; readonly others: readonly string[] }[];
+  readonly checks: readonly GroupedCheck[];
+  /** Checks of this hazard that nothing was read for. */
+  readonly unread: readonly GroupedCheck[];
   readonly notApplicable: number;
 }
 
 const MARK = 11;
+const DIGITS = 5; // as many as a bench meter shows
 
 export function toWorkspaceView(assessment: Assessment): WorkspaceView {
   const left = getFailureHalf(assessment);
@@ -77,19 +88,29 @@ export function toWorkspaceView(assessment: Assessment): WorkspaceView {
     lastChance: toLastChances(assessment),
     laboratory: laboratoryText(assessment.laboratory),
     caution: { energy: GENERIC_ENERGY, sentences: CAUTIONS },
+    taken: assessment.curves.map(({ exhibit, points }) => ({ exhibit, rows: points.map(toTexts) })),
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(NOTES, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },
   };
 }
 
+function toTexts({ i, v, pin }: Assessment['curves'][number]['points'][number]): string[] {
+  return [i, v, pin].map((value) => (value === null ? '' : Number(value.toPrecision(DIGITS)).toString()));
+}
+
 function toGroups(assessment: Assessment): HazardGroup[] {
-  return toPortrait(assessment).map(({ hazard, rows, unread, notApplicable }) => ({
-    hazard,
-    title: HAZARD_WORDS[hazard],
-    checks: [...rows.map(({ finding }) => finding), ...unread].map((lead) => ({
-      lead: lead.id,
-      others: assessment.findings.filter(({ check, id }) => check === lead.check && id !== lead.id).map(({ id }) => id),
-    })),
-    notApplicable,
-  }));
+  const grouped = (lead: Finding): GroupedCheck => ({
+    lead: lead.id,
+    others: assessment.findings.filter(({ check, id }) => check === lead.check && id !== lead.id).map(({ id }) => id),
+  });
+  return toPortrait(assessment).map(({ hazard, rows, unread, notApplicable }) => {
+    const told = rows.filter(({ finding, partly }) => finding.outcome !== 'notAssessed' || partly || finding.measured !== null);
+    return {
+      hazard,
+      title: HAZARD_WORDS[hazard],
+      checks: told.map(({ finding }) => grouped(finding)),
+      unread: [...rows.filter((row) => !told.includes(row)).map(({ finding }) => finding), ...unread].map(grouped),
+      notApplicable,
+    };
+  });
 }

@@ -10,7 +10,6 @@ export interface EntryProps {
   readonly shown?: boolean;
   readonly example?: string;
   readonly required?: boolean;
-  readonly type?: 'text' | 'date' | 'datetime-local';
   readonly inputMode?: 'text' | 'decimal';
   /** What was understood of the text, shown under it. */
   readonly understand?: (text: string) => string | null;
@@ -22,7 +21,7 @@ export interface EntryProps {
 
 /** A text at a place of the case: kept at every key, also when it cannot be read; what is wrong is said under it in one sentence. */
 export function Entry(props: EntryProps) {
-  const { place, label, shown = true, example, required = false, type = 'text', understand, onState, parse, rows } = props;
+  const { place, label, shown = true, example, required = false, understand, onState, parse, rows } = props;
   const { store } = useOpenPage();
   const snapshot = useSnapshot();
   const id = useId();
@@ -68,7 +67,7 @@ export function Entry(props: EntryProps) {
       {rows === undefined ? (
         <input
           {...shared}
-          type={type}
+          type="text"
           inputMode={props.inputMode}
           onChange={(event) => write(event.target.value)}
           onKeyDown={(event) => event.key === 'Enter' && leave()}

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords, EXAMPLES, memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
@@ -37,9 +38,9 @@ export function Field({ node, place, label, shown = true, required = false, onSt
     case 'text':
       return <Entry {...shared} />;
     case 'date':
-      return <Entry {...shared} type="date" />;
+      return <Entry {...shared} example="2026-03-04" />;
     case 'time':
-      return <Entry {...shared} type="datetime-local" />;
+      return <Entry {...shared} example="2026-03-04T10:31" />;
     case 'number':
       return <Entry {...shared} inputMode="decimal" parse={numberOrText} />;
     case 'flag':
@@ -56,12 +57,7 @@ export function Field({ node, place, label, shown = true, required = false, onSt
     case 'condition':
       return <ValueField {...shared} of={node.of} states={node.is === 'value'} />;
     case 'object':
-      return (
-        <details className="inner" open={undefined}>
-          <summary>{label}</summary>
-          <ObjectFields node={node} place={place} />
-        </details>
-      );
+      return <InnerFields node={node} place={place} label={label} />;
     case 'list':
       return <ListField {...shared} node={node} />;
     case 'pair':
@@ -73,6 +69,18 @@ export function Field({ node, place, label, shown = true, required = false, onSt
     case 'variants':
       return <VariantFields {...shared} node={node} />;
   }
+}
+
+/** A group inside a form: open when something stands in it already. */
+function InnerFields({ node, place, label }: { node: Extract<FormNode, { is: 'object' }>; place: string; label: string }) {
+  const { store } = useOpenPage();
+  const [open, setOpen] = useState(() => store.valueAt(place) !== undefined);
+  return (
+    <details className="inner" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{label}</summary>
+      {open && <ObjectFields node={node} place={place} />}
+    </details>
+  );
 }
 
 function numberOrText(text: string): number | string {

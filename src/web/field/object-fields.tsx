@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormMember, FormNode } from '../../present/workspace/form.ts';
 import { Field } from './field.tsx';
@@ -27,16 +28,26 @@ export function ObjectFields({
       {own.length === 0 ? (
         rest.map((member) => <Member key={member.key} member={member} place={place} />)
       ) : rest.length > 0 ? (
-        <details className="inner rest">
-          <summary>when, conditions, note</summary>
-          <div className="fields">
-            {rest.map((member) => (
-              <Member key={member.key} member={member} place={place} />
-            ))}
-          </div>
-        </details>
+        <Rest members={rest} place={place} />
       ) : null}
     </div>
+  );
+}
+
+/** Drawn only when it is opened: most of it is never looked at. */
+function Rest({ members, place }: { members: readonly FormMember[]; place: string }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="inner rest" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>when, conditions, note</summary>
+      {open && (
+        <div className="fields">
+          {members.map((member) => (
+            <Member key={member.key} member={member} place={place} />
+          ))}
+        </div>
+      )}
+    </details>
   );
 }
 

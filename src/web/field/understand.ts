@@ -9,8 +9,18 @@ export function understandQuantity(kind: string): (text: string) => string | nul
     const read = parseQuantity(text, kind as Kind);
     if (isRefusal(read)) return null;
     const understood = textOf(read);
-    return understood.replace(/\s/g, '') === text.replace(/\s/g, '').replace(',', '.') ? null : `= ${understood}`;
+    return plain(understood) === plain(text) ? null : `= ${understood}`;
   };
+}
+
+/** Without what says nothing new: spaces, the kind of decimal mark, zeros at the end. */
+function plain(text: string): string {
+  return text
+    .replace(/\s/g, '')
+    .replaceAll(',', '.')
+    .replaceAll('\u2212', '-')
+    .replace(/(\.\d*?)0+(?!\d)/g, '$1')
+    .replace(/\.(?!\d)/g, '');
 }
 
 function textOf(read: Quantity): string {

@@ -41,21 +41,36 @@ export function ValueField({ place, label, shown, of, states }: Props) {
     store.set(place, to, `state-${place}-${next}`, { key: 'state', args: { at: place, state: next } });
   };
   const known = STATE_CHOICES.find((one) => one.state === state);
-  const pick = (
-    <select
-      className="state"
-      aria-label={`${label}: state`}
-      title="state of this value"
-      value={state ?? ''}
-      onChange={(event) => setState(event.target.value)}
+  const toggle = (
+    <button
+      type="button"
+      className="quiet more"
+      aria-expanded={more}
+      aria-label={`${label}: its state, when, with what, under which conditions`}
+      onClick={() => setMore(!more)}
     >
-      <option value="">reading</option>
-      {offered.map((one) => (
-        <option key={one.state} value={one.state} disabled={one.state === 'cannotNow' && destroyed === undefined}>
-          {one.words}
-        </option>
-      ))}
-    </select>
+      {more ? '−' : '⋯'}
+    </button>
+  );
+  const states5 = (
+    <fieldset className="kinds">
+      <legend className="for-ears">{label}: state</legend>
+      {[{ state: '', words: 'reading' }, ...offered].map((one) => {
+        const isNow = (state ?? '') === one.state;
+        return (
+          <label key={one.state} className={isNow ? 'on' : ''}>
+            <input
+              type="radio"
+              name={`${place} state`}
+              checked={isNow}
+              disabled={one.state === 'cannotNow' && destroyed === undefined}
+              onChange={() => setState(one.state)}
+            />
+            {one.words}
+          </label>
+        );
+      })}
+    </fieldset>
   );
   if (state !== null)
     return (
@@ -64,35 +79,30 @@ export function ValueField({ place, label, shown, of, states }: Props) {
         <span className="statebox" data-place={place}>
           {known?.words ?? state}
         </span>
-        {pick}
+        {toggle}
+        {more && <div className="reading-more">{states5}</div>}
         {known?.asks !== null && known !== undefined && (
           <Entry place={`${place}/because`} label={`${label}: ${known.asks}`} shown={false} example={known.asks ?? ''} required />
         )}
       </div>
     );
   const at = isRead ? `${place}/v` : place;
-  const open = (): void => {
+  const detail = (): void => {
     if (!isRead && value !== undefined) store.set(place, { v: value }, `more-${place}`, { key: 'details', args: { at: place } });
-    setMore(!more);
   };
   return (
     <div className={`value${isRead && tree['struck'] !== undefined ? ' struck' : ''}`}>
       <Field node={of} place={at} label={label} shown={shown} required={isRead} onState={setState} />
-      {pick}
-      {states && value !== undefined && (
-        <button
-          type="button"
-          className="quiet more"
-          aria-expanded={more}
-          aria-label={`${label}: when, with what, under which conditions`}
-          onClick={open}
-        >
-          {more ? '−' : '⋯'}
-        </button>
-      )}
-      {more && isRead && form.reading.is === 'object' && (
+      {toggle}
+      {more && (
         <div className="reading-more">
-          <ObjectFields node={form.reading} place={place} without={['v']} />
+          {states5}
+          {states && isRead && form.reading.is === 'object' && <ObjectFields node={form.reading} place={place} without={['v']} />}
+          {states && !isRead && value !== undefined && (
+            <button type="button" className="quiet add" onClick={detail}>
+              + when, with what, under which conditions
+            </button>
+          )}
         </div>
       )}
     </div>

@@ -29,8 +29,10 @@ export function ChapterPage({
         <h2 id="chapter-title">{chapter.title}</h2>
         <span className="small">{empty ? `Nothing yet. Bring ${bring}.` : bring}</span>
       </header>
+      <Works chapter={chapter} open={origin} onOpen={setOrigin} />
+      {origin !== null && <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />}
       {empty && <Unfed findings={findings} />}
-      <div className="evidence">
+      <div className={`evidence of-${chapter.id}`}>
         <div className="entries">
           {SHEETS[chapter.id].map((sheet) => (
             <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
@@ -53,8 +55,6 @@ export function ChapterPage({
           {chapter.tableHtml !== '' && <RawHtml html={chapter.tableHtml} as="div" />}
         </div>
       </div>
-      <Works chapter={chapter} open={origin} onOpen={setOrigin} />
-      {origin !== null && <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />}
     </article>
   );
 }

@@ -118,6 +118,9 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
     store.set(`${place}/rows/${row.id}`, undefined, newItemId('row'), { key: 'removeRow', args: { row: index + 1 } });
   };
   const shown: readonly Row[] = [...rows, { id: ghost, cells: [] }];
+  const file = store.valueAt(`${place}/file`);
+  if (typeof file === 'string')
+    return <TakenRows file={file} exhibit={bare.split('/')[2] ?? ''} columns={columns} lit={lit} title={title} />;
   return (
     <div className="readings">
       <table ref={table} className="read" aria-label={title}>
@@ -195,6 +198,48 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
         Paste rows from a spreadsheet. <kbd>Tab</kbd> next cell, <kbd>Enter</kbd> next row, <kbd>Ctrl D</kbd> copies the cell above,{' '}
         <kbd>?</kbd> unknown, <kbd>-</kbd> absent.
       </p>
+    </div>
+  );
+}
+
+/** Rows that come from a file are read there, not typed: shown as they were judged. */
+function TakenRows(props: { file: string; exhibit: string; columns: readonly Column[]; lit: ReadonlySet<string>; title: string }) {
+  const { file, exhibit, columns, lit, title } = props;
+  const { view } = useSnapshot();
+  const rows = view.taken.find((one) => one.exhibit === exhibit)?.rows ?? [];
+  const has = (index: number): boolean => rows.some((row) => row[index] !== '');
+  const shown = ['outputCurrent', 'outputVoltage', 'inputPower'].flatMap((role, index) => {
+    const column = columns.find((one) => one.role === role);
+    return has(index) ? [{ index, name: column === undefined ? (SIGNS[role] ?? role) : labelOf(column) }] : [];
+  });
+  return (
+    <div className="readings">
+      {rows.length > 0 && (
+        <table className="read taken" aria-label={title}>
+          <thead>
+            <tr>
+              <th scope="col">row</th>
+              {shown.map(({ name }) => (
+                <th scope="col" key={name}>
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows of a file are their positions
+              <tr key={index} className={lit.has(String(index)) ? 'used' : ''}>
+                <td>{index + 1}</td>
+                {shown.map(({ index: at, name }) => (
+                  <td key={name}>{row[at]}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <p className="hint">Read from the file “{file}”, in SI units; its bytes are kept as they came.</p>
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { toAnchor } from '../../present/markup/anchor.ts';
 import type { FindingRow } from '../../present/workspace/finding-row.ts';
+import type { GroupedCheck } from '../../present/workspace/workspace-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { RawHtml } from './raw-html.tsx';
 
@@ -39,22 +40,22 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
               {group.notApplicable > 0 && <span> {group.notApplicable} not applicable</span>}
             </h3>
             <ul>
-              {group.checks.map(({ lead, others }) => {
-                const row = rows.get(lead);
-                if (row === undefined) return null;
-                return (
-                  <Row
-                    key={lead}
-                    row={row}
-                    others={others.flatMap((id) => rows.get(id) ?? [])}
-                    isSelected={selected === lead || others.includes(selected ?? '')}
-                    selected={selected}
-                    onSelect={onSelect}
-                    moved={moved}
-                  />
-                );
-              })}
+              {group.checks.map((check) => (
+                <Check key={check.lead} check={check} rows={rows} selected={selected} onSelect={onSelect} moved={moved} />
+              ))}
             </ul>
+            {group.unread.length > 0 && (
+              <details className="unread" open={group.unread.some(({ lead }) => lead === selected) || undefined}>
+                <summary>
+                  <span className="hatch" /> {group.unread.length === 1 ? '1 check' : `${group.unread.length} checks`} not assessed
+                </summary>
+                <ul>
+                  {group.unread.map((check) => (
+                    <Check key={check.lead} check={check} rows={rows} selected={selected} onSelect={onSelect} moved={moved} />
+                  ))}
+                </ul>
+              </details>
+            )}
           </section>
         ))}
         <p className="lablist">
@@ -65,14 +66,26 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
   );
 }
 
-function Row(props: {
-  row: FindingRow;
-  others: readonly FindingRow[];
-  isSelected: boolean;
-  selected: string | null;
-  onSelect: (id: string | null) => void;
-  moved: ReadonlySet<string>;
-}) {
+interface Selecting {
+  readonly selected: string | null;
+  readonly onSelect: (id: string | null) => void;
+  readonly moved: ReadonlySet<string>;
+}
+
+function Check({ check, rows, ...selecting }: { check: GroupedCheck; rows: ReadonlyMap<string, FindingRow> } & Selecting) {
+  const row = rows.get(check.lead);
+  if (row === undefined) return null;
+  return (
+    <Row
+      row={row}
+      others={check.others.flatMap((id) => rows.get(id) ?? [])}
+      isSelected={selecting.selected === check.lead || check.others.includes(selecting.selected ?? '')}
+      {...selecting}
+    />
+  );
+}
+
+function Row(props: { row: FindingRow; others: readonly FindingRow[]; isSelected: boolean } & Selecting) {
   const { row, others, isSelected, onSelect, moved } = props;
   return (
     <li id={toAnchor('finding', row.id)} className={`row${isSelected ? ' on' : ''}${moved.has(row.id) ? ' moved' : ''}`}>
