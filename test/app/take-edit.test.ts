@@ -78,6 +78,18 @@ describe('an edit', () => {
     expect(taken(other, [{ at: '/case/ports/out', was: PORT as unknown as Json }]).state.drafts).toEqual({});
   });
 
+  it('keeps an item that lacks something apart until it is complete', () => {
+    const at = '/case/ports/out/levels/nine';
+    const first = taken(FULL, [{ at, to: { id: 'nine' } }]).state;
+    expect(first.case).toEqual(FULL.case);
+    expect(first.drafts[at]).toMatchObject({ item: { id: 'nine' } });
+    const unread = taken(first, [{ at, to: { id: 'nine', voltage: '9 m' } }]).state;
+    expect(unread.drafts[`${at}/voltage`]).toMatchObject({ text: '9 m' });
+    const whole = taken(unread, [{ at, to: { id: 'nine', voltage: '9 V' } }]).state;
+    expect(whole.drafts).toEqual({});
+    expect((whole.case['ports'] as unknown as (typeof PORT)[])[0]?.levels).toHaveLength(2);
+  });
+
   it('is refused whole, with the place, when it takes away what something else names', () => {
     const result = takeEdit(FULL, [{ at: '/case/ports/out', was: PORT as unknown as Json }]);
     expect(result).toMatchObject([{ code: 'no-such-id', place: '/exhibits/sweep-1/port' }]);

@@ -21,8 +21,8 @@ export function applyChanges<S extends object>(state: S, changes: readonly Chang
     const path = toPath(change.at);
     const parent = findAt(next, path.slice(0, -1));
     const now = findAt(next, path);
+    if (sameJson(now, change.to)) continue; // it is so already
     if (!isHolder(parent) || !sameJson(now, change.was)) {
-      if (sameJson(now, change.to)) continue; // both wanted the same
       conflicts.push({ at: change.at, mine: change.to, theirs: now });
       continue;
     }

@@ -1,8 +1,12 @@
 import type { Json } from './change.ts';
 
-/** A text that a person typed and that cannot be read yet: kept at its place, left out of the case. */
+/**
+ * What a person entered and that cannot count yet: a text that is not understood, or an item (`item`) that still lacks something. Kept at
+ * its place, left out of the case.
+ */
 export interface Draft {
   readonly text: string;
+  readonly item?: { readonly [key: string]: Json };
   /** Why it was not understood: the parts of a refusal, for the words. */
   readonly refusal: { readonly code: string; readonly got: string; readonly expected: string; readonly suggestion?: string };
 }

@@ -28,7 +28,13 @@ export function takeEdit(state: CaseState, changes: readonly Change[]): Taken | 
     const one = parseCase(applied.state.case);
     if (!Array.isArray(one)) return withDrafts(applied, one, changes, drafts);
     const text = findOwnText(applied.state, wanted, one);
-    if (text === null) return one;
+    if (text === null) {
+      const lacking = findLacking(wanted, one);
+      if (lacking === null) return one;
+      drafts.set(lacking.owner.at, { ...toDraft('', lacking.refusal), item: lacking.owner.to });
+      wanted = wanted.filter(({ at }) => at !== lacking.owner.at);
+      continue;
+    }
     // one at a time: taking it out can move its neighbours
     const again = drafts.has(text.place);
     if (!again) drafts.set(text.place, toDraft(text.words, text.refusal));
@@ -49,6 +55,16 @@ function findOwnText(state: CaseState, wanted: readonly Change[], refusals: read
   return null;
 }
 
+/** An item this edit brings in that still lacks something it must have. */
+function findLacking(wanted: readonly Change[], refusals: readonly Refusal[]) {
+  for (const refusal of refusals) {
+    const owner = wanted.find(({ at }) => `${CASE}${refusal.place}`.startsWith(`${at}/`));
+    const to = owner?.to;
+    if (owner !== undefined && isTree(to)) return { owner: { ...owner, to }, refusal };
+  }
+  return null;
+}
+
 /** Text kept at its place, old drafts of places that are now read or gone taken away. */
 function withDrafts(
   applied: ReturnType<typeof applyChanges<CaseState>>,
@@ -59,10 +75,16 @@ function withDrafts(
   const moved: Change[] = [];
   const lost = applied.conflicts.map(({ at }) => at);
   const given = new Set(asked.map(({ at }) => at));
+  const items = [...drafts].filter(([, draft]) => isTree(draft) && 'item' in draft).map(([place]) => place);
   for (const [place, was] of Object.entries(applied.state.drafts)) {
-    const touched = asked.some(({ at }) => place === at || place.startsWith(`${at}/`)) && !lost.includes(place);
-    const homeless = valueAtPlace(applied.state, toPlace(toPath(place).slice(0, -1))) === undefined;
-    if ((touched || homeless) && !drafts.has(place) && !given.has(draftPlace(place))) moved.push({ at: draftPlace(place), was });
+    if (drafts.has(place) || given.has(draftPlace(place)) || lost.includes(place)) continue;
+    const now = valueAtPlace(applied.state, place);
+    const isBlank = now === undefined || (isTree(now) && now['state'] === 'notLooked');
+    const answered = asked.some(({ at }) => place === at || (place.startsWith(`${at}/`) && !isBlank));
+    const parent = toPlace(toPath(place).slice(0, -1));
+    const homeless =
+      valueAtPlace(applied.state, parent) === undefined && !items.some((item) => parent === item || parent.startsWith(`${item}/`));
+    if (answered || homeless) moved.push({ at: draftPlace(place), was });
   }
   for (const [place, to] of drafts) {
     const was = applied.state.drafts[place];
@@ -89,10 +111,14 @@ function without(change: Change, place: string, again: boolean): Change[] {
   return [{ ...change, to: applyChanges(inside, [blank]).state.root }];
 }
 
+function isTree(value: Json | undefined): value is { readonly [key: string]: Json } {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
 function textOf(value: Json): string {
   return typeof value === 'string' ? value : JSON.stringify(value);
 }
 
-function toDraft(text: string, { code, got, expected, suggestion }: Refusal): Json {
+function toDraft(text: string, { code, got, expected, suggestion }: Refusal): { [key: string]: Json } {
   return { text, refusal: { code, got, expected, ...(suggestion === undefined ? {} : { suggestion }) } };
 }

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -10,15 +11,16 @@ export function ChoiceField(props: {
   label: string;
   shown: boolean;
   required: boolean;
+  blank?: Json;
   options: readonly (string | number)[];
 }) {
-  const { place, label, shown, required, options } = props;
+  const { place, label, shown, required, blank, options } = props;
   const { store } = useOpenPage();
   useSnapshot();
   const id = useId();
   const value = store.valueAt(place);
   const choose = (next: string | number | undefined): void =>
-    store.set(place, next, `choice-${place}-${String(next)}`, { key: 'entry', args: { at: place } });
+    store.set(place, next ?? blank, `choice-${place}-${String(next)}`, { key: 'entry', args: { at: place } });
   if (shown && options.length <= FEW)
     return (
       <fieldset className="kinds" data-place={place}>
@@ -30,7 +32,7 @@ export function ChoiceField(props: {
               name={id}
               checked={value === option}
               onChange={() => choose(option)}
-              onClick={() => value === option && !required && choose(undefined)}
+              onClick={() => value === option && (!required || blank !== undefined) && choose(undefined)}
             />
             {choiceWords(option)}
           </label>
@@ -44,10 +46,10 @@ export function ChoiceField(props: {
         id={id}
         data-place={place}
         aria-label={shown ? undefined : label}
-        value={value === undefined ? '' : String(value)}
+        value={value === undefined || typeof value === 'object' ? '' : String(value)}
         onChange={(event) => choose(options.find((option) => String(option) === event.target.value))}
       >
-        {(!required || value === undefined) && <option value="">not chosen</option>}
+        {(!required || blank !== undefined || value === undefined) && <option value="">not chosen</option>}
         {options.map((option) => (
           <option key={option} value={String(option)}>
             {choiceWords(option)}

@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from 'react';
+import type { Json } from '../../app/casebook/change.ts';
 import { draftWords } from '../../present/words/draft-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -10,6 +11,8 @@ export interface EntryProps {
   readonly shown?: boolean;
   readonly example?: string;
   readonly required?: boolean;
+  /** What stands here when nothing is typed; left out, the place is emptied. */
+  readonly blank?: Json;
   readonly inputMode?: 'text' | 'decimal';
   /** What was understood of the text, shown under it. */
   readonly understand?: (text: string) => string | null;
@@ -21,7 +24,7 @@ export interface EntryProps {
 
 /** A text at a place of the case: kept at every key, also when it cannot be read; what is wrong is said under it in one sentence. */
 export function Entry(props: EntryProps) {
-  const { place, label, shown = true, example, required = false, understand, onState, parse, rows } = props;
+  const { place, label, shown = true, example, required = false, blank, understand, onState, parse, rows } = props;
   const { store } = useOpenPage();
   const snapshot = useSnapshot();
   const id = useId();
@@ -39,7 +42,8 @@ export function Entry(props: EntryProps) {
     setTyped(entered);
     if (isState(entered)) return;
     if (step.current === '') step.current = newItemId('entry');
-    store.set(place, entered === '' && !required ? undefined : (parse?.(entered) ?? entered), step.current, {
+    const empty = blank ?? (required ? '' : undefined);
+    store.set(place, entered === '' ? empty : (parse?.(entered) ?? entered), step.current, {
       key: 'entry',
       args: { at: place },
     });

@@ -20,12 +20,20 @@ export interface FieldProps {
   readonly label: string;
   readonly shown?: boolean;
   readonly required?: boolean;
+  readonly blank?: Json;
   readonly onState?: (state: 'absent' | 'unknown') => void;
 }
 
 /** One place of the case, drawn as what can stand there. */
-export function Field({ node, place, label, shown = true, required = false, onState }: FieldProps) {
-  const shared = { place, label, shown, required, ...(onState === undefined ? {} : { onState }) };
+export function Field({ node, place, label, shown = true, required = false, blank, onState }: FieldProps) {
+  const shared = {
+    place,
+    label,
+    shown,
+    required,
+    ...(blank === undefined ? {} : { blank }),
+    ...(onState === undefined ? {} : { onState }),
+  };
   switch (node.is) {
     case 'quantity':
       return (
@@ -55,7 +63,7 @@ export function Field({ node, place, label, shown = true, required = false, onSt
       return <Told {...shared} />;
     case 'value':
     case 'condition':
-      return <ValueField {...shared} of={node.of} states={node.is === 'value'} />;
+      return <ValueField place={place} label={label} shown={shown} required={required} of={node.of} states={node.is === 'value'} />;
     case 'object':
       return <InnerFields node={node} place={place} label={label} />;
     case 'list':

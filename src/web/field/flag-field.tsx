@@ -1,14 +1,15 @@
 import { useId } from 'react';
+import type { Json } from '../../app/casebook/change.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 /** Yes, no, or not said. */
-export function FlagField({ place, label, shown }: { place: string; label: string; shown: boolean }) {
+export function FlagField({ place, label, shown, blank }: { place: string; label: string; shown: boolean; blank?: Json }) {
   const { store } = useOpenPage();
   useSnapshot();
   const id = useId();
   const value = store.valueAt(place);
   const set = (next: boolean): void =>
-    store.set(place, value === next ? undefined : next, `flag-${place}-${next}`, { key: 'entry', args: { at: place } });
+    store.set(place, value === next ? blank : next, `flag-${place}-${next}`, { key: 'entry', args: { at: place } });
   return (
     <fieldset className="kinds" data-place={place}>
       <legend className={shown ? '' : 'for-ears'}>{label}</legend>

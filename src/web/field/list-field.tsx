@@ -1,4 +1,5 @@
 import type { Json } from '../../app/casebook/change.ts';
+import { lackingWords } from '../../present/words/draft-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { newItemId } from '../state/place-parts.ts';
@@ -43,7 +44,10 @@ export function ListField({ place, label, node }: { place: string; label: string
         const id = idOf(item);
         return (
           <div className="item" key={id ?? index}>
-            <Item node={node.of} item={item} place={`${place}/${id ?? index}`} label={`${label} ${index + 1}`} />
+            <div>
+              <Item node={node.of} item={item} place={`${place}/${id ?? index}`} label={`${label} ${index + 1}`} />
+              <Lacking place={`${place}/${id ?? index}`} />
+            </div>
             <button type="button" className="quiet" aria-label={`remove ${label} ${index + 1}`} onClick={() => remove(item, index)}>
               remove
             </button>
@@ -57,6 +61,13 @@ export function ListField({ place, label, node }: { place: string; label: string
       ))}
     </fieldset>
   );
+}
+
+/** Of an item that does not count yet: what it still needs. */
+export function Lacking({ place }: { place: string }) {
+  const { store } = useOpenPage();
+  const draft = store.draftAt(place);
+  return draft?.item === undefined ? null : <p className="lacking">{lackingWords(draft)}</p>;
 }
 
 function Item({ node, item, place, label }: { node: FormNode; item: Json; place: string; label: string }) {

@@ -4,7 +4,7 @@ import type { FormMember, FormNode } from '../../present/workspace/form.ts';
 import { Field } from './field.tsx';
 
 /** Members that go with any exhibit and stand at the end. */
-const AT_THE_END: readonly string[] = ['day', 'at', 'under', 'files', 'note', 'struck', 'photo'];
+const AT_THE_END: readonly string[] = ['day', 'at', 'files', 'note', 'struck', 'photo'];
 const NEVER: readonly string[] = ['id', 'kind', 'is', 'invented'];
 
 /** Every member of an object; those that go with any exhibit stand apart. */
@@ -39,7 +39,7 @@ function Rest({ members, place }: { members: readonly FormMember[]; place: strin
   const [open, setOpen] = useState(false);
   return (
     <details className="inner rest" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>when, conditions, note</summary>
+      <summary>when, files, note</summary>
       {open && (
         <div className="fields">
           {members.map((member) => (

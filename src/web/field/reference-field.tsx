@@ -9,8 +9,8 @@ type Tree = Readonly<Record<string, Json>>;
 const NEW = '+new';
 
 /** Which conductor, output, part, place ... of this case; one that is not there yet is named here and joins its list. */
-export function ReferenceField(props: { place: string; label: string; shown: boolean; required: boolean; list: string }) {
-  const { place, label, shown, required, list } = props;
+export function ReferenceField(props: { place: string; label: string; shown: boolean; required: boolean; blank?: Json; list: string }) {
+  const { place, label, shown, required, blank, list } = props;
   const { store } = useOpenPage();
   useSnapshot();
   const id = useId();
@@ -20,7 +20,7 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
   const draft = store.draftAt(place);
   const choose = (next: string): void => {
     if (next === NEW) setNaming(true);
-    else store.set(place, next === '' ? undefined : next, `reference-${place}-${next}`, { key: 'entry', args: { at: place } });
+    else store.set(place, next === '' ? blank : next, `reference-${place}-${next}`, { key: 'entry', args: { at: place } });
   };
   const create = (name: string): void => {
     setNaming(false);
@@ -63,7 +63,7 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
           value={typeof value === 'string' ? value : ''}
           onChange={(event) => choose(event.target.value)}
         >
-          {(!required || value === undefined || value === '') && <option value="">not said</option>}
+          {(!required || blank !== undefined || typeof value !== 'string' || value === '') && <option value="">not said</option>}
           {items.map((item) => (
             <option key={item.id} value={item.id}>
               {item.name}

@@ -11,15 +11,18 @@ interface Props {
   readonly place: string;
   readonly label: string;
   readonly shown: boolean;
+  readonly required: boolean;
   readonly of: FormNode;
   /** All five states; without them only "unknown" beside a reading. */
   readonly states: boolean;
 }
 
+const NOT_LOOKED: Json = { state: 'notLooked' };
+
 type Tree = Readonly<Record<string, Json>>;
 
 /** A value in one of its states: a reading with what goes with it, or that there is none and why. */
-export function ValueField({ place, label, shown, of, states }: Props) {
+export function ValueField({ place, label, shown, required, of, states }: Props) {
   const { store, form } = useOpenPage();
   useSnapshot();
   const [more, setMore] = useState(false);
@@ -72,7 +75,7 @@ export function ValueField({ place, label, shown, of, states }: Props) {
       })}
     </fieldset>
   );
-  if (state !== null)
+  if (state !== null && state !== 'notLooked')
     return (
       <div className={`value is-${state}`}>
         {shown && <span className="label">{label}</span>}
@@ -91,8 +94,16 @@ export function ValueField({ place, label, shown, of, states }: Props) {
     if (!isRead && value !== undefined) store.set(place, { v: value }, `more-${place}`, { key: 'details', args: { at: place } });
   };
   return (
-    <div className={`value${isRead && tree['struck'] !== undefined ? ' struck' : ''}`}>
-      <Field node={of} place={at} label={label} shown={shown} required={isRead} onState={setState} />
+    <div className={`value${state === null ? '' : ' is-notLooked'}${isRead && tree['struck'] !== undefined ? ' struck' : ''}`}>
+      <Field
+        node={of}
+        place={at}
+        label={label}
+        shown={shown}
+        required={isRead}
+        {...(required && !isRead && states ? { blank: NOT_LOOKED } : {})}
+        onState={setState}
+      />
       {toggle}
       {more && (
         <div className="reading-more">

@@ -3,6 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
+import { Lacking } from '../field/list-field.tsx';
 import { ObjectFields } from '../field/object-fields.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -75,6 +76,7 @@ export function RecordTable(props: RecordTableProps) {
                         );
                       })}
                       <td className="acts">
+                        <Lacking place={place} />
                         <button
                           type="button"
                           className="quiet"

@@ -1,4 +1,4 @@
-import { applyChanges, type Conflict, sameJson, valueAtPlace } from '../../app/casebook/apply-changes.ts';
+import { applyChanges, type Conflict, sameJson, toPath, toPlace, valueAtPlace } from '../../app/casebook/apply-changes.ts';
 import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
@@ -81,17 +81,33 @@ export class CaseStore {
     this.#events?.close();
   }
 
+  /** What stands at a place, items that still lack something included. */
   valueAt(place: string): Json | undefined {
-    return valueAtPlace(this.#now.state, place);
+    const { state } = this.#now;
+    const items = itemsOf(state);
+    const inside = items.find(([at]) => place === at || place.startsWith(`${at}/`));
+    if (inside !== undefined) return valueAtPlace({ item: inside[1] }, `/item${place.slice(inside[0].length)}`);
+    const value = valueAtPlace(state, place);
+    const joining = items.filter(([at]) => at.slice(0, at.lastIndexOf('/')) === place).map(([, item]) => item);
+    return joining.length > 0 && (value === undefined || Array.isArray(value)) ? [...((value ?? []) as Json[]), ...joining] : value;
   }
 
   draftAt(place: string): Draft | undefined {
     return this.#now.state.drafts[place] as unknown as Draft | undefined;
   }
 
-  /** Sets one place. Entries with the same step are one step of undo. */
+  /** Sets one place; what holds it is made when it is not there yet. Entries with the same step are one step of undo. */
   set(place: string, to: Json | undefined, step: string, name: StepName): void {
-    this.change([{ at: place, was: this.valueAt(place), to }], step, name);
+    const { state } = this.#now;
+    const item = itemsOf(state).find(([at]) => place.startsWith(`${at}/`));
+    if (item !== undefined) {
+      const [at, held] = item;
+      const inside = { item: held as Json };
+      const put = withParents(inside, `/item${place.slice(at.length)}`, to);
+      this.change([{ at, was: valueAtPlace(state, at), to: applyChanges(inside, [put]).state.item }], step, name);
+    } else if (itemsOf(state).some(([at]) => at === place) && to === undefined)
+      this.change([{ at: place, to: undefined }], step, name); // an item that never counted goes with its draft
+    else this.change([withParents(state, place, to)], step, name);
   }
 
   change(changes: readonly Change[], step: string, name: StepName): void {
@@ -237,4 +253,22 @@ export class CaseStore {
     this.#now = { ...this.#now, ...part };
     for (const heard of this.#listeners) heard();
   }
+}
+
+/** Items that are kept apart because they still lack something, with their places. */
+function itemsOf(state: CaseState): [string, Json][] {
+  return Object.entries(state.drafts).flatMap(([place, draft]) => {
+    const item = (draft as unknown as Draft).item;
+    return item === undefined ? [] : [[place, item as Json] as [string, Json]];
+  });
+}
+
+/** The change that sets a place, made at the nearest holder that is there. */
+function withParents(state: object, place: string, to: Json | undefined): Change {
+  const path = toPath(place);
+  let depth = path.length;
+  while (depth > 1 && valueAtPlace(state, toPlace(path.slice(0, depth - 1))) === undefined) depth -= 1;
+  const at = toPlace(path.slice(0, depth));
+  const wrapped = path.slice(depth).reduceRight<Json | undefined>((inner, key) => (inner === undefined ? undefined : { [key]: inner }), to);
+  return { at, was: valueAtPlace(state, at), to: wrapped };
 }
