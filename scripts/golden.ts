@@ -1,9 +1,11 @@
 /** Writes the golden Assessments and lists every finding that a change moved. `--check` only lists, and exits 1 when something moved. */
+
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { assessCase } from '../src/app/assess-case.ts';
 import { sentence } from '../src/core/quantity/refusal.ts';
 import type { Assessment, Finding } from '../src/core/result/assessment.ts';
+import { toCanonical } from '../src/core/result/canonical.ts';
 import { drawLoadCurve, LOAD_CURVE_WIDE } from '../src/present/figure/load-curve.ts';
 import { drawPortrait, PORTRAIT_WIDE } from '../src/present/figure/portrait.ts';
 import { toSvgFile } from '../src/present/figure/to-svg-file.ts';
@@ -14,7 +16,7 @@ export const GOLDEN = ['beck-5', 'fell-12', 'moss-trio', 'tarn-30'] as const;
 export async function goldenText(name: string): Promise<string> {
   const result = await assessCase(caseFolder(join('examples', name)));
   if (Array.isArray(result)) throw new Error(result.map(sentence).join('\n'));
-  return `${JSON.stringify(result.assessment, null, 1)}\n`;
+  return `${JSON.stringify(toCanonical(result.assessment), null, 1)}\n`;
 }
 
 /** Figures of a golden case, as files of their own. */

@@ -8,7 +8,7 @@ import { renderReport } from '../../present/report/render-report.ts';
 import { fieldText } from '../../present/words/field-words.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
-import { toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
@@ -56,10 +56,10 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     return mine;
   }
 
-  async function judge(state: CaseState, one: Case): Promise<{ assessment: Assessment; view: WorkspaceView }> {
+  async function judge(state: CaseState, one: Case, before?: Drawn): Promise<{ assessment: Assessment; view: WorkspaceView }> {
     const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
     const assessment = assess(one, tables);
-    const view = toWorkspaceView(assessment);
+    const view = toWorkspaceView(assessment, before);
     const unread = refusals.map((refusal) => ({
       at: refusal.place,
       where: fieldText(refusal.place),
@@ -137,7 +137,8 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     here.one = taken.one;
     here.history = addRevision(here.history, stored);
     here.recent = [...here.recent, stored].slice(-MOST_VIEWS);
-    const { assessment, view } = await judge(taken.state, taken.one);
+    const drawn = before === undefined ? undefined : { assessment: here.assessment, view: before };
+    const { assessment, view } = await judge(taken.state, taken.one, drawn);
     here.assessment = assessment;
     here.views.set(stored.revision, view);
     for (const revision of here.views.keys()) if (revision <= stored.revision - MOST_VIEWS) here.views.delete(revision);

@@ -1,4 +1,5 @@
 import { assessCase } from '../../app/assess-case.ts';
+import { toCanonical } from '../../core/result/canonical.ts';
 import { summaryText } from '../../present/text/summary.ts';
 import { caseFolder } from '../../store/folder/case-folder.ts';
 import { columns, print, Refused, wantsColour } from '../output.ts';
@@ -7,6 +8,6 @@ import { columns, print, Refused, wantsColour } from '../output.ts';
 export async function assess(path: string, options: { json?: boolean }): Promise<void> {
   const result = await assessCase(caseFolder(path));
   if (Array.isArray(result)) throw new Refused(result);
-  if (options.json === true) print(JSON.stringify(result.assessment, null, 2));
+  if (options.json === true) print(JSON.stringify(toCanonical(result.assessment), null, 2));
   else print(summaryText(result.assessment, { colour: wantsColour(), width: columns() }));
 }

@@ -2,7 +2,7 @@ import { BENCH_SET, LABORATORY } from '../check/bench-set.ts';
 import { CHECKS } from '../check/registry.ts';
 import type { Case } from '../evidence/case.ts';
 import { type Amount, ASSESSMENT_FORMAT, type Assessment, type Finding, HAZARDS } from '../result/assessment.ts';
-import { toCanonical } from '../result/canonical.ts';
+import { toRounded } from '../result/canonical.ts';
 import { digestOf } from '../result/digest.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { Tables } from '../working/bench/bench.ts';
@@ -66,7 +66,7 @@ export function assess(one: Case, tables: Tables): Assessment {
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
   const steps = toSteps(roots);
-  return toCanonical({
+  return toRounded<Assessment>({
     format: ASSESSMENT_FORMAT,
     tool: `mainsworthy ${TOOL_VERSION}`,
     rules: { version: RULES_VERSION, sha256: rulesDigest() },
@@ -97,7 +97,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     stale: [],
     laboratory: [...LABORATORY],
     warnings: findWarnings(facts),
-  } satisfies Assessment) as Assessment;
+  });
 }
 
 /** What was promised against what was held. */

@@ -36,6 +36,43 @@ export function toCanonical(value: unknown): unknown {
   throw new Error(`a ${typeof value} cannot be written down`);
 }
 
+/**
+ * The same value with every number rounded and every text in NFC. What needs no change is shared, not copied; the order of members is left
+ * as it is, since only what is written down needs one.
+ */
+export function toRounded<T>(value: T): T {
+  return rounded(value) as T;
+}
+
+function rounded(value: unknown): unknown {
+  if (typeof value === 'number') return roundNumber(value);
+  if (typeof value === 'string') return composed(value);
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) {
+    let copy: unknown[] | null = null;
+    for (let index = 0; index < value.length; index += 1) {
+      const item: unknown = value[index];
+      const settled = rounded(item);
+      if (settled !== item) {
+        copy ??= value.slice();
+        copy[index] = settled;
+      }
+    }
+    return copy ?? value;
+  }
+  const record = value as Record<string, unknown>;
+  let copy: Record<string, unknown> | null = null;
+  for (const key in record) {
+    const member = record[key];
+    const settled = rounded(member);
+    if (settled !== member) {
+      copy ??= { ...record };
+      copy[key] = settled;
+    }
+  }
+  return copy ?? value;
+}
+
 /** RFC 8785 text; what hashes are taken over. */
 export function canonicalText(value: unknown): string {
   return JSON.stringify(sortedMembers(toCanonical(value)));

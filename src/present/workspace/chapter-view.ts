@@ -9,6 +9,8 @@ import { setMeasured } from '../report/quantity.ts';
 import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
+import { findingTexts } from './finding-texts.ts';
+import type { Drawn } from './workspace-view.ts';
 
 /** A chapter of the workspace gathers the checks of one or two chapters of the examination. */
 export const WORKSPACE_CHAPTERS = [
@@ -52,34 +54,51 @@ const TITLES: Readonly<Partial<Record<WorkspaceChapter, string>>> = {
   circuit: 'Circuit',
 };
 
-export function toChapterViews(assessment: Assessment): readonly ChapterView[] {
-  return WORKSPACE_CHAPTERS.map(({ id, of, kinds }) => {
-    const chapters: readonly Chapter[] = of;
-    const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check)));
-    const outcome = WORST_FIRST.find((one) => findings.some((finding) => finding.outcome === one)) ?? 'notApplicable';
-    const table = id === 'load' && assessment.curves.length > 0 ? drawPortTable(assessment) : NOTHING;
-    return {
-      id,
-      title: TITLES[id] ?? CHAPTER_WORDS[of[0]].title,
-      bring: chapters.map((chapter) => CHAPTER_WORDS[chapter].bring).join('; '),
-      outcome,
-      word: OUTCOME_WORDS[outcome],
-      markSvg: drawOutcomeMark(outcome, MARK).markup,
-      exhibits: assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length,
-      findings: findings.map((finding) => finding.id),
-      figures: chapters
-        .flatMap((chapter) => listFigures(chapter, assessment))
-        .filter(({ wide }) => wide.markup !== '')
-        .map(({ wide, narrow, title, caption }) => ({
-          wideSvg: wide.markup,
-          narrowSvg: narrow.markup,
-          title,
-          captionHtml: html`${caption}`.markup,
-        })),
-      tableHtml: table.markup,
-      works: toWorks(findings),
-    };
+export function toChapterViews(assessment: Assessment, before?: Drawn): readonly ChapterView[] {
+  return WORKSPACE_CHAPTERS.map((chapter) => {
+    const old = before?.view.chapters.find(({ id }) => id === chapter.id);
+    const same = old !== undefined && before !== undefined && chapterText(chapter, before.assessment) === chapterText(chapter, assessment);
+    return same ? old : toChapterView(chapter, assessment);
   });
+}
+
+type Chapters = (typeof WORKSPACE_CHAPTERS)[number];
+
+/** Everything a chapter is drawn of, as one text. */
+function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): string {
+  const chapters: readonly Chapter[] = of;
+  const texts = findingTexts(assessment);
+  const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check))).map((finding) => texts.get(finding.id));
+  const exhibits = assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
+  return `${exhibits} ${findings.join('')} ${id === 'load' ? JSON.stringify(assessment.curves) : ''}`;
+}
+
+function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): ChapterView {
+  const chapters: readonly Chapter[] = of;
+  const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check)));
+  const outcome = WORST_FIRST.find((one) => findings.some((finding) => finding.outcome === one)) ?? 'notApplicable';
+  const table = id === 'load' && assessment.curves.length > 0 ? drawPortTable(assessment) : NOTHING;
+  return {
+    id,
+    title: TITLES[id] ?? CHAPTER_WORDS[of[0]].title,
+    bring: chapters.map((chapter) => CHAPTER_WORDS[chapter].bring).join('; '),
+    outcome,
+    word: OUTCOME_WORDS[outcome],
+    markSvg: drawOutcomeMark(outcome, MARK).markup,
+    exhibits: assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length,
+    findings: findings.map((finding) => finding.id),
+    figures: chapters
+      .flatMap((chapter) => listFigures(chapter, assessment))
+      .filter(({ wide }) => wide.markup !== '')
+      .map(({ wide, narrow, title, caption }) => ({
+        wideSvg: wide.markup,
+        narrowSvg: narrow.markup,
+        title,
+        captionHtml: html`${caption}`.markup,
+      })),
+    tableHtml: table.markup,
+    works: toWorks(findings),
+  };
 }
 
 function toWorks(findings: readonly Finding[]): ChapterView['works'] {

@@ -1,4 +1,4 @@
-import type { Assessment, Finding } from '../../core/result/assessment.ts';
+import type { Finding } from '../../core/result/assessment.ts';
 import { drawMarginLine, MARGIN_LINE_ROW } from '../figure/margin-line.ts';
 import { drawOutcomeMark } from '../figure/outcome-mark.ts';
 import { html } from '../markup/markup.ts';
@@ -78,8 +78,4 @@ export function toFindingRow(finding: Finding): FindingRow {
     limitStep: finding.limit?.step ?? null,
     margin: finding.margin,
   };
-}
-
-export function toFindingRows({ findings }: Assessment): readonly FindingRow[] {
-  return findings.map(toFindingRow);
 }

@@ -14,7 +14,8 @@ const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory',
 
 export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
   const rest: Record<string, unknown> = {};
-  for (const key of WHOLE) if (JSON.stringify(before[key]) !== JSON.stringify(after[key])) rest[key] = after[key];
+  for (const key of WHOLE)
+    if (before[key] !== after[key] && JSON.stringify(before[key]) !== JSON.stringify(after[key])) rest[key] = after[key];
   const ids = new Set(after.rows.map(({ id }) => id));
   return {
     rows: changed(before.rows, after.rows),
@@ -25,8 +26,8 @@ export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewC
 }
 
 function changed<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]): T[] {
-  const old = new Map(before.map((one) => [one.id, JSON.stringify(one)]));
-  return after.filter((one) => old.get(one.id) !== JSON.stringify(one));
+  const old = new Map(before.map((one) => [one.id, one]));
+  return after.filter((one) => old.get(one.id) !== one && JSON.stringify(old.get(one.id)) !== JSON.stringify(one));
 }
 
 /** The view after a change; rows keep the order of the groups that name them. */

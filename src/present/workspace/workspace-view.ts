@@ -13,7 +13,8 @@ import { laboratoryText } from '../words/laboratory-words.ts';
 import { NOTES } from '../words/notes.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
 import { type ChapterView, toChapterViews } from './chapter-view.ts';
-import { type FindingRow, toFindingRows } from './finding-row.ts';
+import { type FindingRow, toFindingRow } from './finding-row.ts';
+import { findingTexts } from './finding-texts.ts';
 import { type LastChance, type NextView, toLastChances, toNextViews } from './next-view.ts';
 
 /**
@@ -63,7 +64,13 @@ export interface HazardGroup {
 const MARK = 11;
 const DIGITS = 5; // as many as a bench meter shows
 
-export function toWorkspaceView(assessment: Assessment): WorkspaceView {
+/** What was drawn before: rows and chapters that say the same are taken over as they are, so that a key costs what it moves. */
+export interface Drawn {
+  readonly assessment: Assessment;
+  readonly view: WorkspaceView;
+}
+
+export function toWorkspaceView(assessment: Assessment, before?: Drawn): WorkspaceView {
   const left = getFailureHalf(assessment);
   const { words: coverage } = coverageHeadline(assessment.verdict.coverage);
   const after = (what: string): boolean => assessment.bench.events.some((event) => event.what === what);
@@ -81,9 +88,9 @@ export function toWorkspaceView(assessment: Assessment): WorkspaceView {
       count,
       markSvg: drawOutcomeMark(outcome, MARK).markup,
     })),
-    rows: toFindingRows(assessment),
+    rows: reuseRows(assessment, before),
     groups: toGroups(assessment),
-    chapters: toChapterViews(assessment),
+    chapters: toChapterViews(assessment, before),
     next: toNextViews(assessment),
     lastChance: toLastChances(assessment),
     laboratory: laboratoryText(assessment.laboratory),
@@ -92,6 +99,17 @@ export function toWorkspaceView(assessment: Assessment): WorkspaceView {
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(NOTES, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },
   };
+}
+
+function reuseRows(assessment: Assessment, before?: Drawn): readonly FindingRow[] {
+  if (before === undefined) return assessment.findings.map(toFindingRow);
+  const old = findingTexts(before.assessment);
+  const now = findingTexts(assessment);
+  const rows = new Map(before.view.rows.map((row) => [row.id, row]));
+  return assessment.findings.map((finding) => {
+    const row = old.get(finding.id) === now.get(finding.id) ? rows.get(finding.id) : undefined;
+    return row ?? toFindingRow(finding);
+  });
 }
 
 function toTexts({ i, v, pin }: Assessment['curves'][number]['points'][number]): string[] {
