@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
+import { HangingOn } from '../part/hanging-on.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 const FEW = 5; // as many stand side by side
@@ -24,7 +25,9 @@ export function ChoiceField(props: {
   if (shown && options.length <= FEW)
     return (
       <fieldset className="kinds" data-place={place}>
-        <legend>{label}</legend>
+        <legend>
+          {label} <HangingOn place={place} />
+        </legend>
         {options.map((option) => (
           <label key={option} className={value === option ? 'on' : ''}>
             <input
@@ -41,7 +44,12 @@ export function ChoiceField(props: {
     );
   return (
     <div className="entry">
-      {shown && <label htmlFor={id}>{label}</label>}
+      {shown && (
+        <span className="labelled">
+          <label htmlFor={id}>{label}</label>
+          <HangingOn place={place} />
+        </span>
+      )}
       <select
         id={id}
         data-place={place}

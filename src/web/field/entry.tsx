@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { draftWords } from '../../present/words/draft-words.ts';
+import { HangingOn } from '../part/hanging-on.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -67,7 +68,12 @@ export function Entry(props: EntryProps) {
   } as const;
   return (
     <div className={`entry${wrong === null ? '' : ' wrong'}`}>
-      {shown && <label htmlFor={id}>{label}</label>}
+      {shown && (
+        <span className="labelled">
+          <label htmlFor={id}>{label}</label>
+          <HangingOn place={place} />
+        </span>
+      )}
       {rows === undefined ? (
         <input
           {...shared}

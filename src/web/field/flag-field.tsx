@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { HangingOn } from '../part/hanging-on.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 /** Yes, no, or not said. */
@@ -12,7 +13,9 @@ export function FlagField({ place, label, shown, blank }: { place: string; label
     store.set(place, value === next ? blank : next, `flag-${place}-${next}`, { key: 'entry', args: { at: place } });
   return (
     <fieldset className="kinds" data-place={place}>
-      <legend className={shown ? '' : 'for-ears'}>{label}</legend>
+      <legend className={shown ? '' : 'for-ears'}>
+        {label} {shown && <HangingOn place={place} />}
+      </legend>
       {[true, false].map((option) => (
         <label key={String(option)} className={value === option ? 'on' : ''}>
           <input

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { LIST_WORDS } from '../../present/words/page-words.ts';
+import { HangingOn } from '../part/hanging-on.tsx';
 import { idFromName, newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -41,7 +42,12 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
   };
   return (
     <div className={`entry${draft === undefined ? '' : ' wrong'}`}>
-      {shown && <label htmlFor={id}>{label}</label>}
+      {shown && (
+        <span className="labelled">
+          <label htmlFor={id}>{label}</label>
+          <HangingOn place={place} />
+        </span>
+      )}
       {naming ? (
         <input
           id={id}

@@ -80,7 +80,10 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
     },
     [chapter, id, store],
   );
-  const page = useMemo<OpenPage>(() => ({ store, form, openOrigin, goToField }), [store, form, openOrigin, goToField]);
+  const page = useMemo<OpenPage>(
+    () => ({ store, form, openOrigin, goToField, showFinding: setSelected }),
+    [store, form, openOrigin, goToField],
+  );
   useKeys({
     chapter: (target) => go(toCasePath(id, target)),
     find: () => setFinding(true),

@@ -2,9 +2,11 @@ import { useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { fileOf, packOf, sendFile, type TakenFile, thumbOf } from '../api/casebook.ts';
 import { FileUnderstood } from '../part/file-understood.tsx';
+import { type FileUse, FileUseFields, guessUse, toExhibit } from '../part/file-use.tsx';
 import { addExhibit, listOf } from '../part/new-exhibit.ts';
 import { SheetView } from '../part/sheet.tsx';
 import { idFromName, newItemId } from '../state/place-parts.ts';
+import { go, toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { SHEETS } from './chapter-sheets.ts';
 
@@ -14,10 +16,12 @@ interface Coming {
   readonly taken: TakenFile | null;
   readonly trouble: string;
   readonly settled: Readonly<Record<string, string>>;
+  readonly use: FileUse;
 }
 
 const PICTURE = /^image\//;
 const KB = 1024;
+const NO_USE: FileUse = { kind: '', roles: [] };
 
 /** Files and pictures by drop, paste or choice. What the importer understood and doubts is shown before anything is taken into the case. */
 export function FilesPage() {
@@ -30,7 +34,9 @@ export function FilesPage() {
     setComing((all) => all.map((one) => (one.key === key ? { ...one, ...part } : one)));
   const send = async (key: string, file: File, settled: Readonly<Record<string, string>>): Promise<void> => {
     try {
-      update(key, { taken: await sendFile(id, file, settled), trouble: '', settled });
+      const taken = await sendFile(id, file, settled);
+      const use = taken.understood === undefined ? NO_USE : guessUse(taken.understood);
+      update(key, { taken, trouble: '', settled, use });
     } catch (error) {
       update(key, { trouble: error instanceof Error ? error.message : String(error) });
     }
@@ -38,12 +44,12 @@ export function FilesPage() {
   const bring = (files: Iterable<File>): void => {
     for (const file of files) {
       const key = newItemId('file');
-      setComing((all) => [...all, { key, file, taken: null, trouble: '', settled: {} }]);
+      setComing((all) => [...all, { key, file, taken: null, trouble: '', settled: {}, use: NO_USE }]);
       void send(key, file, {});
     }
   };
   const drop = (key: string): void => setComing((all) => all.filter((one) => one.key !== key));
-  const take = ({ key, file, taken, settled }: Coming): void => {
+  const take = ({ key, file, taken, settled, use }: Coming): void => {
     if (taken === null) return;
     const made = idFromName(
       file.name.replace(/\.[^.]*$/, ''),
@@ -57,8 +63,14 @@ export function FilesPage() {
       media: taken.media,
       ...(Object.keys(settled).length === 0 ? {} : { settled }),
     };
-    store.set(`/case/files/${made}`, record, newItemId('file'), { key: 'addFile', args: { name: file.name } });
-    if (PICTURE.test(taken.media)) addExhibit(store, 'photo', { file: made, of: file.name.replace(/\.[^.]*$/, '') });
+    const first = [{ at: `/case/files/${made}`, to: record }];
+    const name = file.name.replace(/\.[^.]*$/, '');
+    if (PICTURE.test(taken.media)) addExhibit(store, 'photo', { file: made, of: name }, first);
+    else if (use.kind !== '' && taken.understood !== undefined) {
+      const exhibit = addExhibit(store, use.kind, toExhibit(use, taken.understood, made), first);
+      store.setScreen(`open-${use.kind}`, exhibit);
+      go(toCasePath(id, use.kind === 'sweep' ? 'load' : 'heat'));
+    } else store.change(first, newItemId('file'), { key: 'addFile', args: { name: file.name } });
     drop(key);
   };
   const files = listOf(store, 'files');
@@ -113,7 +125,12 @@ export function FilesPage() {
           ) : one.taken === null ? (
             <p role="status">reading it …</p>
           ) : (
-            <FileUnderstood file={one.taken} settled={one.settled} onSettle={(settled) => void send(one.key, one.file, settled)} />
+            <>
+              <FileUnderstood file={one.taken} settled={one.settled} onSettle={(settled) => void send(one.key, one.file, settled)} />
+              {one.taken.understood !== undefined && (
+                <FileUseFields description={one.taken.understood} use={one.use} onUse={(use) => update(one.key, { use })} />
+              )}
+            </>
           )}
           <p className="ways">
             {one.taken !== null && one.trouble === '' && (

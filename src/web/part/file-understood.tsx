@@ -84,14 +84,14 @@ function Filled({ pattern, onAnswer }: { pattern: string; onAnswer: (text: strin
   );
 }
 
+const SEPARATORS: Readonly<Record<string, string>> = {
+  comma: 'commas',
+  semicolon: 'semicolons',
+  tab: 'tabs',
+  space: 'spaces',
+  none: 'line ends only',
+};
+
 function separatorWords(separator: string): string {
-  return separator === '\t'
-    ? 'tabs'
-    : separator === ','
-      ? 'commas'
-      : separator === ';'
-        ? 'semicolons'
-        : separator === ' '
-          ? 'spaces'
-          : separator;
+  return SEPARATORS[separator] ?? separator;
 }

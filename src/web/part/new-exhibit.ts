@@ -12,14 +12,17 @@ const OUTPUT = { id: 'output', name: 'output', side: 'output' };
 
 /**
  * A new exhibit with the least it needs, and what it refers to if this is the first of its kind: an output for a sweep, two conductors
- * for a distance. One step of undo. Answers the id of the exhibit.
+ * for a distance. `first` goes with it, a file it is taken from. One step of undo. Answers the id of the exhibit.
  */
-export function addExhibit(store: CaseStore, kind: string, more: Tree = {}): string {
+export function addExhibit(store: CaseStore, kind: string, more: Tree = {}, first: readonly Change[] = []): string {
   const listed = listOf(store, 'exhibits').map((item) => String(item['id']));
   const id = freeId(kind, listed);
   const made = new Made(store);
   const exhibit = { id, kind, ...dayOf(store), ...(BLANKS[kind]?.(made) ?? {}), ...more };
-  store.change([...made.changes, { at: `/case/exhibits/${id}`, to: exhibit }], newItemId('add'), { key: 'addExhibit', args: { kind } });
+  store.change([...first, ...made.changes, { at: `/case/exhibits/${id}`, to: exhibit }], newItemId('add'), {
+    key: 'addExhibit',
+    args: { kind },
+  });
   return id;
 }
 

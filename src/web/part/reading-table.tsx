@@ -4,6 +4,7 @@ import { choiceWords } from '../../present/words/page-words.ts';
 import { Entry } from '../field/entry.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { HangingOn } from './hanging-on.tsx';
 import { type Pasted, PastePreview, readPasted } from './paste-preview.tsx';
 
 interface Column {
@@ -140,7 +141,12 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
         <tbody>
           {shown.map((row, index) => (
             <tr key={row.id} className={[lit.has(String(index)) ? 'used' : '', row.struck === undefined ? '' : 'struck'].join(' ').trim()}>
-              <td>{index + 1}</td>
+              <td>
+                {index + 1}
+                {columns.map((column) => (
+                  <HangingOn key={column.id} place={`${place}/columns/${column.id}/${index}`} />
+                ))}
+              </td>
               {columns.map((column, at) => (
                 <td key={column.id} className={troubleAt(column, index) === undefined ? '' : 'bad'}>
                   <input

@@ -7,6 +7,7 @@ import { Lacking } from '../field/list-field.tsx';
 import { ObjectFields } from '../field/object-fields.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { HangingOn } from './hanging-on.tsx';
 
 type Tree = Readonly<Record<string, Json>>;
 type ObjectNode = Extract<FormNode, { is: 'object' }>;
@@ -63,6 +64,7 @@ export function RecordTable(props: RecordTableProps) {
                         const cell = node === null ? null : memberAt(node, key.split('/'));
                         return (
                           <td key={key}>
+                            {cell !== null && <HangingOn place={`${place}/${key}`} />}
                             {cell === null ? null : (
                               <Field
                                 node={cell.node}

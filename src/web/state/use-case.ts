@@ -7,6 +7,8 @@ export interface OpenPage {
   /** Form of the case and of what goes with a single reading. */
   readonly form: { readonly case: FormNode; readonly reading: FormNode };
   readonly openOrigin: (step: string, from?: HTMLElement | null) => void;
+  /** Opens a finding in the verdict column. */
+  readonly showFinding: (id: string) => void;
   /** Lead to the field that decides a finding. */
   readonly goToField: (place: string) => void;
 }
