@@ -1,0 +1,48 @@
+import type { Context } from 'hono';
+import { isRefusal, type Refusal, sentence } from '../core/quantity/refusal.ts';
+
+/** A problem as RFC 9457 writes it: one sentence in `detail`, a stable code, and the place it is about. */
+export interface Problem {
+  readonly type: string;
+  readonly title: string;
+  readonly status: number;
+  readonly detail: string;
+  readonly code: string;
+  readonly place: string;
+}
+
+const MEDIA = 'application/problem+json';
+
+/** What kind of answer a refusal is: not there, in the way of somebody else, no room, or not understood. */
+const STATUS_OF: Readonly<Record<string, number>> = {
+  'no-such-case': 404,
+  'no-such-step': 404,
+  'no-such-file': 404,
+  'no-such-page': 404,
+  'file-missing': 404,
+  'id-taken': 409,
+  busy: 409,
+  'too-large': 413,
+  'unknown-media': 415,
+  'disk-full': 507,
+  'casebook-read-only': 409,
+};
+const NOT_UNDERSTOOD = 422;
+
+export function problemOf(refusal: Refusal): Problem {
+  const status = STATUS_OF[refusal.code] ?? NOT_UNDERSTOOD;
+  return { type: 'about:blank', title: refusal.code.replaceAll('-', ' '), status, detail: sentence(refusal), code: refusal.code, place: refusal.place };
+}
+
+export function toProblem(status: number, code: string, detail: string, place = ''): Problem {
+  return { type: 'about:blank', title: code.replaceAll('-', ' '), status, detail, code, place };
+}
+
+export function answerProblem(problem: Problem): Response {
+  return new Response(JSON.stringify(problem), { status: problem.status, headers: { 'content-type': MEDIA } });
+}
+
+/** The value as JSON, or its refusal as a problem. */
+export function answer(context: Context, value: unknown): Response {
+  return isRefusal(value) ? answerProblem(problemOf(value)) : context.json(value as object);
+}
