@@ -3,6 +3,9 @@ import { Command, CommanderError } from 'commander';
 import { TOOL_VERSION } from '../core/assess/assess.ts';
 import { EXIT, printRefusals, Refused } from './output.ts';
 
+const CASE_ARGUMENT = 'case folder, or its case.json; with --casebook the id of a case';
+const CASEBOOK_OPTION = ['--casebook <file>', 'take the case from a casebook'] as const;
+
 /** Commands load what they need when they are called: `--version` does not wait for the judge. */
 function program(): Command {
   const command = new Command('mainsworthy')
@@ -19,22 +22,31 @@ function program(): Command {
     .action(async (dir: string) => (await import('./command/new.ts')).newFolder(dir));
   command
     .command('assess')
-    .argument('<case>', 'case folder, or its case.json')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
     .option('--json', 'print the whole Assessment as JSON')
     .description('judge a case')
-    .action(async (path: string, options: { json?: boolean }) => (await import('./command/assess.ts')).assess(path, options));
+    .action(async (path: string, options: { json?: boolean; casebook?: string }) =>
+      (await import('./command/assess.ts')).assess(path, options),
+    );
   command
     .command('explain')
-    .argument('<case>', 'case folder')
+    .argument('<case>', CASE_ARGUMENT)
     .argument('<what>', 'a step, a check or a finding, as the assessment names it')
+    .option(...CASEBOOK_OPTION)
     .description('say where a number comes from, down to the readings')
-    .action(async (path: string, what: string) => (await import('./command/explain.ts')).explain(path, what));
+    .action(async (path: string, what: string, options: { casebook?: string }) =>
+      (await import('./command/explain.ts')).explain(path, what, options),
+    );
   command
     .command('report')
-    .argument('<case>', 'case folder')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
     .requiredOption('-o, --out <file>', 'HTML file to write')
     .description('write the report of a case')
-    .action(async (path: string, options: { out: string }) => (await import('./command/report.ts')).report(path, options));
+    .action(async (path: string, options: { out: string; casebook?: string }) =>
+      (await import('./command/report.ts')).report(path, options),
+    );
   command
     .command('read')
     .argument('<file>', 'text file of an instrument')
@@ -58,7 +70,51 @@ function program(): Command {
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')
     .description('judge the invented demo cases and write their reports')
     .action(async (options: { out: string }) => (await import('./command/demo.ts')).demo(options));
+  addCasebookCommands(command);
   return command;
+}
+
+/** Commands on a casebook as a whole, and on the way of a case into it and out of it. */
+function addCasebookCommands(command: Command): void {
+  command
+    .command('import')
+    .argument('<folder>', 'case folder')
+    .requiredOption('--casebook <file>', 'casebook to take it into; made where there is none')
+    .description('take a case folder into a casebook')
+    .action(async (folder: string, options: { casebook: string }) => (await import('./command/import.ts')).importCase(folder, options));
+  command
+    .command('export')
+    .argument('<id>', 'id of a case')
+    .requiredOption('--casebook <file>', 'casebook that holds it')
+    .requiredOption('-o, --out <dir>', 'folder to write')
+    .description('write a case of a casebook as a case folder, as it stands now')
+    .action(async (id: string, options: { casebook: string; out: string }) =>
+      (await import('./command/export.ts')).exportCase(id, options),
+    );
+  command
+    .command('pack')
+    .argument('<id>', 'id of a case')
+    .requiredOption('--casebook <file>', 'casebook that holds it')
+    .requiredOption('-o, --out <file>', 'zip archive to write')
+    .description('write a case with its files and its whole history as one archive')
+    .action(async (id: string, options: { casebook: string; out: string }) => (await import('./command/pack.ts')).pack(id, options));
+  command
+    .command('unpack')
+    .argument('<archive>', 'archive that was packed')
+    .requiredOption('--casebook <file>', 'casebook to take it into; made where there is none')
+    .description('take a packed case into a casebook, whole or not at all')
+    .action(async (file: string, options: { casebook: string }) => (await import('./command/unpack.ts')).unpack(file, options));
+  command
+    .command('backup')
+    .argument('<casebook>', 'casebook file, also one that is in use')
+    .requiredOption('-o, --out <file>', 'copy to write')
+    .description('copy a casebook as it stands at one moment')
+    .action(async (casebook: string, options: { out: string }) => (await import('./command/backup.ts')).backup(casebook, options));
+  command
+    .command('check')
+    .argument('<casebook>', 'casebook file, also one that is in use')
+    .description('read a whole casebook and hold it against its hashes')
+    .action(async (casebook: string) => (await import('./command/check.ts')).check(casebook));
 }
 
 async function main(): Promise<number> {

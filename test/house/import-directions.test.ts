@@ -51,7 +51,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
   // the command line chooses the concrete store
-  cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/assess', 'core/marking', 'core/source'],
+  cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
 };
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
@@ -59,9 +59,19 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
-  app: ['jsonc-parser'],
+  app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
   cli: ['commander', 'picocolors', 'node:fs/promises', 'node:path', 'node:url'],
-  store: ['node:fs', 'node:fs/promises', 'node:path', 'node:crypto', 'node:timers/promises', 'better-sqlite3', 'kysely'],
+  store: [
+    'node:fs',
+    'node:fs/promises',
+    'node:path',
+    'node:crypto',
+    'node:stream',
+    'node:stream/promises',
+    'node:timers/promises',
+    'better-sqlite3',
+    'kysely',
+  ],
 };
 /** Scripts that live beside what they make, and are no part of the room. */
 const SCRIPTS = ['src/present/report/fonts/'];

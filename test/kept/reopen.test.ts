@@ -7,7 +7,7 @@ import { caseFolder } from '../../src/store/folder/case-folder.ts';
 
 const ROOT = 'test/kept';
 const kept = readdirSync(ROOT, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
+  .filter((entry) => entry.isDirectory() && entry.name.startsWith('case-'))
   .flatMap((format) => readdirSync(join(ROOT, format.name)).map((name) => join(ROOT, format.name, name)));
 
 /** One saved case of every released format. They are never edited: a format that cannot reopen them is not released. */

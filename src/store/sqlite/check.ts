@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import { setImmediate } from 'node:timers/promises';
-import { applyChanges } from '../../app/casebook/apply-changes.ts';
-import { attachedHashes } from '../../app/casebook/attached-hashes.ts';
+import { attachedFiles } from '../../app/casebook/attached-files.ts';
 import type { CaseState } from '../../app/casebook/case-state.ts';
 import type { CaseSummary } from '../../app/casebook/case-summary.ts';
 import type { CasebookCheck } from '../../app/casebook/casebook-store.ts';
+import { replayHistory } from '../../app/casebook/replay-history.ts';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import { canonicalText } from '../../core/result/canonical.ts';
 import type { Connection } from './connection.ts';
@@ -67,31 +67,22 @@ async function checkCase(
     tally.wrong.push(refuse(code, got, expected, { place: `${id}${place}` }));
   const rows = await connection.run((db) => db.selectFrom('revisions').selectAll().where('case_n', '=', n).orderBy('revision').execute());
   const kept = await connection.run((db) => db.selectFrom('states').selectAll().where('case_n', '=', n).execute());
-  const states = new Map(kept.map((row) => [row.revision, toKeptState(row).state]));
+  const keptStates = kept.map(toKeptState);
+  const states = new Map(keptStates.map(({ revision, state }) => [revision, state]));
   tally.revisions += rows.length;
   if (rows.at(-1)?.revision !== newest || rows.length !== newest)
     wrong('revision-missing', `${rows.length} revisions`, `${newest} without a gap`);
   const attached = new Set<string>();
-  let state: CaseState | undefined;
-  for (const row of rows) {
-    const { revision, changes, sha256 } = toRevision(row);
-    const place = ` revision ${revision}`;
-    if (revision === 1) state = states.get(1);
-    else if (state !== undefined) {
-      const applied = applyChanges(state, changes);
-      for (const { at } of applied.conflicts) wrong('change-unfit', at, 'a place that stood as the change says', place);
-      state = applied.state;
-    }
-    if (state === undefined) {
-      wrong('state-missing', 'no kept state', 'the state of revision 1', place);
-      break;
-    }
-    const keptHere = states.get(revision);
+  if (!states.has(1)) wrong('state-missing', 'no kept state', 'the state of revision 1');
+  for (const { revision, state, conflicts } of replayHistory(rows.map(toRevision), keptStates)) {
+    const place = ` revision ${revision.revision}`;
+    for (const { at } of conflicts) wrong('change-unfit', at, 'a place that stood as the change says', place);
+    const keptHere = states.get(revision.revision);
     for (const one of keptHere === undefined || keptHere === state ? [state] : [state, keptHere]) {
       const found = digestOfState(one);
-      if (found !== sha256) wrong('hash-differs', found, `the hash that was saved: ${sha256}`, place);
+      if (found !== revision.sha256) wrong('hash-differs', found, `the hash that was saved: ${revision.sha256}`, place);
     }
-    for (const hash of attachedHashes(state)) attached.add(hash);
+    for (const { sha256 } of attachedFiles(state)) attached.add(sha256);
   }
   for (const hash of attached) if (!known.has(hash)) wrong('file-missing', hash, 'a file that the casebook holds');
   await checkAssessments(connection, n, wrong);

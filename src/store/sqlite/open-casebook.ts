@@ -1,4 +1,5 @@
 import { existsSync, realpathSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import Database, { type Database as Sqlite } from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import type { CasebookStore } from '../../app/casebook/casebook-store.ts';
@@ -23,13 +24,16 @@ export interface OpenOptions {
   readonly access: 'read' | 'write';
   /** Makes a new casebook where there is none. */
   readonly make?: boolean;
+  /** A ceiling in pages of 4 KiB, beyond which the disk counts as full. */
+  readonly mostPages?: number;
 }
 
 /** Opens a casebook file; `:memory:` is one that nobody keeps. Whatever stands in the way comes back as one refusal. */
-export async function openCasebook(path: string, { access, make = false }: OpenOptions): Promise<CasebookStore | Refusal> {
+export async function openCasebook(path: string, { access, make = false, mostPages }: OpenOptions): Promise<CasebookStore | Refusal> {
   const kept = path !== IN_MEMORY;
   const found = kept && existsSync(path);
   if (kept && !found && !make) return refuse('casebook-missing', path, 'a casebook that is there');
+  if (kept && !existsSync(dirname(path))) return refuse('casebook-unreadable', path, 'a place in a folder that is there');
   let sqlite: Sqlite | null = null;
   let lock: WriteLock | null = null;
   try {
@@ -47,6 +51,7 @@ export async function openCasebook(path: string, { access, make = false }: OpenO
       lock?.release();
       return refusal;
     }
+    if (mostPages !== undefined) sqlite.pragma(`max_page_count = ${mostPages}`);
     return await settle(path, sqlite, access, lock);
   } catch (error) {
     sqlite?.close();
@@ -59,9 +64,10 @@ export async function openCasebook(path: string, { access, make = false }: OpenO
 
 /** Looks before anything is written: another program's file and a newer casebook stay untouched. */
 function whatItIs(sqlite: Sqlite, path: string, access: OpenOptions['access']): Refusal | null {
-  const empty = (sqlite.pragma('page_count', { simple: true }) as number) === 0;
-  if (!empty && sqlite.pragma('application_id', { simple: true }) !== APPLICATION_ID)
-    return refuse('not-a-casebook', path, 'a casebook of this tool');
+  // also what is left when the very first opening was killed: a page without a table
+  const empty = sqlite.prepare('SELECT 1 FROM sqlite_schema').get() === undefined;
+  const mark = sqlite.pragma('application_id', { simple: true });
+  if (mark !== APPLICATION_ID && !(empty && mark === 0)) return refuse('not-a-casebook', path, 'a casebook of this tool');
   const version = versionOf(sqlite);
   if (version > NEWEST_VERSION)
     return refuse('casebook-newer', `${path} of version ${version}`, `version ${NEWEST_VERSION} or older; a newer tool made this one`);

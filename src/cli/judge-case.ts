@@ -1,0 +1,23 @@
+import { assessCase } from '../app/assess-case.ts';
+import { casebookCaseSource } from '../app/casebook/casebook-case-source.ts';
+import { stateAt } from '../app/casebook/state-at.ts';
+import { refuse } from '../core/quantity/refusal.ts';
+import type { Assessment } from '../core/result/assessment.ts';
+import { caseFolder } from '../store/folder/case-folder.ts';
+import { Refused } from './output.ts';
+import { withCasebook } from './with-casebook.ts';
+
+/** Judges a case: of a folder, or with `casebook` the one of that id in a casebook, also while a server has it open. */
+export async function judgeCase(which: string, { casebook }: { casebook?: string }): Promise<Assessment> {
+  if (casebook === undefined) return judged(await assessCase(caseFolder(which)));
+  return withCasebook(casebook, { access: 'read' }, async (store) => {
+    const found = await stateAt(store, which);
+    if (found === null) throw new Refused([refuse('case-missing', which, 'a case of this casebook', { place: casebook })]);
+    return judged(await assessCase(casebookCaseSource(found.state, store.files)));
+  });
+}
+
+function judged(result: Awaited<ReturnType<typeof assessCase>>): Assessment {
+  if (Array.isArray(result)) throw new Refused(result);
+  return result.assessment;
+}
