@@ -18,7 +18,7 @@ const bin = (name) => join(ROOT, 'node_modules', '.bin', name);
 
 if (step('npm packages', preparePackages)) {
   step('system packages', prepareSystem);
-  step('types', () => run(bin('tsc'), ['-p', 'tsconfig.json']));
+  step('types', () => run(bin('tsc'), ['-p', 'tsconfig.json']) && run(bin('tsc'), ['-p', 'tsconfig.web.json']));
   step('lint and format', () => run(bin('biome'), ['check', '.']));
   step('build', () => build({ force: true }));
   step('no finding of the golden cases moved', () => run(bin('tsx'), ['scripts/golden.ts', '--check']));

@@ -68,14 +68,23 @@ function program(): Command {
   command
     .command('demo')
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')
-    .description('judge the invented demo cases and write their reports')
-    .action(async (options: { out: string }) => (await import('./command/demo.ts')).demo(options));
+    .option('--once', 'end when the reports are written, without serving the workspace')
+    .option('--port <n>', 'port to serve on')
+    .description('judge the invented demo cases, write their reports, and serve them as a casebook')
+    .action(async (options: { out: string; once?: boolean; port?: string }) => (await import('./command/demo.ts')).demo(options));
   addCasebookCommands(command);
   return command;
 }
 
 /** Commands on a casebook as a whole, and on the way of a case into it and out of it. */
 function addCasebookCommands(command: Command): void {
+  command
+    .command('serve')
+    .requiredOption('--casebook <file>', 'casebook to work on; made where there is none')
+    .option('--port <n>', 'port to listen on')
+    .option('--host <address>', 'address to listen on beyond this machine; then an access token is demanded')
+    .description('serve the workspace of a casebook')
+    .action(async (options: { casebook: string; port?: string; host?: string }) => (await import('./command/serve.ts')).serve(options));
   command
     .command('import')
     .argument('<folder>', 'case folder')

@@ -1,4 +1,5 @@
 import { assess } from '../../core/assess/assess.ts';
+import { rulesDigest } from '../../core/assess/rules.ts';
 import type { Case } from '../../core/evidence/case.ts';
 import { parseCase } from '../../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
@@ -21,8 +22,10 @@ import { addRevision, type History, NO_HISTORY } from './history.ts';
 import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
 
+const PAGE = 100; // cases looked at together when lines of the list are made again
 const STATE_EVERY = 50; // revisions from one kept state to the next: opening replays no more than these
 const MOST_VIEWS = 40; // views of past revisions kept per case, so that a tab a few keys behind gets a change and not the whole
+const MOST_OPEN = 12; // cases at the desk at once beyond those that somebody looks at
 const TRIES = 3; // when another process writes to the same case
 
 interface OpenCase {
@@ -83,7 +86,16 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     const opened = { head: read.head, state, one, history, assessment, views: new Map([[read.head.revision, view]]), recent: [] };
     open.set(id, opened);
     owed.add(id);
+    closeOldest();
     return opened;
+  }
+
+  /** Cases that nobody looks at any more are read again when they are wanted: a casebook of thousands does not fit at the desk. */
+  function closeOldest(): void {
+    for (const [id] of open) {
+      if (open.size <= MOST_OPEN) return;
+      if (!owed.has(id) && !listeners.has(id) && !turns.has(id)) open.delete(id);
+    }
   }
 
   interface Step {
@@ -244,6 +256,21 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
         all.delete(heard);
         if (all.size === 0 && listeners.get(id) === all) listeners.delete(id);
       };
+    },
+    async refresh(signal) {
+      const rules = rulesDigest();
+      for (let from = 0; !signal.aborted; from += PAGE) {
+        const { rows } = await store.cases.find({ from, count: PAGE, sort: 'name' });
+        for (const { head, summary } of rows) {
+          if (signal.aborted) return;
+          if (summary?.revision === head.revision && summary.rules === rules) continue;
+          await inTurn(head.id, () => load(head.id));
+          owed.add(head.id);
+          await this.settle();
+          open.delete(head.id);
+        }
+        if (rows.length < PAGE) return;
+      }
     },
     async settle() {
       await Promise.all(turns.values());

@@ -25,6 +25,8 @@ export interface Desk {
   report(id: string): Promise<string | Refusal>;
   /** Called after every revision of a case, whoever wrote it; answers how to stop listening. */
   listen(id: string, heard: (news: News) => void): () => void;
+  /** Makes the lines of the list again that are missing or older than the rules of this version, case by case, until told to stop. */
+  refresh(signal: AbortSignal): Promise<void>;
   /** Writes the summaries that are still owed. */
   settle(): Promise<void>;
 }

@@ -1,4 +1,4 @@
-import { mkdir, readdir, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { assessCase } from '../../app/assess-case.ts';
@@ -8,11 +8,13 @@ import { explainCheck } from '../../present/text/explain.ts';
 import { summaryText } from '../../present/text/summary.ts';
 import { caseFolder } from '../../store/folder/case-folder.ts';
 import { columns, print, Refused, wantsColour } from '../output.ts';
+import { importCase } from './import.ts';
+import { serve } from './serve.ts';
 
 const EXAMPLES = fileURLToPath(new URL('../../../examples', import.meta.url));
 
 /** Judges the invented demo cases, explains one deciding number of each, and writes their reports. */
-export async function demo(options: { out: string }): Promise<void> {
+export async function demo(options: { out: string; once?: boolean; port?: string }): Promise<void> {
   await mkdir(options.out, { recursive: true });
   const names = (await readdir(EXAMPLES, { withFileTypes: true }))
     .filter((entry) => entry.isDirectory())
@@ -37,4 +39,9 @@ export async function demo(options: { out: string }): Promise<void> {
     if (text !== null && !isRefusal(text)) print(`Where the number that decides ${result.assessment.case.name} comes from:\n\n${text}`);
   }
   print(`\nreports:\n${written.map((file) => `  ${file}`).join('\n')}`);
+  if (options.once === true || process.env['CI'] === 'true') return;
+  const casebook = join(options.out, 'demo.casebook');
+  const kept = await stat(casebook).catch(() => null);
+  if (kept === null) for (const name of names) await importCase(join(EXAMPLES, name), { casebook });
+  await serve({ casebook, ...(options.port === undefined ? {} : { port: options.port }) });
 }

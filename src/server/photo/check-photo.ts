@@ -1,0 +1,17 @@
+import sharp from 'sharp';
+import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
+
+export const MOST_PIXELS = 64_000_000; // 64 megapixels
+
+/** Null when the bytes are a picture that can be opened whole; else why not. */
+export async function checkPhoto(bytes: Uint8Array): Promise<Refusal | null> {
+  try {
+    const { width, height } = await sharp(bytes, { limitInputPixels: false }).metadata();
+    if (width * height > MOST_PIXELS)
+      return refuse('too-large', `a picture of ${width} by ${height} pixels`, `at most ${MOST_PIXELS / 1e6} megapixels`);
+    await sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: 'truncated' }).resize(8, 8).toBuffer();
+    return null;
+  } catch {
+    return refuse('broken-picture', 'a picture that breaks off or holds something else', 'a picture that can be opened');
+  }
+}

@@ -1,0 +1,124 @@
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { z } from '@hono/zod-openapi';
+import type { Context } from 'hono';
+import type { Edit } from '../../app/casebook/desk.ts';
+import { pack } from '../../app/casebook/pack.ts';
+import { isRefusal } from '../../core/quantity/refusal.ts';
+import { withoutPlace } from '../photo/without-place.ts';
+import { answer, answerProblem, problemOf } from '../problem.ts';
+import { anything, caseAtDesk, caseId, edit, editAnswer } from '../schema.ts';
+import type { Workspace } from '../workspace.ts';
+import { described } from './described.ts';
+import { validIn } from './valid-in.ts';
+
+const by = z.object({ by: z.string().min(1).max(80) });
+const MOST_SCREEN = 4000; // characters of one kept position or panel
+
+/** One case: opened, changed, asked where a number comes from, printed, packed. */
+export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
+  app.openapi(
+    described({ method: 'get', path: '/api/cases/{id}', summary: 'A case as it stands, judged', params: caseId, gives: caseAtDesk }),
+    async (context) => answer(context, await desk.open(idOf(context))),
+  );
+
+  app.openapi(
+    described({ method: 'post', path: '/api/cases/{id}/edits', summary: 'Change a case', params: caseId, body: edit, gives: editAnswer }),
+    async (context) => answer(context, await desk.edit(idOf(context), validIn<Edit>(context, 'json'))),
+  );
+
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/undo',
+      summary: 'Take the last step back',
+      params: caseId,
+      body: by,
+      gives: editAnswer,
+    }),
+    async (context) => answer(context, await desk.undo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
+  );
+
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/redo',
+      summary: 'Bring the last step back',
+      params: caseId,
+      body: by,
+      gives: editAnswer,
+    }),
+    async (context) => answer(context, await desk.redo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
+  );
+
+  const step = caseId.extend({
+    step: z
+      .string()
+      .max(400)
+      .openapi({ param: { name: 'step', in: 'path' } }),
+  });
+  app.openapi(
+    described({ method: 'get', path: '/api/cases/{id}/steps/{step}', summary: 'Where a number comes from', params: step, gives: anything }),
+    async (context) => answer(context, await desk.origin(idOf(context), validIn<z.infer<typeof step>>(context, 'param').step)),
+  );
+
+  app.openapi(
+    described({ method: 'get', path: '/api/cases/{id}/report', summary: 'The report as one page', params: caseId, gives: 'text/html' }),
+    async (context) => {
+      const report = await desk.report(idOf(context));
+      if (isRefusal(report)) return answerProblem(problemOf(report));
+      // the report carries a stricter policy of its own, by the hash of its one style
+      return new Response(report, { headers: { 'content-type': 'text/html; charset=utf-8', 'content-security-policy': policyOf(report) } });
+    },
+  );
+
+  const key = caseId.extend({
+    key: z
+      .string()
+      .regex(/^[\w-]{1,60}$/)
+      .openapi({ param: { name: 'key', in: 'path' } }),
+  });
+  const kept = z.object({ value: z.string().max(MOST_SCREEN).nullable() });
+  app.openapi(
+    described({
+      method: 'put',
+      path: '/api/cases/{id}/screen/{key}',
+      summary: 'Keep where a panel stands; no evidence',
+      params: key,
+      body: kept,
+      gives: null,
+    }),
+    async (context) => {
+      const { key: name } = validIn<z.infer<typeof key>>(context, 'param');
+      await store.cases.writeScreen(idOf(context), name, validIn<z.infer<typeof kept>>(context, 'json').value);
+      return context.body(null, 204);
+    },
+  );
+
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/pack',
+      summary: 'The case with its files and history as one archive',
+      params: caseId,
+      gives: 'application/zip',
+    }),
+    async (context) => {
+      const id = idOf(context);
+      const archive = await pack(store, id, { withoutPlace });
+      if (isRefusal(archive)) return answerProblem(problemOf(archive));
+      return new Response(ReadableStream.from(archive) as unknown as ReadableStream, {
+        headers: { 'content-type': 'application/zip', 'content-disposition': `attachment; filename="${id.replace(/[^\w-]/g, '-')}.zip"` },
+      });
+    },
+  );
+}
+
+function idOf(context: Context): string {
+  return validIn<{ id: string }>(context, 'param').id;
+}
+
+/** The report says by the hash of its one style what it may use; the header says the same and that nobody may frame it. */
+function policyOf(report: string): string {
+  const own = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(report)?.[1] ?? "default-src 'none'";
+  return `${own.replaceAll('&#39;', "'")}; frame-ancestors 'none'`;
+}

@@ -1,0 +1,172 @@
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { z } from '@hono/zod-openapi';
+import { MOST_FILE_BYTES } from '../../app/case-source.ts';
+import type { FileStore } from '../../app/casebook/casebook-store.ts';
+import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
+import { describe } from '../../importer/describe.ts';
+import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
+import { HEAD_BYTES, mediaOf } from '../media-of.ts';
+import { checkPhoto } from '../photo/check-photo.ts';
+import { THUMB, thumbOf } from '../photo/thumb-of.ts';
+import { withoutPlace } from '../photo/without-place.ts';
+import { answer, answerProblem, problemOf } from '../problem.ts';
+import { safeName } from '../safe-name.ts';
+import { caseId, takenFile } from '../schema.ts';
+import { tooLarge } from '../spool.ts';
+import type { Workspace } from '../workspace.ts';
+import { described } from './described.ts';
+import { validIn } from './valid-in.ts';
+
+const MOST_TEXT_BYTES = 64 * 1024 ** 2; // of a text that is read for its table while the person waits
+const hash = caseId.extend({
+  sha256: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .openapi({ param: { name: 'sha256', in: 'path' } }),
+});
+const named = z.object({ name: z.string().max(10_000), settle: z.union([z.string(), z.array(z.string())]).optional() });
+
+/** Files of a case: taken as they come, told apart by their bytes, given out without the place where a photo was taken. */
+export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/files',
+      summary: 'Take a file in; the body is its bytes',
+      params: caseId,
+      query: named,
+      gives: takenFile,
+    }),
+    async (context) => {
+      const { name, settle } = validIn<z.infer<typeof named>>(context, 'query');
+      const announced = Number(context.req.header('content-length') ?? '0');
+      if (announced > MOST_FILE_BYTES) return answerProblem(problemOf(tooLarge(announced, MOST_FILE_BYTES)));
+      const kept = await keep(store.files, context.req.raw.body, now());
+      if (isRefusal(kept)) return answerProblem(problemOf(kept));
+      const settled = Object.fromEntries(
+        [settle ?? []].flat().map((text) => [text.split('=')[0] ?? '', text.split('=').slice(1).join('=')]),
+      );
+      return answer(context, {
+        sha256: kept.sha256,
+        bytes: kept.bytes,
+        media: kept.media,
+        name: safeName(name),
+        ...(await understand(store.files, kept, settled)),
+      });
+    },
+  );
+
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/files/{sha256}',
+      summary: 'A file, a photo without the place where it was taken',
+      params: hash,
+      gives: 'application/octet-stream',
+    }),
+    async (context) => {
+      const { sha256 } = validIn<z.infer<typeof hash>>(context, 'param');
+      const known = await store.files.has(sha256);
+      if (known === null) return answerProblem(problemOf(refuse('no-such-file', sha256, 'a file of this casebook')));
+      const head = await readHead(store.files, sha256);
+      const media = mediaOf(head) ?? 'application/octet-stream';
+      const body = media.startsWith('image/')
+        ? await withoutPlace(await readWhole(store.files, sha256), media)
+        : (ReadableStream.from(store.files.read(sha256)) as unknown as ReadableStream);
+      const shown = media.startsWith('image/') ? 'inline' : 'attachment';
+      return new Response(body as never, {
+        headers: { 'content-type': media, 'content-disposition': `${shown}; filename="${sha256.slice(0, 12)}"` },
+      });
+    },
+  );
+
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/files/{sha256}/thumb',
+      summary: 'A small picture of a photo',
+      params: hash,
+      gives: 'image/webp',
+    }),
+    async (context) => {
+      const { sha256 } = validIn<z.infer<typeof hash>>(context, 'param');
+      const known = await store.files.readDerived(sha256, THUMB);
+      if (known !== null) return picture(known.bytes, known.media);
+      if ((await store.files.has(sha256)) === null)
+        return answerProblem(problemOf(refuse('no-such-file', sha256, 'a file of this casebook')));
+      const made = await thumbOf(await readWhole(store.files, sha256));
+      if (isRefusal(made)) return answerProblem(problemOf(made));
+      await store.files.writeDerived(sha256, THUMB, 'image/webp', made);
+      return picture(made, 'image/webp');
+    },
+  );
+}
+
+function picture(bytes: Uint8Array, media: string): Response {
+  return new Response(bytes as never, { headers: { 'content-type': media, 'cache-control': 'private, max-age=31536000, immutable' } });
+}
+
+interface Kept {
+  readonly sha256: string;
+  readonly bytes: number;
+  readonly media: string;
+}
+
+/** Streams a body into the casebook; what is too long, or what it is not wanted to be, leaves nothing behind. */
+async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, at: string): Promise<Kept | Refusal> {
+  if (body === null) return refuse('no-body', 'nothing', 'the bytes of a file as the body');
+  const upload = await files.begin(at);
+  let bytes = 0;
+  let head = new Uint8Array(0);
+  let media: string | null = null;
+  try {
+    for await (const chunk of body) {
+      bytes += chunk.length;
+      if (bytes > MOST_FILE_BYTES) {
+        await upload.abort();
+        return tooLarge(bytes, MOST_FILE_BYTES);
+      }
+      if (head.length < HEAD_BYTES) {
+        head = new Uint8Array([...head, ...chunk.subarray(0, HEAD_BYTES - head.length)]);
+        if (head.length === HEAD_BYTES) media = mediaOf(head);
+        if (head.length === HEAD_BYTES && media === null) break;
+      }
+      await upload.write(chunk);
+    }
+    media ??= mediaOf(head);
+    if (media === null) {
+      await upload.abort();
+      return refuse('unknown-media', describeHead(head), 'a text file of an instrument, or a JPEG, PNG, WebP, AVIF or TIFF picture');
+    }
+    const kept = await upload.finish();
+    const photo = media.startsWith('image/') ? await checkPhoto(await readWhole(files, kept.sha256)) : null;
+    return photo ?? { ...kept, media };
+  } catch (error) {
+    await upload.abort();
+    throw error;
+  }
+}
+
+function describeHead(head: Uint8Array): string {
+  const text = new TextDecoder('latin1').decode(head);
+  if (/ftyp(heic|heix|mif1|hevc)/.test(text)) return 'a HEIC picture, which cannot be read here; save it as JPEG';
+  if (/<svg|<!doctype|<html/i.test(text)) return 'a drawing or a page, which can hold a program';
+  return head.length === 0 ? 'an empty file' : 'bytes of a kind that is not known here';
+}
+
+async function understand(files: FileStore, { sha256, bytes, media }: Kept, settled: Readonly<Record<string, string>>) {
+  if (!media.startsWith('text/') || bytes > MOST_TEXT_BYTES) return {};
+  const read = readInstrumentFile(await readWhole(files, sha256), settled);
+  return isRefusal(read) ? { notUnderstood: sentence(read) } : { understood: describe(read) };
+}
+
+async function readHead(files: FileStore, sha256: string): Promise<Uint8Array> {
+  for await (const chunk of files.read(sha256)) return chunk.subarray(0, HEAD_BYTES);
+  return new Uint8Array(0);
+}
+
+async function readWhole(files: FileStore, sha256: string): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of files.read(sha256)) chunks.push(chunk);
+  return new Uint8Array(Buffer.concat(chunks));
+}

@@ -1,0 +1,98 @@
+import { randomBytes, randomUUID } from 'node:crypto';
+import type { Server } from 'node:http';
+import { networkInterfaces } from 'node:os';
+import { serve } from '@hono/node-server';
+import type { CasebookStore } from '../app/casebook/casebook-store.ts';
+import { createDesk } from '../app/casebook/create-desk.ts';
+import { type Refusal, refuse } from '../core/quantity/refusal.ts';
+import { TOKEN_QUERY } from './access.ts';
+import { createServer } from './create-server.ts';
+
+export const LOOPBACK = '127.0.0.1';
+export const USUAL_PORT = 4810;
+const TOKEN_BYTES = 32;
+const SETTLE_MS = 2000; // how long the list of cases may lag behind what is entered
+const STOP_MS = 1500; // for requests under way when the server is asked to end
+const STALE_UPLOAD_MS = 24 * 3600 * 1000;
+
+export interface Running {
+  /** Addresses to open, the first on this machine; with the token where one is demanded. */
+  readonly links: readonly string[];
+  /** Ends requests, writes what is owed, closes the casebook. */
+  stop(): Promise<void>;
+}
+
+export interface Starting {
+  readonly store: CasebookStore;
+  readonly pages: string;
+  /** 0 asks for any free port. */
+  readonly port: number;
+  readonly host: string;
+}
+
+/** Starts the workspace. Beyond loopback nobody gets in without the token in the printed link. */
+export async function runServer({ store, pages, port, host }: Starting): Promise<Running | Refusal> {
+  const now = (): string => new Date().toISOString();
+  const desk = createDesk(store, { now, newId: randomUUID });
+  const open = host === LOOPBACK || host === 'localhost' || host === '::1';
+  const token = open ? null : randomBytes(TOKEN_BYTES).toString('base64url');
+  const hosts: string[] = [];
+  const stopping = new AbortController();
+  const access = { hosts, token, now: () => performance.now() };
+  const app = createServer({ store, desk, pages, access, now, stopping: stopping.signal });
+  const server = await listen(app.fetch, port, host);
+  if (!('close' in server)) return server;
+  const real = (server.address() as { port: number }).port;
+  const names = open ? ['127.0.0.1', 'localhost', '[::1]'] : ['127.0.0.1', 'localhost', ...addressesOf(host)];
+  hosts.push(...names.map((name) => `${name.toLowerCase()}:${real}`));
+  await store.files.sweep(new Date(Date.now() - STALE_UPLOAD_MS).toISOString());
+  const settling = setInterval(() => void desk.settle().catch((error: unknown) => console.error(error)), SETTLE_MS);
+  settling.unref();
+  const refreshing = desk.refresh(stopping.signal).catch((error: unknown) => console.error(error));
+  const shown = open ? [LOOPBACK] : addressesOf(host);
+  return {
+    links: shown.map((name) => `http://${name}:${real}/${token === null ? '' : `?${TOKEN_QUERY}=${token}`}`),
+    async stop() {
+      clearInterval(settling);
+      stopping.abort();
+      await Promise.all([end(server), refreshing]);
+      await desk.settle();
+      await store.close();
+    },
+  };
+}
+
+function listen(fetch: (request: Request) => Response | Promise<Response>, port: number, hostname: string): Promise<Server | Refusal> {
+  return new Promise((resolve) => {
+    const server = serve({ fetch, port, hostname }, () => resolve(server)) as Server;
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      const taken = error.code === 'EADDRINUSE';
+      resolve(
+        taken
+          ? refuse('port-taken', `${hostname}:${port}`, 'a port that nothing else listens on; give another with --port')
+          : refuse('cannot-listen', `${hostname}:${port}`, `an address of this machine (${error.code ?? 'unknown'})`),
+      );
+    });
+  });
+}
+
+/** Under which a machine on the same network can reach this one. */
+function addressesOf(host: string): string[] {
+  if (host !== '0.0.0.0' && host !== '::') return [host.includes(':') ? `[${host}]` : host];
+  const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
+  return all.filter(({ family, internal }) => family === 'IPv4' && !internal).map(({ address }) => address);
+}
+
+function end(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    const late = setTimeout(() => {
+      server.closeAllConnections();
+    }, STOP_MS);
+    late.unref();
+    server.close(() => {
+      clearTimeout(late);
+      resolve();
+    });
+    server.closeIdleConnections();
+  });
+}
