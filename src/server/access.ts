@@ -30,7 +30,8 @@ export function guardAccess(access: Access): MiddlewareHandler {
     const site = context.req.header('sec-fetch-site');
     const origin = context.req.header('origin');
     const isOwn = origin === undefined || access.hosts.some((own) => origin === `http://${own}`);
-    const isNavigation = context.req.method === 'GET' && context.req.header('sec-fetch-mode') === 'navigate' && !context.req.path.startsWith('/api/');
+    const isNavigation =
+      context.req.method === 'GET' && context.req.header('sec-fetch-mode') === 'navigate' && !context.req.path.startsWith('/api/');
     if (!isOwn || (site !== undefined && site !== 'same-origin' && site !== 'none' && !isNavigation))
       return refused(403, 'foreign-origin', 'Only pages of this server may ask it.');
     if (UNSAFE.has(context.req.method) && origin === undefined && site !== undefined && site !== 'same-origin')
@@ -39,7 +40,13 @@ export function guardAccess(access: Access): MiddlewareHandler {
   };
 }
 
-async function checkToken(context: Context, next: Next, token: string, now: () => number, wrong: { count: number; since: number }): Promise<Response | undefined> {
+async function checkToken(
+  context: Context,
+  next: Next,
+  token: string,
+  now: () => number,
+  wrong: { count: number; since: number },
+): Promise<Response | undefined> {
   if (now() - wrong.since > WINDOW_MS) {
     wrong.count = 0;
     wrong.since = now();
@@ -48,7 +55,8 @@ async function checkToken(context: Context, next: Next, token: string, now: () =
   const kept = getCookie(context, COOKIE);
   if (given === undefined && kept === undefined)
     return refused(401, 'token-missing', 'Open the link that the server printed; it carries the access token.');
-  if (wrong.count >= WRONG_TRIES) return refused(429, 'too-many-tries', `More than ${WRONG_TRIES} wrong tokens in a minute: wait a minute and open the printed link.`);
+  if (wrong.count >= WRONG_TRIES)
+    return refused(429, 'too-many-tries', `More than ${WRONG_TRIES} wrong tokens in a minute: wait a minute and open the printed link.`);
   if (!isSame(given ?? kept ?? '', token)) {
     wrong.count += 1;
     deleteCookie(context, COOKIE);

@@ -34,7 +34,8 @@ async function serveFile(folder: string, path: string): Promise<Response> {
 
 async function servePage(folder: string): Promise<Response> {
   const built = await readFile(join(folder, 'index.html'), 'utf8').catch(() => null);
-  if (built === null) return answerProblem(toProblem(500, 'not-built', 'The workspace is not built; run "npm run build" and start the server again.'));
+  if (built === null)
+    return answerProblem(toProblem(500, 'not-built', 'The workspace is not built; run "npm run build" and start the server again.'));
   const nonce = randomBytes(NONCE_BYTES).toString('base64url');
   const page = built.replace(/<(script|link)\b/g, `<$1 nonce="${nonce}"`);
   return new Response(page, {

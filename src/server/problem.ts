@@ -31,7 +31,14 @@ const NOT_UNDERSTOOD = 422;
 
 export function problemOf(refusal: Refusal): Problem {
   const status = STATUS_OF[refusal.code] ?? NOT_UNDERSTOOD;
-  return { type: 'about:blank', title: refusal.code.replaceAll('-', ' '), status, detail: sentence(refusal), code: refusal.code, place: refusal.place };
+  return {
+    type: 'about:blank',
+    title: refusal.code.replaceAll('-', ' '),
+    status,
+    detail: sentence(refusal),
+    code: refusal.code,
+    place: refusal.place,
+  };
 }
 
 export function toProblem(status: number, code: string, detail: string, place = ''): Problem {
