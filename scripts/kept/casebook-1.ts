@@ -44,12 +44,10 @@ function addCase(sqlite: Database.Database, example: CaseState['case'], number: 
   const changes: Change[] = [{ at: '/case/sample', was: 'A', to: `S${number}` }];
   const second = applyChanges(first, changes).state;
   const edited = number === cases;
-  const summary = JSON.stringify(summaryOf(number));
   const { lastInsertRowid: n } = sqlite
-    .prepare(
-      'INSERT INTO cases (id, revision, created, changed, archived, removed, summary, summary_revision) VALUES (?, ?, ?, ?, ?, ?, ?, 1)',
-    )
-    .run(id, edited ? 2 : 1, DAY, DAY, number === 1 ? DAY : null, number === 2 ? DAY : null, summary);
+    .prepare('INSERT INTO cases (id, revision, created, changed, archived, removed) VALUES (?, ?, ?, ?, ?, ?)')
+    .run(id, edited ? 2 : 1, DAY, DAY, number === 1 ? DAY : null, number === 2 ? DAY : null);
+  sqlite.prepare('INSERT INTO summaries (case_n, revision, body) VALUES (?, 1, ?)').run(n, JSON.stringify(summaryOf(number)));
   const addRevision = sqlite.prepare(
     "INSERT INTO revisions (case_n, revision, at, writer, step, name, of_step, changes, sha256) VALUES (?, ?, ?, 'kept', ?, ?, NULL, ?, ?)",
   );

@@ -255,6 +255,12 @@ describe('an archive that is not as it was packed is refused whole', () => {
     ],
     ['a change that does not fit', 'history/revisions.jsonl', (text: string) => text.replace('"was":"A"', '"was":"Z"')],
     ['a document that is not the newest state', 'case/case.json', (text: string) => text.replace('"B"', '"C"')],
+    ['a name without canonical text', 'history/states.jsonl', (text: string) => text.replace('"drafts":{}', '"drafts":{"1":"x"}')],
+    [
+      'nesting without end',
+      'history/states.jsonl',
+      (text: string) => text.replace('"drafts":{}', `"drafts":{"x":${'['.repeat(200_000)}${']'.repeat(200_000)}}`),
+    ],
     ['a published Assessment with other bytes', 'history/assessments.jsonl', (text: string) => text.replace('"bytes":"ey', '"bytes":"ez')],
   ])('%s, its manifest made to match', async (_, name, change) => {
     const other = rehashed(name, change);

@@ -34,7 +34,7 @@ export async function unpack(store: CasebookStore, archive: ArchiveBytes, at: st
   if (isRefusal(manifest)) return manifest;
   const wrong = (await compareEntries(parts, manifest)) ?? (await compareLayout(archive, parts));
   if (wrong !== null) return wrong;
-  const history = await readHistory(parts, manifest);
+  const history = await readHistoryOrRefuse(parts, manifest);
   if (isRefusal(history)) return history;
   const { id } = manifest.case;
   if ((await store.cases.head(id)) !== null)
@@ -95,6 +95,15 @@ async function compareLayout(archive: ArchiveBytes, parts: Parts): Promise<Refus
   return was.digest('hex') === is.digest('hex')
     ? null
     : refuse('layout-differs', 'bytes around the entries that are not ours', 'an archive as it was packed');
+}
+
+/** What cannot even be gone through (nested without end, names that have no canonical text) is the archive's fault, not a defect. */
+async function readHistoryOrRefuse(parts: Parts, manifest: Manifest): Promise<CaseHistory | Refusal> {
+  try {
+    return await readHistory(parts, manifest);
+  } catch (error) {
+    return refuse('history-broken', (error as Error).message, 'a history that can be replayed', { place: REVISIONS });
+  }
 }
 
 /** Every revision replayed and held against its hash; every file that any of them names is there, and no other. */

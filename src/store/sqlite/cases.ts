@@ -90,10 +90,19 @@ export function sqliteCases(connection: Connection): CaseStore {
       }),
     writeSummary: (id, summary) =>
       connection.write(async (db) => {
-        const found = await db.selectFrom('cases').select(['n', 'summary_revision']).where('id', '=', id).executeTakeFirst();
-        if (found === undefined || (found.summary_revision ?? 0) > summary.revision) return;
-        const row = { summary: JSON.stringify(summary), summary_revision: summary.revision };
-        await db.updateTable('cases').set(row).where('n', '=', found.n).execute();
+        const found = await db
+          .selectFrom('cases')
+          .leftJoin('summaries', 'summaries.case_n', 'cases.n')
+          .select(['cases.n', 'summaries.revision'])
+          .where('id', '=', id)
+          .executeTakeFirst();
+        if (found === undefined || (found.revision ?? 0) > summary.revision) return;
+        const row = { revision: summary.revision, body: JSON.stringify(summary) };
+        await db
+          .insertInto('summaries')
+          .values({ case_n: found.n, ...row })
+          .onConflict((clash) => clash.column('case_n').doUpdateSet(row))
+          .execute();
         indexCaseNow(connection.sqlite, found.n, id, summary);
       }),
     find: (query) => connection.run((db) => findCases(db, query)),

@@ -33,7 +33,14 @@ export async function checkCasebook(
   if (structure !== 'ok') tally.wrong.push(refuse('casebook-damaged', structure, 'a sound file', { place: connection.path }));
   for (const { table, rowid } of connection.sqlite.pragma('foreign_key_check') as { table: string; rowid: number }[])
     tally.wrong.push(refuse('reference-missing', `row ${rowid} of ${table}`, 'a row that it refers to', { place: table }));
-  const ids = await connection.run((db) => db.selectFrom('cases').select(['n', 'id', 'revision', 'summary']).orderBy('id').execute());
+  const ids = await connection.run((db) =>
+    db
+      .selectFrom('cases')
+      .leftJoin('summaries', 'summaries.case_n', 'cases.n')
+      .select(['cases.n', 'cases.id', 'cases.revision', 'summaries.body as summary'])
+      .orderBy('cases.id')
+      .execute(),
+  );
   const files = await connection.run((db) =>
     db.selectFrom('files').select(['n', 'sha256', 'bytes']).where('sha256', 'is not', null).orderBy('n').execute(),
   );

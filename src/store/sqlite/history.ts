@@ -16,11 +16,7 @@ export function admitHistory(connection: Connection, id: string, history: CaseHi
     if ((await findCase(db, id)) !== null)
       return refuse('case-exists', id, 'an id that no case of this casebook has had', { place: '/id' });
     const head = { id, revision: last.revision, created: first.at, changed: last.at, archived: history.archived, removed: null };
-    const { n } = await db
-      .insertInto('cases')
-      .values({ ...head, summary: null, summary_revision: null })
-      .returning('n')
-      .executeTakeFirstOrThrow();
+    const { n } = await db.insertInto('cases').values(head).returning('n').executeTakeFirstOrThrow();
     for (const { revision, ...written } of history.revisions) await addRevision(db, n, revision, written);
     for (const kept of history.states) await addState(db, n, kept);
     for (const kept of history.assessments) await addAssessment(db, n, kept);

@@ -29,6 +29,10 @@ export function versionOf(sqlite: Database): number {
 }
 
 function indexAllAgain(sqlite: Database): void {
-  const cases = sqlite.prepare<[], { n: number; id: string; summary: string | null }>('SELECT n, id, summary FROM cases').all();
+  const cases = sqlite
+    .prepare<[], { n: number; id: string; summary: string | null }>(
+      'SELECT n, id, body AS summary FROM cases LEFT JOIN summaries ON case_n = n',
+    )
+    .all();
   for (const { n, id, summary } of cases) indexCaseNow(sqlite, n, id, summary === null ? null : (JSON.parse(summary) as CaseSummary));
 }

@@ -17,6 +17,7 @@ import { takeWriteLock, type WriteLock } from './write-lock.ts';
 
 export const IN_MEMORY = ':memory:';
 const BUSY_TIMEOUT_MS = 5000; // another process may hold the file for the moment of a checkpoint; house choice
+const CACHE_KIB = 32 * 1024; // holds what a search among 10,000 cases goes through; filled as it is used
 const ANY_WRITE_BIT = 0o222;
 
 export interface OpenOptions {
@@ -89,6 +90,7 @@ async function settle(path: string, sqlite: Sqlite, access: OpenOptions['access'
     migrate(sqlite);
   }
   sqlite.pragma('foreign_keys = ON');
+  sqlite.pragma(`cache_size = -${CACHE_KIB}`);
   const db = new Kysely<CasebookTables>({ dialect: new SqliteDialect({ database: sqlite }) });
   const connection = new Connection(path, sqlite, db);
   const files = sqliteFiles(connection);

@@ -10,9 +10,8 @@ export interface CasebookTables {
     changed: string;
     archived: string | null;
     removed: string | null;
-    summary: string | null;
-    summary_revision: number | null;
   };
+  summaries: { case_n: number; revision: number; body: string };
   revisions: {
     case_n: number;
     revision: number;

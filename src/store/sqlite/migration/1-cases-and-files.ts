@@ -11,9 +11,13 @@ export const casesAndFiles: Migration = {
       created TEXT NOT NULL,
       changed TEXT NOT NULL,
       archived TEXT,
-      removed TEXT,
-      summary TEXT,
-      summary_revision INTEGER
+      removed TEXT
+    ) STRICT;
+    -- apart from the cases, which are gone through at every search and must stay narrow
+    CREATE TABLE summaries (
+      case_n INTEGER PRIMARY KEY REFERENCES cases (n),
+      revision INTEGER NOT NULL,
+      body TEXT NOT NULL
     ) STRICT;
     CREATE TABLE revisions (
       case_n INTEGER NOT NULL REFERENCES cases (n),

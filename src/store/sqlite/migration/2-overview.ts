@@ -22,14 +22,14 @@ export const overview: Migration = {
       PRIMARY KEY (field, word, case_n)
     ) STRICT, WITHOUT ROWID;
     CREATE INDEX labels_of_case ON labels (case_n);
+    -- by case first: its forty or so margins are then written into one page, and not into forty
     CREATE TABLE marks (
-      check_id TEXT NOT NULL,
       case_n INTEGER NOT NULL REFERENCES cases (n),
+      check_id TEXT NOT NULL,
       failed INTEGER NOT NULL,
       margin REAL,
-      PRIMARY KEY (check_id, case_n)
+      PRIMARY KEY (case_n, check_id)
     ) STRICT, WITHOUT ROWID;
-    CREATE INDEX marks_of_case ON marks (case_n);
   `,
   indexAgain: true,
 };
