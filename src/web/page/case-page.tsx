@@ -65,8 +65,11 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
   const { view, id } = snapshot;
   const rows = view.groups.flatMap(({ checks }) => checks.map(({ lead }) => lead));
   const openOrigin = useCallback((step: string, from?: HTMLElement | null): void => {
-    setOrigin(step);
-    setCameFrom(from ?? (document.activeElement as HTMLElement | null));
+    setOrigin((open) => {
+      // on the way further down the focus still returns to where the first number stood
+      if (open === null) setCameFrom(from ?? (document.activeElement as HTMLElement | null));
+      return step;
+    });
   }, []);
   const closeOrigin = (): void => {
     setOrigin(null);
@@ -137,7 +140,7 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
             <button type="button" className="btn" onClick={() => setFinding(true)}>
               Find <kbd>/</kbd>
             </button>
-            <a className="btn" href={reportOf(id)} target="_blank" rel="noreferrer">
+            <a className="btn wide-only" href={reportOf(id)} target="_blank" rel="noreferrer">
               Report
             </a>
             <Link className="btn" to={toBenchPath(id)}>
@@ -152,13 +155,13 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
               key={chapter}
               chapter={current}
               origin={origin}
-              setOrigin={setOriginFrom(setOrigin, closeOrigin)}
+              setOrigin={setOriginFrom(openOrigin, closeOrigin)}
               selected={selected}
             />
           )}
           {chapter === 'sample' && <SamplePage />}
           {chapter === 'files' && <FilesPage />}
-          {chapter === 'judgement' && <JudgementPage origin={origin} setOrigin={setOriginFrom(setOrigin, closeOrigin)} />}
+          {chapter === 'judgement' && <JudgementPage origin={origin} setOrigin={setOriginFrom(openOrigin, closeOrigin)} />}
         </main>
         <VerdictColumn selected={selected} onSelect={setSelected} />
         {finding && <FindList onClose={() => setFinding(false)} onFinding={setSelected} />}

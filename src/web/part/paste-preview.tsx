@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { parseNumber } from '../../core/quantity/parse-number.ts';
+import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 
 /** A block of cells on its way into a table: where it goes, its rows as typed, what was not understood. */
@@ -28,7 +29,7 @@ export function readPasted(text: string, to: { row: number; column: number; colu
 }
 
 function isNumber(cell: string): boolean {
-  return !isRefusal(parseNumber(cell.replace(/\s*[a-zA-Z°µΩ%]+$/, '')));
+  return !isRefusal(parseNumber(cell)) || !isRefusal(parseQuantity(cell));
 }
 
 const SHOWN = 4; // first rows of a preview

@@ -12,11 +12,11 @@ export function SavedState() {
         {trouble !== null ? <span className="trouble">{trouble.words}</span> : waiting > 0 ? `saving ${waiting}` : `saved ${time}`}
       </span>
       <button type="button" className="btn" disabled={undo === null} onClick={() => void store.undo()}>
-        Undo{undo === null ? '' : ` ${stepWords(undo)}`}
+        Undo{undo !== null && <span className="wide-only"> {stepWords(undo)}</span>}
       </button>
       {redo !== null && (
         <button type="button" className="btn" onClick={() => void store.redo()}>
-          Redo {stepWords(redo)}
+          Redo <span className="wide-only">{stepWords(redo)}</span>
         </button>
       )}
     </>

@@ -30,10 +30,17 @@ export function Spine({ id, view, current }: { id: string; view: WorkspaceView; 
   );
 }
 
+/** On a narrow page the chapters are a strip: the current one is drawn into it. */
+function toView(item: HTMLElement | null): void {
+  const strip = item?.parentElement;
+  if (item !== null && strip !== null && strip !== undefined && strip.scrollWidth > strip.clientWidth)
+    strip.scrollLeft = item.offsetLeft - (strip.clientWidth - item.offsetWidth) / 2;
+}
+
 function Chapter(props: { id: string; chapter: string; title: string; current: string; markSvg?: string; word?: string; count?: number }) {
   const { id, chapter, title, current, markSvg, word, count } = props;
   return (
-    <li className={chapter === current ? 'cur' : ''}>
+    <li className={chapter === current ? 'cur' : ''} ref={chapter === current ? toView : null}>
       <Link to={toCasePath(id, chapter)} {...(chapter === current ? { 'aria-current': 'page' as const } : {})}>
         {markSvg === undefined ? <i className="none" /> : <RawHtml html={markSvg} />}
         <span>

@@ -88,7 +88,9 @@ export class CaseStore {
     const inside = items.find(([at]) => place === at || place.startsWith(`${at}/`));
     if (inside !== undefined) return valueAtPlace({ item: inside[1] }, `/item${place.slice(inside[0].length)}`);
     const value = valueAtPlace(state, place);
-    const joining = items.filter(([at]) => at.slice(0, at.lastIndexOf('/')) === place).map(([, item]) => item);
+    const apart = items.filter(([at]) => at.slice(0, at.lastIndexOf('/')) === place).map(([, item]) => item);
+    const held = Array.isArray(value) ? (value as readonly { readonly id?: string }[]).map(({ id }) => id) : [];
+    const joining = apart.filter((item) => !held.includes((item as { readonly id?: string }).id));
     return joining.length > 0 && (value === undefined || Array.isArray(value)) ? [...((value ?? []) as Json[]), ...joining] : value;
   }
 
