@@ -170,6 +170,6 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
   );
 }
 
-function setOriginFrom(set: (step: string | null) => void, close: () => void): (step: string | null) => void {
+function setOriginFrom(set: (step: string) => void, close: () => void): (step: string | null) => void {
   return (step) => (step === null ? close() : set(step));
 }

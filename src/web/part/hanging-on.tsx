@@ -2,22 +2,26 @@ import { findingsOn } from '../state/hanging-on.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { RawHtml } from './raw-html.tsx';
 
-const MOST = 4;
+const WORST_FIRST = ['fail', 'inconclusive', 'notAssessed', 'pass', 'notApplicable'];
 
-/** Which findings hang on this entry: a mark each, leading to the finding. */
+/** Which findings hang on this entry: the mark of the worst of them and how many there are, leading to it. */
 export function HangingOn({ place }: { place: string }) {
   const { view } = useSnapshot();
   const { showFinding } = useOpenPage();
-  const found = findingsOn(place, view.rows);
-  if (found.length === 0) return null;
+  const found = findingsOn(place, view.rows).toSorted((a, b) => WORST_FIRST.indexOf(a.outcome) - WORST_FIRST.indexOf(b.outcome));
+  const [worst] = found;
+  if (worst === undefined) return null;
+  const spoken = found.map((row) => row.spoken).join(' ');
   return (
-    <span className="hanging">
-      {found.slice(0, MOST).map((row) => (
-        <button type="button" key={row.id} aria-label={`decides ${row.spoken}`} title={row.spoken} onClick={() => showFinding(row.id)}>
-          <RawHtml html={row.markSvg} />
-        </button>
-      ))}
-      {found.length > MOST && <small>+{found.length - MOST}</small>}
-    </span>
+    <button
+      type="button"
+      className="hanging"
+      aria-label={`Decides: ${spoken}`}
+      title={`Decides: ${spoken}`}
+      onClick={() => showFinding(worst.id)}
+    >
+      <RawHtml html={worst.markSvg} />
+      {found.length > 1 && <small>{found.length}</small>}
+    </button>
   );
 }
