@@ -53,7 +53,7 @@ await inScratch(async (folder) => {
     ['two words searched', { ...page, search: 'quay 77' }],
     [
       'verdict, hazard, kind and claim',
-      { ...page, failure: ['Unsafe'], hazard: ['shock'], kind: ['usbC'], claim: ['12 V 2 A'], sort: 'name' },
+      { ...page, failure: ['Unsafe'], hazard: ['shock'], kind: ['usbA'], claim: ['12 V 2 A'], sort: 'name' },
     ],
   ];
   for (const [name, query] of queries) {

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { cp, mkdtemp, readFile, rm, truncate, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -110,6 +111,11 @@ describe('what cannot be done with a casebook is one sentence, and exit code 1',
     expect(code).toBe(1);
     expect(out).toBe('');
     expect(err.trim().split('\n')).toHaveLength(1);
+  });
+  test('an archive that is refused makes no casebook', async () => {
+    const { code } = await mainsworthy(['unpack', at('changed.zip'), '--casebook', at('unmade.casebook')]);
+    expect(code).toBe(1);
+    expect(existsSync(at('unmade.casebook'))).toBe(false);
   });
   test('a casebook that something else writes to', async () => {
     const store = await mustOpen(book);

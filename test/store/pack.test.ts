@@ -10,6 +10,7 @@ import { pack } from '../../src/app/casebook/pack.ts';
 import type { ArchiveBytes } from '../../src/app/casebook/read-archive.ts';
 import { stateAt } from '../../src/app/casebook/state-at.ts';
 import { unpack } from '../../src/app/casebook/unpack.ts';
+import { bytesPart } from '../../src/app/casebook/write-archive.ts';
 import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
 import { archiveFile, writeNewFile } from '../../src/store/folder/archive-file.ts';
 import { caseFolder } from '../../src/store/folder/case-folder.ts';
@@ -77,6 +78,7 @@ function bytesOf(buffer: Buffer): ArchiveBytes {
   return {
     bytes: buffer.length,
     async *read(start, end) {
+      if (end <= start) throw new Error('nothing was asked for');
       yield buffer.subarray(start, end);
     },
   };
@@ -122,7 +124,7 @@ describe('a case that is packed and unpacked', () => {
     const entries = readZip(packed);
     const target = folderTarget(join(scratch.folder, 'folder'));
     for (const { name, data } of entries.filter((entry) => entry.name.startsWith('case/')))
-      await target.write(name, bytesOf(data).read(0, data.length));
+      await target.write(name, bytesPart(name, data).read());
     expect(entries.map(({ name }) => name)).toContain('case/picture.csv');
     const again = await importFolder(to, caseFolder(join(scratch.folder, 'folder', 'case')), { at: minute(0), by: 'test', step: 's' });
     expect(again).toMatchObject({ id: ID, revision: 1 });
@@ -283,6 +285,10 @@ describe('photos', () => {
   test('do not leave where nothing can take their place out', async () => {
     expect(await pack(from, ID, NO_PHOTOS)).toMatchObject({ code: 'photo-not-cleaned' });
     expect(await exportFolder(from, ID, folderTarget(join(scratch.folder, 'out')), NO_PHOTOS)).toMatchObject({ code: 'photo-not-cleaned' });
+  });
+  test('that cannot be opened do not leave', async () => {
+    const withoutPlace = () => Promise.reject(new Error('no picture'));
+    expect(await pack(from, ID, { withoutPlace })).toMatchObject({ code: 'photo-not-cleaned', got: 'photo.jpg (no picture)' });
   });
   test('leave in an archive without their place, and the whole history goes by the hash that they then have', async () => {
     const archive = await packedOf(from, { withoutPlace: clean });

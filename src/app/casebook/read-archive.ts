@@ -8,7 +8,7 @@ import type { ArchivePart } from './write-archive.ts';
 /** Bytes that can be read from any place, wherever they are. */
 export interface ArchiveBytes {
   readonly bytes: number;
-  /** From `from` up to but without `to`. */
+  /** From `from` up to but without `to`, which is always beyond it. */
   read(from: number, to: number): AsyncIterable<Uint8Array>;
 }
 
@@ -74,7 +74,7 @@ class Reader extends yauzl.RandomAccessReader {
     this.#archive = archive;
   }
   override _readStreamForRange(start: number, end: number): Readable {
-    return Readable.from(this.#archive.read(start, end));
+    return Readable.from(end > start ? this.#archive.read(start, end) : []);
   }
 }
 

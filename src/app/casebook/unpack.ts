@@ -26,8 +26,21 @@ import { type ArchivePart, writeArchive } from './write-archive.ts';
 
 type Parts = ReadonlyMap<string, ArchivePart>;
 
+/** A packed case of which every byte has been looked at. */
+export interface Packed {
+  readonly id: string;
+  readonly history: CaseHistory;
+  readonly parts: Parts;
+}
+
 /** Takes a packed case into a casebook, whole or not at all. `at` is the time that the uploads carry while they last. */
 export async function unpack(store: CasebookStore, archive: ArchiveBytes, at: string): Promise<CaseHead | Refusal> {
+  const packed = await readPack(archive);
+  return isRefusal(packed) ? packed : admitPack(store, packed, at);
+}
+
+/** Looks at everything in an archive before any casebook is touched. */
+export async function readPack(archive: ArchiveBytes): Promise<Packed | Refusal> {
   const parts = await readArchive(archive);
   if (isRefusal(parts)) return parts;
   const manifest = await readManifest(parts);
@@ -35,8 +48,10 @@ export async function unpack(store: CasebookStore, archive: ArchiveBytes, at: st
   const wrong = (await compareEntries(parts, manifest)) ?? (await compareLayout(archive, parts));
   if (wrong !== null) return wrong;
   const history = await readHistoryOrRefuse(parts, manifest);
-  if (isRefusal(history)) return history;
-  const { id } = manifest.case;
+  return isRefusal(history) ? history : { id: manifest.case.id, history, parts };
+}
+
+export async function admitPack(store: CasebookStore, { id, history, parts }: Packed, at: string): Promise<CaseHead | Refusal> {
   if ((await store.cases.head(id)) !== null)
     return refuse('case-exists', id, 'a case that this casebook does not have yet, nor ever had', { place: MANIFEST });
   try {

@@ -33,7 +33,11 @@ export async function findReplacements(
           place: '/files',
         });
       const bytes = await readWhole(files, sha256);
-      const clean = await withoutPlace(bytes, media);
+      const clean = await withoutPlace(bytes, media).catch((error: Error) => error);
+      if (clean instanceof Error)
+        return refuse('photo-not-cleaned', `${path} (${clean.message})`, 'a photo that can be opened to take its place out', {
+          place: '/files',
+        });
       const hash = createHash('sha256').update(clean).digest('hex');
       if (hash !== sha256) replacements.set(sha256, { sha256: hash, bytes: clean });
     }
