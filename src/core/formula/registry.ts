@@ -6,6 +6,7 @@ import { energyInLimiter as boardEnergyInLimiter } from './board/energy-in-limit
 import { halfOfCrest as boardHalfOfCrest } from './board/half-of-crest.ts';
 import { halfOfIntegral as boardHalfOfIntegral } from './board/half-of-integral.ts';
 import { halfOfPower as boardHalfOfPower } from './board/half-of-power.ts';
+import { holdUp as boardHoldUp } from './board/hold-up.ts';
 import { inrushIntegral as boardInrushIntegral } from './board/inrush-integral.ts';
 import { inrushPeak as boardInrushPeak } from './board/inrush-peak.ts';
 import { integralOfCurrent as boardIntegralOfCurrent } from './board/integral-of-current.ts';
@@ -69,6 +70,7 @@ export const FORMULAS: readonly Formula[] = [
   boardHalfOfCrest,
   boardHalfOfIntegral,
   boardHalfOfPower,
+  boardHoldUp,
   boardInrushIntegral,
   boardInrushPeak,
   boardIntegralOfCurrent,

@@ -8,6 +8,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { outcomeText } from '../words/outcome-words.ts';
+import { riseText } from '../words/rise-text.ts';
 import { conditionWords, decisionWords, evidenceWords, setFound, setOrigins, setOthers, setRemarks } from './finding-parts.ts';
 import { wordClass } from './portrait-section.ts';
 import { setGrade } from './quantity.ts';
@@ -83,7 +84,7 @@ function setOne(finding: Finding, before: Finding | undefined, { shared, assessm
     origins.markup === '' ? NOTHING : html`Worked out: ${origins}.`,
     evidence === '' ? NOTHING : html`Evidence: ${evidence}.`,
   ];
-  return html`<article class="find one" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="prow"><span class="ms">${drawOutcomeMark(finding.outcome, MARK)}</span><div class="nm"><h4>${finding.about ?? getCheckWords(finding.check).title}</h4><span>${finding.limit === null ? '' : namedLimitText(finding.limit, finding.show)}</span></div><span class="ln">${drawMarginLine(finding, MARGIN_LINE_ROW)}</span><span class="vl">${setFound(finding)}</span><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
+  return html`<article class="find one" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="prow"><span class="ms">${drawOutcomeMark(finding.outcome, MARK)}</span><div class="nm"><h4>${finding.about ?? getCheckWords(finding.check).title}</h4><span>${[finding.limit === null ? '' : namedLimitText(finding.limit, finding.show), riseText(finding)].filter((part) => part !== '').join(', ')}</span></div><span class="ln">${drawMarginLine(finding, MARGIN_LINE_ROW)}</span><span class="vl">${setFound(finding)}</span><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
 <p class="small">${joined(
     told.filter(({ markup }) => markup !== ''),
     ' ',

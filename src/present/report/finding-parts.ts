@@ -10,6 +10,7 @@ import { decisionText, isStruck } from '../words/finding-text.ts';
 import { CONSEQUENCE_WORDS } from '../words/hazard-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { NOTES } from '../words/notes.ts';
+import { riseText } from '../words/rise-text.ts';
 import { needsConditions } from './chapter.ts';
 import { setGrade, setMeasured } from './quantity.ts';
 import { fieldWords, linkToStep, type ReportExtras } from './report-parts.ts';
@@ -26,7 +27,8 @@ export function setFound(finding: Finding): Markup {
 }
 
 export function setLimit(limit: Limit, finding: Finding): Markup {
-  return html`${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}`;
+  const rise = limit === finding.limit ? riseText(finding) : '';
+  return html`${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}${rise === '' ? NOTHING : `, ${rise}`}`;
 }
 
 export function setPlace(limit: Limit): Markup {

@@ -159,6 +159,10 @@ export const NOTES: Templates = {
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
   valleyOfEach:
     'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
+  holdUpBetween:
+    'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at least {least|s}, down to a bulk voltage at which it was seen to hold as much, and at most {most|s}, until the capacitor is empty.',
+  holdUpAtMost:
+    'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at most {most|s}, until the capacitor is empty; no run at a lower mains shows how far down it holds as much.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',

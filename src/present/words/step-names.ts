@@ -63,6 +63,7 @@ export const STEP_NAMES: Templates = {
   'estimate-copper': 'thickness of the copper, usual',
   'estimate-time': 'one second',
   'least-share': 'least share of the marked value',
+  emptyCapacitor: 'nothing left in the capacitor',
   'rectifier-bridge': 'half a period: a bridge',
   'rectifier-doubler': 'a whole period: each half of a doubler',
   'rectifier-singleDiode': 'a whole period: a single diode',
