@@ -79,6 +79,8 @@ function smallerOfTwo(bench: Bench): Derived | null {
   return values.length === 2 ? (values.toSorted((a, b) => a.value - b.value)[0] ?? null) : null;
 }
 
+const LOW_VOLTAGE_V = 1000; // where low voltage ends (IEC 60038); a mains above it is a slip of the pen
+
 interface HardestRun {
   readonly sweep: Sweep;
   readonly power: Derived;
@@ -91,7 +93,7 @@ function hardestRuns(levels: readonly LevelFacts[]): HardestRun[] {
     if (window === null) continue;
     for (const sweep of sweeps) {
       const mains = sweep.mains?.value ?? 0;
-      if (mains <= 0 || (sweep.frequency?.value ?? 0) <= 0) continue;
+      if (mains <= 0 || mains > LOW_VOLTAGE_V || (sweep.frequency?.value ?? 0) <= 0) continue;
       for (const { voltage, inputPower } of sweep.rows) {
         const held = voltage.value >= window.least.value && voltage.value <= window.most.value;
         if (!held || inputPower === null || inputPower.value <= 0) continue;
