@@ -21,6 +21,7 @@ import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insu
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
 import { leastSlotWidth as insulationLeastSlotWidth } from './insulation/least-slot-width.ts';
 import { notBelowClearance as insulationNotBelowClearance } from './insulation/not-below-clearance.ts';
+import { olderClearance as insulationOlderClearance } from './insulation/older-clearance.ts';
 import { reinforcedCreepage as insulationReinforcedCreepage } from './insulation/reinforced-creepage.ts';
 import { requiredClearance as insulationRequiredClearance } from './insulation/required-clearance.ts';
 import { roundUpClearance as insulationRoundUpClearance } from './insulation/round-up-clearance.ts';
@@ -85,6 +86,7 @@ export const FORMULAS: readonly Formula[] = [
   insulationGreatestPeak,
   insulationLeastSlotWidth,
   insulationNotBelowClearance,
+  insulationOlderClearance,
   insulationReinforcedCreepage,
   insulationRequiredClearance,
   insulationRoundUpClearance,

@@ -15,6 +15,7 @@ import { clearanceImpulse as iec6066412007ClearanceImpulse } from './iec-60664-1
 import { grooveWidth as iec6066412007GrooveWidth } from './iec-60664-1/2007/groove-width.ts';
 import { nextImpulse as iec6066412007NextImpulse } from './iec-60664-1/2007/next-impulse.ts';
 import { ratedImpulseVoltage as iec6066412007RatedImpulseVoltage } from './iec-60664-1/2007/rated-impulse-voltage.ts';
+import { additionalClearance as iec6095012005AdditionalClearance } from './iec-60950-1/2005/additional-clearance.ts';
 import { clearance as iec6095012005Clearance } from './iec-60950-1/2005/clearance.ts';
 import { componentTemperature as iec6095012005ComponentTemperature } from './iec-60950-1/2005/component-temperature.ts';
 import { plugDischarge as iec6095012005PlugDischarge } from './iec-60950-1/2005/plug-discharge.ts';
@@ -49,6 +50,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6066412007GrooveWidth,
   iec6066412007NextImpulse,
   iec6066412007RatedImpulseVoltage,
+  iec6095012005AdditionalClearance,
   iec6095012005Clearance,
   iec6095012005ComponentTemperature,
   iec6095012005PlugDischarge,
