@@ -40,6 +40,7 @@ import { beyondWindow as loadBeyondWindow } from './load/beyond-window.ts';
 import { cableResistance as loadCableResistance } from './load/cable-resistance.ts';
 import { currentAtVoltage as loadCurrentAtVoltage } from './load/current-at-voltage.ts';
 import { efficiency as loadEfficiency } from './load/efficiency.ts';
+import { hotRatio as loadHotRatio } from './load/hot-ratio.ts';
 import { kneeRatio as loadKneeRatio } from './load/knee-ratio.ts';
 import { leastPower as loadLeastPower } from './load/least-power.ts';
 import { noFailureBound as loadNoFailureBound } from './load/no-failure-bound.ts';
@@ -105,6 +106,7 @@ export const FORMULAS: readonly Formula[] = [
   loadCableResistance,
   loadCurrentAtVoltage,
   loadEfficiency,
+  loadHotRatio,
   loadKneeRatio,
   loadLeastPower,
   loadNoFailureBound,

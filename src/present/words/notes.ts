@@ -90,7 +90,11 @@ export const NOTES: Templates = {
   offerWithoutLevel: 'It offers {advertised|A} at a voltage that was not swept.',
   offerNotSwept: 'It offers {advertised|A}; nobody swept it.',
   otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
+  hotOverCold: 'Hot it holds {ratio|percent} of what it holds cold.',
+  lostInCable:
+    'At the socket it holds the claim ({held|A}, from {socket}) and at the end of the cable not ({left|A}, from {end}): what is missing is lost in the cable and its contacts.',
   // load: the mains range
+  kneeRatio: 'At the lowest mains it holds {ratio|percent} of what it holds at the highest.',
   lowestMains: 'The lowest mains of the range, from {exhibit}, at {mains|V}.',
   highestMains: 'The highest mains of the range, from {exhibit}, at {mains|V}.',
   lowestNotTried: 'Nobody tried it at the lowest mains of the range, {mains|V}.',
