@@ -53,6 +53,7 @@ import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
+import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
 import { greatestCapacitance as touchGreatestCapacitance } from './touch/greatest-capacitance.ts';
 import { leastCapacitance as touchLeastCapacitance } from './touch/least-capacitance.ts';
 import { parallelCapacitance as touchParallelCapacitance } from './touch/parallel-capacitance.ts';
@@ -119,6 +120,7 @@ export const FORMULAS: readonly Formula[] = [
   thermalAtHighestAmbient,
   thermalTrueTemperature,
   touchBoundOverTries,
+  touchCurrentFromVoltage,
   touchGreatestCapacitance,
   touchLeastCapacitance,
   touchParallelCapacitance,

@@ -68,6 +68,9 @@ export const NOTES: Templates = {
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
   bareMetal: 'A thermal picture of bare metal does not show its temperature.',
   emissivityUnknown: 'The emissivity or the reflected temperature is not known; the thermal picture cannot be read.',
+  fromVoltageToEarth: 'Worked out of the voltage to earth and what it was read across.',
+  lessThroughMeter: 'A meter lets less through than a hand does: this is a bound from below, which can fail and never pass.',
+  earthMeterNotStated: 'The input resistance of the meter is not stated: a voltage to earth then says nothing of the current.',
   // load
   reversedPoles: 'A reading is below zero: the poles of the output or of the meter are the wrong way round.',
   claimNotReached: 'The sweep ends before the claim of {claimA|A}.',

@@ -63,6 +63,8 @@ export const STEP_NAMES: Templates = {
   'estimate-copper': 'thickness of the copper, usual',
   'estimate-time': 'one second',
   'least-share': 'least share of the marked value',
+  'through-network': 'resistor of the weighted network',
+  'through-resistor': 'plain resistor in place of the network',
   emptyCapacitor: 'nothing left in the capacitor',
   'rectifier-bridge': 'half a period: a bridge',
   'rectifier-doubler': 'a whole period: each half of a doubler',
