@@ -66,9 +66,13 @@ export function evidenceWords({ fields }: Finding, extras: ReportExtras): string
   return evidenceText(fields, (field) => fieldWords(field, extras));
 }
 
+export function remarksOf({ notes }: Finding): readonly string[] {
+  return notes.map(({ key, args }) => sentenceFor(NOTES, key, args));
+}
+
 /** Remarks, and why a failure by less than 1.3 times on an unverified limit sets no headline. */
-export function setRemarks(finding: Finding): Markup {
-  const remarks = finding.notes.map(({ key, args }) => html`<li>${sentenceFor(NOTES, key, args)}</li>`);
+export function setRemarks(finding: Finding, saidAlready: ReadonlySet<string> = new Set()): Markup {
+  const remarks = remarksOf(finding).flatMap((remark) => (saidAlready.has(remark) ? [] : [html`<li>${remark}</li>`]));
   const isDoubtful = !finding.headline && finding.outcome === 'fail' && finding.margin !== null;
   const doubt = isDoubtful
     ? html`<li>Exceeds a limit that was not verified by less than 1.3 times, so it does not set the verdict.</li>`

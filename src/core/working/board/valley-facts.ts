@@ -9,6 +9,7 @@ import { type Derived, given } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { fieldOfCondition } from '../bench/conditions-of.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
+import { withMainsDoubt } from '../bench/mains-frequency-doubt.ts';
 import { findRead } from '../bench/open-value.ts';
 import type { Sweep } from '../load/read-sweep.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
@@ -52,7 +53,8 @@ function valleyOf(bench: Bench, kind: Rectifier, capacitance: Derived, { sweep, 
   const under = (key: 'mains' | 'frequency', symbol: string): Derived | null => {
     const quantity = sweep[key];
     const field = fieldOfCondition(sweep.exhibit, key, `/exhibits/${sweep.exhibit.id}`, undefined);
-    return quantity === null ? null : deriveReading(bench, quantity, { field, role: key, day: sweep.exhibit.day, symbol });
+    const doubted = quantity !== null && key === 'frequency' ? withMainsDoubt(quantity) : quantity;
+    return doubted === null ? null : deriveReading(bench, doubted, { field, role: key, day: sweep.exhibit.day, symbol });
   };
   const [mains, frequency] = [under('mains', 'V'), under('frequency', 'f')];
   if (mains === null || frequency === null) return null;

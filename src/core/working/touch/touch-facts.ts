@@ -8,6 +8,7 @@ import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
+import { withMainsDoubt } from '../bench/mains-frequency-doubt.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 import { bridgingPaths } from '../board/bridging-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
@@ -89,7 +90,7 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
         day: exhibit.day,
         symbol: 'V',
       }),
-      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, {
+      frequency: deriveReading(bench, withMainsDoubt(hertz), {
         field: fieldOfCondition(exhibit, 'frequency', field, own),
         role: 'frequency',
         day: exhibit.day,
@@ -109,8 +110,6 @@ function currentAsRead(bench: Bench, exhibit: ExhibitOf<'touch'>, text: string, 
   const field = `/exhibits/${exhibit.id}/value`;
   return deriveReading(bench, quantity, { field, role: 'touchCurrent', day: exhibit.day, instrument, symbol: 'I', show: 'milliamperes' });
 }
-
-const FREQUENCY_U_HZ = 0.05; // public mains stays within about 0.1 Hz; common practice, no source
 
 /** Upper bound of the touch current by the capacitance recorded across the barrier, with the parts it comes from. Null when none is known. */
 export function computedBound(bench: Bench, setting: SettingFacts): { current: Derived; parts: string[] }[] {
