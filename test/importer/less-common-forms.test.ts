@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
 import { type InstrumentFile, readInstrumentFile, type Settled } from '../../src/importer/read-instrument-file.ts';
+import { toTimes } from '../../src/importer/to-times.ts';
 
 function read(text: string, settled: Settled = {}): InstrumentFile {
   const file = readInstrumentFile(new TextEncoder().encode(text), settled);
@@ -82,5 +83,28 @@ describe('a unit in a column of its own', () => {
 
   it('against the heading is asked about', () => {
     expect(codes(read('Time (s);Voltage (V);Unit\n0;5.02;mV\n1;4.98;mV\n'))).toContain('unit:1');
+  });
+});
+
+describe('hours, minutes and seconds in three columns', () => {
+  const HEAD = 'Hours;Minutes;Seconds;Voltage (V)\n';
+  const times = (file: InstrumentFile): number[] => [...(toTimes(file) ?? [])];
+
+  it('are one time', () => {
+    const file = read(`${HEAD}0;59;58;5.01\n0;59;59;5.02\n1;0;0;5.03\n1;0;1;5.04\n`);
+    expect(codes(file)).toEqual([]);
+    expect(file.timeBase).toEqual({ kind: 'parts', hours: 0, minutes: 1, seconds: 2 });
+    expect(times(file)).toEqual([3598, 3599, 3600, 3601]);
+    expect(file.timeStepS).toBe(1);
+  });
+
+  it('each telling the whole time in its own unit are not put together', () => {
+    const file = read(`${HEAD}0.5;30;1800;5.01\n1;60;3600;5.02\n1.5;90;5400;5.03\n`);
+    expect(file.timeBase).toMatchObject({ kind: 'column' });
+    expect(times(file)).toEqual([1800, 3600, 5400]);
+  });
+
+  it('that go back are no plain time', () => {
+    expect(read(`${HEAD}0;59;58;5.01\n0;59;59;5.02\n0;0;0;5.03\n`).timeBase).not.toMatchObject({ kind: 'parts' });
   });
 });
