@@ -15,6 +15,7 @@ import { loopResistance as boardLoopResistance } from './board/loop-resistance.t
 import { meltingCurrent as boardMeltingCurrent } from './board/melting-current.ts';
 import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
+import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
@@ -82,6 +83,7 @@ export const FORMULAS: readonly Formula[] = [
   boardMeltingCurrent,
   boardShareOfMarked,
   boardSumOfCapacitances,
+  boardUsualCapacitance,
   boardValleyAfter,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,

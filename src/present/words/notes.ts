@@ -166,6 +166,7 @@ export const NOTES: Templates = {
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
   valleyOfEach:
     'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
+  usualBulk: 'Beside it: {found|F} are there for the {power|W} that are printed; makers take {least|F} to {most|F}, a habit and no limit.',
   holdUpBetween:
     'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at least {least|s}, down to a bulk voltage at which it was seen to hold as much, and at most {most|s}, until the capacitor is empty.',
   holdUpAtMost:

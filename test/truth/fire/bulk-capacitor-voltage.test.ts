@@ -297,3 +297,22 @@ describe('how long the output outlives the mains, at each mains voltage', () => 
     expect(Number(low!['most'])).toBeLessThan(13e-3);
   });
 });
+
+describe('what makers take for as many watts, shown beside', () => {
+  // 2 to 3 µF a watt where the lowest mains is American, 1 µF where it is European (two makers' notes); 5 V 2 A printed are 10 W
+  const told = (setting: CasePatch['setting'], more: CasePatch = {}): unknown => {
+    const patch = onBoard([electrolytic('c1', 'hv-plus', 'hv-minus', '400 V', { measured: '15 µF ± 0.1 µF' })]);
+    const finding = judged({ ...patch, ports: [usbPort('2 A')], exhibits: [], setting: setting!, ...more });
+    return finding.notes.find(({ key }) => key === 'usualBulk')?.args;
+  };
+  const farads = (value: number): unknown => expect.closeTo(value, 12);
+
+  it('goes by the lowest mains', () => {
+    expect(told({ market: 'US' })).toEqual({ found: farads(15e-6), power: 10, least: farads(20e-6), most: farads(30e-6) });
+    expect(told({ market: 'EU' })).toEqual({ found: farads(15e-6), power: 10, least: farads(10e-6), most: farads(10e-6) });
+  });
+
+  it('and is not said where nothing is printed', () => {
+    expect(told({ market: 'EU' }, { ports: [] })).toBeUndefined();
+  });
+});

@@ -6,6 +6,7 @@ import type { Derived } from '../../trace/derived.ts';
 import type { Note, StepNode } from '../../trace/step.ts';
 import { type BulkCapacitor, bulkFacts } from '../../working/board/bulk-facts.ts';
 import { type HoldUp, holdUpAtEachMains } from '../../working/board/hold-up-facts.ts';
+import { type UsualBulk, usualBulk } from '../../working/board/usual-bulk.ts';
 import { bulkValleys } from '../../working/board/valley-facts.ts';
 import { atLeast, type LimitLine, undecided } from '../decide.ts';
 import { defineCheck, type Subject } from '../define-check.ts';
@@ -38,7 +39,7 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
   },
   judge: ({ bench, levels, setting }, { capacitor: { rating, share }, first }) => {
     if (rating.at === null) return { judgement: judgeState(rating.opened, rating.field) };
-    const beside = first ? fallAndHoldUp(holdUpAtEachMains(bulkValleys(bench, levels))) : {};
+    const beside = first ? besideIt(usualBulk(bench, setting, levels), holdUpAtEachMains(bulkValleys(bench, levels))) : {};
     const crest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
     const whole = atLeast(rating.at, line('crestOfMains', crest), setting.decision);
     if (share === 'whole' || whole.outcome === 'pass') return { judgement: whole, ...beside };
@@ -60,7 +61,15 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
   },
 });
 
-/** What the capacitor does between two charges and after the last one: numbers without a limit, at each mains voltage. */
+/** What the capacitor does between two charges and after the last one, at each mains voltage, and what makers take: numbers without a limit. */
+function besideIt(usual: UsualBulk | null, all: readonly HoldUp[]): { beside: StepNode[]; notes: Note[] } {
+  const fall = fallAndHoldUp(all);
+  if (usual === null) return fall;
+  const { found, power, least, most } = usual;
+  const args = { found: found.value, power: power.value, least: least.value, most: most.value };
+  return { beside: [least.step, most.step, ...fall.beside], notes: [{ key: 'usualBulk', args }, ...fall.notes] };
+}
+
 function fallAndHoldUp(all: readonly HoldUp[]): { beside: StepNode[]; notes: Note[] } {
   return {
     beside: all.flatMap(({ at, least, most }) => [at.conduction.step, ...(least === null ? [] : [least.step]), most.step]),
