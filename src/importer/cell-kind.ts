@@ -2,6 +2,8 @@ import { findMissingMark } from './missing-mark.ts';
 import { findHalfDay, parseClock } from './parse-clock.ts';
 import { parseNumber } from './parse-number.ts';
 import { findUnit, type Unit } from './parse-unit.ts';
+import { findScaled } from './scale-letter.ts';
+import { findGroupedByApostrophe } from './thousands-mark.ts';
 
 /** What a cell is on its own, before anything is known of its column or of the decimal mark. */
 export type CellKind = 'blank' | 'number' | 'quantity' | 'mark' | 'clock' | 'half-day' | 'text';
@@ -12,7 +14,12 @@ const LONGEST_VALUE = 48; // characters; longer cells are words
 
 export function isNumberLike(cell: string): boolean {
   if (cell.length > LONGEST_NUMBER) return false;
-  return !Number.isNaN(parseNumber(cell, 'point')) || !Number.isNaN(parseNumber(cell, 'comma')) || GROUPED.test(cell);
+  return (
+    !Number.isNaN(parseNumber(cell, 'point')) ||
+    !Number.isNaN(parseNumber(cell, 'comma')) ||
+    GROUPED.test(cell) ||
+    findGroupedByApostrophe(cell) !== null
+  );
 }
 
 const LONGEST_NUMBER = 400; // characters: every double fits in plain digits
@@ -24,7 +31,7 @@ export function toCellKind(cell: string): CellKind {
   if (findMissingMark(cell) !== null) return 'mark';
   if (parseClock(cell) !== null) return 'clock';
   if (findHalfDay(cell) !== null) return 'half-day';
-  return findQuantity(cell) === null ? 'text' : 'quantity';
+  return findQuantity(cell) === null && findScaled(cell) === null ? 'text' : 'quantity';
 }
 
 /** A number with its unit behind it, in one cell: "5.02 V". */

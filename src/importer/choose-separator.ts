@@ -3,10 +3,10 @@ import { getLine, type Lines } from './index-lines.ts';
 import { type SeparatorName, splitCells } from './split-cells.ts';
 
 /**
- * The separator that cuts the rows into equally many cells that are values. Tab and semicolon stand in no number, so they go first;
+ * The separator that cuts the rows into equally many cells that are values. Tab, semicolon and bar stand in no number, so they go first;
  * a comma may be a decimal mark, which is asked about later; blanks separate only where nothing else does.
  */
-const CANDIDATES: readonly SeparatorName[] = ['tab', 'semicolon', 'comma', 'none', 'space'];
+const CANDIDATES: readonly SeparatorName[] = ['tab', 'semicolon', 'bar', 'comma', 'none', 'space'];
 const VALUE_SHARE = 0.2; // of the cells must be values, the others words; house choice
 const EVEN_SHARE = 0.5; // of the rows with values must have the commonest number of cells; house choice
 const TEXT_FIRST_WEIGHT = 0.2; // a row that begins with a word is rather a line of the preamble
@@ -15,6 +15,7 @@ export function chooseSeparator(lines: Lines, sample: readonly number[]): Separa
   let best: SeparatorName | null = null;
   let bestShare = 0;
   for (const separator of CANDIDATES) {
+    if (separator === 'bar' && !lines.text.includes('|')) continue; // seldom there: a long file is not cut up once more for nothing
     const seen = weigh(lines, sample, separator);
     if (seen === null) continue;
     if (separator !== 'none' && seen.width < 2) continue;

@@ -1,6 +1,8 @@
 import { findQuantity } from './cell-kind.ts';
 import type { DecimalMark } from './instrument-file.ts';
 import type { RowReader } from './row-reader.ts';
+import { findScaled } from './scale-letter.ts';
+import { findGroupedByApostrophe } from './thousands-mark.ts';
 
 /** What the numbers of the table show about their decimal mark. */
 export interface DecimalEvidence {
@@ -66,7 +68,8 @@ export function weighDecimalMark(rows: RowReader, firstData: number, positions: 
 /** The number of "5,02 V". */
 function toNumberPart(cell: string): string {
   const last = cell.charCodeAt(cell.length - 1);
-  return last >= DIGIT_0 && last <= DIGIT_9 ? cell : (findQuantity(cell)?.number ?? cell);
+  if (last >= DIGIT_0 && last <= DIGIT_9) return findGroupedByApostrophe(cell) ?? cell;
+  return findQuantity(cell)?.number ?? findScaled(cell)?.number ?? cell;
 }
 
 const DIGIT_0 = 0x30;

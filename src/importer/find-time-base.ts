@@ -4,6 +4,7 @@ import { toQuantities } from './name-column.ts';
 import { findUnit, toSeconds, type Unit } from './parse-unit.ts';
 import type { SettledClock } from './settle-clock.ts';
 import { type StatedSteps, toStepAnswer } from './stated-steps.ts';
+import { findTimeInParts } from './time-in-parts.ts';
 import { type TimeRun, toTimeRun } from './time-steps.ts';
 import { toTimes } from './to-times.ts';
 
@@ -38,6 +39,12 @@ const CLOCK_START = /^\D{0,12}\d{1,2}:\d{2}/;
 const CHANNEL_NAME = /^(ch(an(nel)?)?|trace|math|probe|sensor|tc)[ _-]?\d+$/i;
 
 export function findTimeBase(asked: TimeQuestion, doubts: Doubts): FoundTime {
+  const parts = findTimeInParts(asked.columns, asked.rows);
+  if (parts !== null) {
+    const run = toTimeRun(toTimes({ ...asked, columns: [...asked.columns], timeBase: parts })!);
+    // a time that goes back or stands still is asked about column by column, as any other
+    if (run.restarts === 0 && run.longestStill < STILL_ROWS) return { base: parts, stepS: run.step };
+  }
   const candidates = findCandidates(asked);
   let chosen: { base: TimeBase & { kind: 'column' }; run: TimeRun } | null = null;
   for (const column of candidates) {

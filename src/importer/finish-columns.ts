@@ -1,12 +1,13 @@
 import type { Doubts } from './doubts.ts';
 import type { Column } from './instrument-file.ts';
 import { findHalfDay } from './parse-clock.ts';
-import type { Unit } from './parse-unit.ts';
+import { findUnit, type Unit } from './parse-unit.ts';
 import type { RawColumn } from './raw-column.ts';
 import type { Headings } from './read-headings.ts';
 import { markSensorCodes } from './sensor-codes.ts';
 import { type SettledClock, settleClock } from './settle-clock.ts';
 import { settleUnit } from './settle-unit.ts';
+import { scaleByTen, takeUnitBeside } from './unit-beside.ts';
 
 export interface FinishedColumns {
   readonly columns: Column[];
@@ -41,15 +42,18 @@ export function finishColumns(
       return toColumn(column, rows, heading.name, 's', 'time');
     }
     const before = doubts.open.length;
+    const stated = headings.unitCells[i] ?? '';
+    const beside = stated === '' ? takeUnitBeside(column, raw[i + 1], headings.headings[i + 1]?.name ?? '', rows) : null;
     const settled = settleUnit(
       column,
       rows,
       i,
-      { heading, unitCell: headings.unitCells[i] ?? '', preamble: preambleUnits[i] ?? null },
+      { heading, unitCell: beside?.symbol ?? stated, preamble: preambleUnits[i] ?? null },
       doubts,
     );
     if (doubts.open.length > before) unitAsked.add(i);
     if (settled.counts && sequence === null && isRising(column.values, rows)) sequence = i;
+    askAboutLetters(column, settled.unit, i, heading.name, doubts);
     markSensorCodes(column, rows, settled.unit, i, heading.name, doubts);
     return toColumn(column, rows, heading.name, settled.unit?.symbol ?? null, 'number');
   });
@@ -82,6 +86,20 @@ export function askAboutWords(column: RawColumn, index: number, name: string, do
     answers: ['missing'],
     columns: [index],
   });
+}
+
+/** "1.5k" under a heading in kΩ is 1.5 kΩ or 1500 kΩ; under one in Ω it is 1500 Ω, and nobody need be asked. */
+function askAboutLetters(column: RawColumn, unit: Unit | null, index: number, name: string, doubts: Doubts): void {
+  const example = column.scaled.values().next().value;
+  if (example === undefined || unit === null || (unit.power === 0 && findUnit(`k${unit.symbol}`) !== null)) return;
+  const answer = doubts.ask({
+    code: `scale-letter:${index}`,
+    question: `Column "${name}" is in ${unit.symbol}, and has numbers with a letter of their own such as "${example}": does the letter multiply that unit, or stand in its place?`,
+    answers: ['multiplies', 'in-its-place'],
+    columns: [index],
+  });
+  if (answer !== 'in-its-place') return;
+  for (const row of column.scaled.keys()) column.values[row] = scaleByTen(column.values[row]!, -unit.power);
 }
 
 /** Readings in a form nobody knows look like words: a column that states a unit is not taken for one of words unasked. */

@@ -55,11 +55,13 @@ export interface Doubt {
 /**
  * What tells the time of a row:
  * - `column`: a column of times (with its date in another column, where it is split);
+ * - `parts`: hours, minutes and seconds in three columns;
  * - `steps`: the time of the first row (0 where the file states none) and a step, both in seconds; `sequence` is the column that
  *   counts the samples, where there is one.
  */
 export type TimeBase =
   | { kind: 'column'; column: number; dateColumn: number | null; restarts: number }
+  | { kind: 'parts'; hours: number; minutes: number; seconds: number }
   | { kind: 'steps'; startS: number; stepS: number; sequence: number | null };
 
 export interface InstrumentFile {

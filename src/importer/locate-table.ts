@@ -21,7 +21,7 @@ export interface Located {
 }
 
 const SEPARATOR_LINE = /^"?sep=(.)"?\s*$/i; // a hint some exports put first for spreadsheets
-const BY_SIGN: Readonly<Record<string, SeparatorName>> = { ',': 'comma', ';': 'semicolon', '\t': 'tab', ' ': 'space' };
+const BY_SIGN: Readonly<Record<string, SeparatorName>> = { ',': 'comma', ';': 'semicolon', '\t': 'tab', '|': 'bar', ' ': 'space' };
 
 /** Finds separator and table; a preamble beside the samples goes into `preamble`. Null when there is no table. */
 export function locateTable(lines: Lines, preamble: Preamble): Located | null {

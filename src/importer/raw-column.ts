@@ -4,6 +4,8 @@ import { BEYOND_ANY_READING, findMissingMark, findMissingNumber } from './missin
 import { parseClock } from './parse-clock.ts';
 import { parseNumber } from './parse-number.ts';
 import { findUnit, type Unit } from './parse-unit.ts';
+import { findScaled } from './scale-letter.ts';
+import { findGroupedByApostrophe } from './thousands-mark.ts';
 
 export type RawKind = 'number' | 'clock' | 'half-day' | 'text';
 
@@ -37,6 +39,8 @@ export class RawColumn {
   withUnit = 0;
   bare = 0;
   otherUnits = 0;
+  /** Numbers with a letter for a power of ten, already multiplied: "1.5k" is 1500. */
+  readonly scaled = new Map<number, string>();
   texts: string[] = [];
   dates: Float64Array;
   orders = 0;
@@ -110,12 +114,21 @@ export class RawColumn {
         return true;
       }
     }
+    const grouped = findGroupedByApostrophe(cell);
+    if (grouped !== null) {
+      const whole = parseNumber(grouped, this.style.mark);
+      if (!Number.isNaN(whole)) {
+        this.values[row] = whole;
+        this.bare++;
+        return true;
+      }
+    }
     const mark = findMissingMark(cell) ?? findMarkWithUnit(cell);
     if (mark !== null) {
       this.takeMissing(row, mark);
       return true;
     }
-    if (this.takeQuantity(row, cell)) return true;
+    if (this.takeQuantity(row, cell) || this.takeScaled(row, cell)) return true;
     this.takeOdd(row, cell);
     return false;
   }
@@ -135,6 +148,17 @@ export class RawColumn {
     if (findMissingNumber(value) !== null) this.takeMissing(row, findMissingNumber(value)!);
     else this.values[row] = value;
     this.withUnit++;
+    return true;
+  }
+
+  private takeScaled(row: number, cell: string): boolean {
+    const scaled = findScaled(cell);
+    if (scaled === null) return false;
+    const value = parseNumber(shiftExponent(scaled.number, scaled.power), this.style.mark);
+    if (Number.isNaN(value)) return false;
+    this.values[row] = value;
+    this.bare++;
+    this.scaled.set(row, cell);
     return true;
   }
 

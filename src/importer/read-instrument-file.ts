@@ -271,7 +271,8 @@ function askAboutScale(preamble: Preamble, width: number, doubts: Doubts): void 
 /** Whether an open question could change the times: about the columns they stand in, or about which rows there are. */
 function isTimeOpen(base: TimeBase | null, doubts: Doubts): boolean {
   if (base === null) return false;
-  const columns = base.kind === 'column' ? [base.column, base.dateColumn] : [];
+  const columns =
+    base.kind === 'column' ? [base.column, base.dateColumn] : base.kind === 'parts' ? [base.hours, base.minutes, base.seconds] : [];
   return doubts.open.some((doubt) => ABOUT_ROWS.has(doubt.code) || doubt.columns.some((column) => columns.includes(column)));
 }
 

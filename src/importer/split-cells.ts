@@ -1,6 +1,6 @@
-export type SeparatorName = 'comma' | 'semicolon' | 'tab' | 'space' | 'none';
+export type SeparatorName = 'comma' | 'semicolon' | 'tab' | 'bar' | 'space' | 'none';
 
-const CODES: Readonly<Record<SeparatorName, number>> = { comma: 44, semicolon: 59, tab: 9, space: 32, none: -1 };
+const CODES: Readonly<Record<SeparatorName, number>> = { comma: 44, semicolon: 59, tab: 9, bar: 124, space: 32, none: -1 };
 const QUOTE = 34;
 const SPACE = 32;
 const NO_BREAK_SPACE = 0xa0;

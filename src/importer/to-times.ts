@@ -1,5 +1,6 @@
 import type { InstrumentFile } from './instrument-file.ts';
 import { findUnit, toSeconds } from './parse-unit.ts';
+import { secondsOfParts } from './time-in-parts.ts';
 
 /** The time of every row in seconds by the file's time base, NaN where it has none; null when the file has no time base. */
 export function toTimes(file: Pick<InstrumentFile, 'timeBase' | 'columns' | 'rows'>): Float64Array | null {
@@ -12,6 +13,11 @@ export function toTimes(file: Pick<InstrumentFile, 'timeBase' | 'columns' | 'row
       const nth = sequence === null ? row : sequence[row]! - sequence[0]!;
       times[row] = base.startS + nth * base.stepS;
     }
+    return times;
+  }
+  if (base.kind === 'parts') {
+    const [hours, minutes, seconds] = [base.hours, base.minutes, base.seconds].map((index) => file.columns[index]!.values);
+    for (let row = 0; row < file.rows; row++) times[row] = secondsOfParts(hours![row]!, minutes![row]!, seconds![row]!);
     return times;
   }
   const column = file.columns[base.column]!;

@@ -38,7 +38,12 @@ export function judgeReading(layout: Layout, settled: Settled = {}): Judgement {
   }
   const times = toTimes(file);
   if (times !== null && file.timeBase !== null) {
-    const touched = file.timeBase.kind === 'column' ? file.timeBase.column : file.timeBase.sequence;
+    const touched =
+      file.timeBase.kind === 'column'
+        ? file.timeBase.column
+        : file.timeBase.kind === 'parts'
+          ? file.timeBase.seconds
+          : file.timeBase.sequence;
     if (touched === null || file.columns[touched]!.usable) {
       if (layout.times === null && !isAnswered) return wrong('a time base that the file does not tell');
       for (const [row, time] of (layout.times ?? []).entries()) {

@@ -356,7 +356,7 @@ describe('tables in parts', () => {
 
 describe('readings in a form nobody knows', () => {
   it('do not vanish above the table', () => {
-    const text = 'Time (s),Voltage (V)\n0.5,1.5k\n1.5,2.5\n2.5,2.25\n';
+    const text = 'Time (s),Voltage (V)\n0.5,1.5~\n1.5,2.5\n2.5,2.25\n';
     expect(codes(read(text))).toContain('rows-above');
     expect(read(text).columns.some((column) => column.usable)).toBe(false);
   });

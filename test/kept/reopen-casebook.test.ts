@@ -7,13 +7,14 @@ import { assessCase } from '../../src/app/assess-case.ts';
 import { casebookCaseSource } from '../../src/app/casebook/casebook-case-source.ts';
 import { stateAt } from '../../src/app/casebook/state-at.ts';
 import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
+import { versionOf } from '../../src/store/sqlite/migrate.ts';
 import { MIGRATIONS, NEWEST_VERSION } from '../../src/store/sqlite/migration/migrations.ts';
 import { openCasebook } from '../../src/store/sqlite/open-casebook.ts';
-import { versionOf } from '../../src/store/sqlite/migrate.ts';
 
 const ROOT = 'test/kept';
 const folderOf = (version: number) => join(ROOT, `casebook-${version}`);
-const keptOf = (version: number) => (existsSync(folderOf(version)) ? readdirSync(folderOf(version)).map((name) => join(folderOf(version), name)) : []);
+const keptOf = (version: number) =>
+  existsSync(folderOf(version)) ? readdirSync(folderOf(version)).map((name) => join(folderOf(version), name)) : [];
 const OLDER = MIGRATIONS.map(({ version }) => version).filter((version) => version < NEWEST_VERSION);
 
 let scratch = '';

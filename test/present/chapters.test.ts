@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { BENCH_SET } from '../../src/core/check/bench-set.ts';
-import type { Assessment } from '../../src/core/result/assessment.ts';
+import type { Assessment, Finding } from '../../src/core/result/assessment.ts';
 import { toAnchor } from '../../src/present/markup/anchor.ts';
 import { CHAPTERS, isTelling } from '../../src/present/report/chapter.ts';
 import { renderReport } from '../../src/present/report/render-report.ts';
@@ -66,6 +66,65 @@ describe('the chapters of a report', () => {
     const words = 'mains 230.4 V, 50 Hz, load usb: 1.5 A, cover closed, after 60 min';
     expect(readable(sectionOf(page, 'chapter-heat'))).toContain(words);
     expect(readable(sectionOf(page, 'chapter-board'))).not.toContain(words);
+  });
+});
+
+describe('several findings of one check', () => {
+  const present = (subject: string): Finding =>
+    findingOf('labelling/ratings', {
+      subject,
+      about: subject,
+      outcome: 'pass',
+      reason: 'met',
+      measured: { word: 'present' },
+      margin: null,
+    });
+  const warm = (subject: string, notes: Finding['notes']): Finding =>
+    findingOf('fire/winding-temperature', {
+      subject,
+      about: subject,
+      outcome: 'pass',
+      reason: 'met',
+      measured: amountOf(350, 'K', 1),
+      limit: limitOf('atMost', amountOf(380, 'K'), 'memory'),
+      margin: 0.5,
+      notes,
+    });
+  const pageOf = (findings: Finding[]): string => renderReport(assessmentOf({ findings }));
+
+  it('that pass in a word stand in one row from three on, each still to be reached; two stand alone, and a failure does', () => {
+    const three = sectionOf(pageOf(['input', 'output', 'class'].map(present)), 'chapter-label');
+    expect(three.match(/class="find one plain"/g)).toHaveLength(1);
+    for (const subject of ['input', 'output', 'class'])
+      expect(three).toContain(`id="${toAnchor('finding', `labelling/ratings@${subject}`)}"`);
+    expect(sectionOf(pageOf(['input', 'output'].map(present)), 'chapter-label')).not.toContain('plain');
+    const failed: Finding = { ...present('maker'), outcome: 'fail', reason: 'notMet', measured: { word: 'absent' } };
+    const mixed = sectionOf(pageOf([...['input', 'output', 'class'].map(present), failed]), 'chapter-label');
+    expect(mixed.match(/<article class="find one(?: plain)?"/g)).toHaveLength(2);
+  });
+
+  it('that share a remark say it once, and keep their own', () => {
+    const shared = { key: 'scaledToHighestAmbient', args: {} };
+    const own = { key: 'coverOpenAtLeast', args: {} };
+    const said = readable(sectionOf(pageOf([warm('one', [shared]), warm('two', [shared, own])]), 'chapter-heat'));
+    expect(said.split('Scaled from the ambient')).toHaveLength(2);
+    expect(said.split('Read with the cover open')).toHaveLength(2);
+  });
+});
+
+describe('what to measure next', () => {
+  const next = (id: string, hazard: string[]): Assessment['next'][number] => ({
+    ...FULL.next[0]!,
+    id,
+    hazard,
+    stop: [],
+  });
+  it('says a hazard that several measurements share once, and points to it', () => {
+    const [hazard] = FULL.next.flatMap((one) => one.hazard);
+    const said = readable(sectionOf(renderReport({ ...FULL, next: [next('a', [hazard!]), next('b', [hazard!]), next('c', [])] }), 'next'));
+    expect(said.split('Hazard:')).toHaveLength(2);
+    expect(said).toContain('Hazards as in 1.');
+    expect(said.split('Hazards as in')).toHaveLength(2);
   });
 });
 

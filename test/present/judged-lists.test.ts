@@ -91,6 +91,7 @@ function heat(check: string, about: string, margin: number, note: string): Findi
     measured: amountOf(313.15 + 70 * margin, 'K', 1),
     limit: limitOf('atMost', amountOf(383.15, 'K'), 'memory'),
     margin,
+    rise: { found: 70 * margin, permitted: 70, ambient: 313.15 },
     notes: [{ key: note, args: {} }],
   });
 }
@@ -107,15 +108,9 @@ describe('the heat ladder', () => {
     expect(heatFindings(warm).map(({ about }) => about)).toEqual(['winding', 'case top']);
   });
 
-  it('says of each place whether it was scaled to the highest ambient or taken as read, and its share of the permitted rise', () => {
+  it('says of each place whether it was scaled to the highest ambient or taken as read, and the rise found of the rise permitted', () => {
     const drawn = drawHeatLadder(warm, LIST_WIDE).markup;
-    for (const said of [
-      'scaled to 40 °C ambient',
-      'as read',
-      'rise 1.30 of the permitted',
-      'rise 0.50 of the permitted',
-      'at most 110\u00a0°C',
-    ])
+    for (const said of ['scaled to 40 °C ambient', 'as read', 'rise 91 of 70\u00a0K', 'rise 35 of 70\u00a0K', 'at most 110\u00a0°C'])
       expect(drawn).toContain(said);
     // 40 °C and 1.3 times 70 K
     expect(drawn).toContain('131.0\u00a0±\u00a02.0\u00a0°C');

@@ -158,6 +158,13 @@ describe('the report', () => {
     expect(EMPTY).not.toMatch(/class="m-pass/);
   });
 
+  it('gives each reason why something was not examined once, with its chapters under it', () => {
+    const section = /<section aria-labelledby="part-unexamined">[\s\S]*?<\/section>/.exec(EMPTY)?.[0] ?? '';
+    const reasons = [...section.matchAll(/<div class="chap"><h3>([^<]+)<\/h3>/g)].map(([, reason]) => reason);
+    expect(reasons.length).toBeGreaterThan(0);
+    expect(new Set(reasons).size).toBe(reasons.length);
+  });
+
   it('lists the checks of the bench set that the assessment does not mention at all', () => {
     const page = renderReport({ ...assessmentOf(), findings: [] });
     expect(page).toContain(`${BENCH_SET.length} of ${BENCH_SET.length} checks`);

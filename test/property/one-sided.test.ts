@@ -29,6 +29,7 @@ const DISCHARGE: Readonly<Record<string, readonly [least: number, most: number]>
 /** What must hold between the inputs for the formula to mean anything. */
 const MEANS_SOMETHING: Readonly<Record<string, (plain: Readonly<Record<string, number>>) => boolean>> = {
   'board/valley-after': ({ interval, conduction }) => interval! > conduction!,
+  'board/hold-up': ({ valley, end }) => valley! > end!,
   'touch/bound-over-tries': ({ chance }) => chance! < 1,
   'touch/least-capacitance': ({ start, read }) => start! > read! * 1.01,
   'touch/residual-at-moment': ({ start, voltage }) => start! > voltage!,

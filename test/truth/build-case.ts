@@ -22,9 +22,17 @@ export function caseJson(patch: CasePatch = {}): Record<string, unknown> {
   return JSON.parse(JSON.stringify({ ...MINIMAL, ...patch })) as Record<string, unknown>;
 }
 
+/** The same with a harmless event for each that a state names as the one after which something could no longer be done. */
+function withEventsNamed(patch: CasePatch): CasePatch {
+  const known = new Set((patch.events ?? []).map(({ id }) => id));
+  const named = [...JSON.stringify(patch).matchAll(/"since":"([^"]+)"/g)].map(([, id]) => id!).filter((id) => !known.has(id));
+  const events = [...new Set(named)].map((id) => ({ id, at: '2026-03-05T09:00:00', what: 'purchased' as const }));
+  return events.length === 0 ? patch : { ...patch, events: [...(patch.events ?? []), ...events] };
+}
+
 /** The same through the schema. A case that is refused is a mistake in the test and says where. */
 export function buildCase(patch: CasePatch = {}): Case {
-  const parsed = parseCase(caseJson(patch));
+  const parsed = parseCase(caseJson(withEventsNamed(patch)));
   if (Array.isArray(parsed)) throw new Error(parsed.map(sentence).join('\n'));
   return parsed;
 }

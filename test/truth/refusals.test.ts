@@ -246,6 +246,36 @@ describe('a reference to something that is not there', () => {
     broken(spoilt(GAP, ['exhibits', 0, 'value'], { v: '9 mm', instrument: 'nowhere' }), '/exhibits/gap-1/value');
   });
 
+  it('an instrument named on what was read of a part', () => {
+    const part = across('c1', 'line', 'neutral', { measured: { v: '10 µF', instrument: 'nowhere' } });
+    broken(caseJson({ conductors: CONDUCTORS, parts: [part] }), '/parts/c1/measured/instrument');
+  });
+
+  it('a photograph: what it is to show would be shown by nothing', () => {
+    broken(spoilt(GAP, ['exhibits', 0, 'photo'], 'gap-1'), '/exhibits/gap-1/photo');
+    broken(caseJson({ conductors: CONDUCTORS, parts: [{ ...across('c1', 'line', 'neutral'), photo: 'nowhere' }] }), '/parts/c1/photo');
+    broken(
+      spoilt(GAP, ['exhibits', 0, 'value'], { state: 'absent', because: 'a wire across', photo: 'nowhere' }),
+      '/exhibits/gap-1/value/photo',
+    );
+  });
+
+  it('the event after which something could no longer be done', () => {
+    broken(spoilt(GAP, ['exhibits', 0, 'value'], { state: 'cannotNow', since: 'nowhere' }), '/exhibits/gap-1/value/since');
+  });
+
+  it('ports and levels in the loads of a day, a reading, and of a lead', () => {
+    const day = (under: object, more: object = {}): unknown =>
+      caseJson({ ports: [usbPort()], days: [{ ...PLAIN_DAY, uses: {}, under: { ...PLAIN_DAY.under, ...under }, ...more }] });
+    broken(day({ loads: [{ port: 'nowhere', draws: '1 A' }] }), '/days/day-1/under/loads');
+    broken(day({ loads: [{ port: 'usb', level: '9v', draws: '1 A' }] }), '/days/day-1/under/loads');
+    broken(day({}, { leads: [{ id: 'lead', port: 'nowhere', resistance: '0.1 Ω' }] }), '/days/day-1/leads/lead/port');
+    broken(
+      spoilt(GAP, ['exhibits', 0, 'value'], { v: '9 mm', under: { loads: [{ port: 'nowhere', draws: '1 A' }] } }),
+      '/exhibits/gap-1/value/under/loads',
+    );
+  });
+
   it('a part named by the board', () => {
     broken(caseJson({ exhibits: [{ id: 'board-1', kind: 'board', suppression: ['c9'] }] }), '/exhibits/board-1/suppression');
   });

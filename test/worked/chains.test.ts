@@ -109,4 +109,19 @@ describe('insulation coordination beside the deciding limit', () => {
       ['olderReinforced', expect.closeTo(4, DIGITS)],
     ]);
   });
+
+  const older = (setting: Parameters<typeof clearance>[0], peak: number | null): unknown =>
+    clearance(setting, peak).others.flatMap(({ name, at }) => (name === 'olderReinforced' ? [mm(at)] : []));
+
+  it('the older edition asks 4.2 mm at 428 V peak and 4.4 mm at 530 V, as two reports print, and 4.0 mm where nobody measured', () => {
+    expect(older(EUROPE, 428)).toEqual([expect.closeTo(4.2, DIGITS)]);
+    expect(older(EUROPE, 530)).toEqual([expect.closeTo(4.4, DIGITS)]);
+    expect(older(EUROPE, null)).toEqual([expect.closeTo(4, DIGITS)]);
+  });
+
+  it('and nothing beyond its tables: 1081 V peak, or more than 210 V peak on American mains', () => {
+    expect(older(EUROPE, 1081)).toEqual([]);
+    expect(older({ ...EUROPE, mains: 120 }, 300)).toEqual([]);
+    expect(older({ ...EUROPE, mains: 120 }, 170)).toEqual([expect.closeTo(2, DIGITS)]);
+  });
 });

@@ -37,6 +37,7 @@ import { INSULATION_LINES } from './meter-makers/insulation.ts';
 import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
 import { RULE_OF_THREE } from './statistics/rule-of-three.ts';
 import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
+import { ADDITIONAL_60950 } from './test-reports/additional-60950.ts';
 import { COMPONENT_LIMITS } from './test-reports/component-limits.ts';
 import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
 import { PHONE_SUPPLY_MISPRINT, VOLTAGE_WINDOWS } from './usb/voltage-windows.ts';
@@ -46,6 +47,7 @@ import type { Misprint, WorkedExample } from './worked-example.ts';
 /** Every printed figure that our formulas and tables are held against. */
 export const WORKED: readonly WorkedExample[] = [
   ...ADAPTER_60950,
+  ...ADDITIONAL_60950,
   ...ANNEX_II,
   ...BARRIER_CAPACITORS,
   ...BRIDGING_CAPACITOR,

@@ -14,16 +14,8 @@ import {
   text,
 } from '../demo-unit.ts';
 import { unitRowTabs } from '../file-layouts.ts';
-import {
-  COMMON_CONDUCTORS,
-  coldExhibits,
-  commonParts,
-  type ExhibitInput,
-  eventExhibits,
-  feet,
-  spotsExhibit,
-  touchExhibits,
-} from '../full-day.ts';
+import { COMMON_CONDUCTORS, coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, touchA, type UnitModel } from '../unit-model.ts';
 
 /** Beck 5: a 5 V 2 A cube whose barrier is defeated: too short a way on the board and an ordinary ceramic across it. Invented. */
@@ -139,26 +131,16 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           senses: [{ id: 'smell', kind: 'smell', minute: '12 min', text: 'faint, like warm varnish' }],
         },
         ...coldExhibits(model, DATE, 'line', 'out-minus'),
-        ...sweeps.map(
-          ({ id, text: volts, hz }): ExhibitInput => ({
+        ...sweeps.map(({ id, text: volts, hz }) =>
+          sweepExhibit({
             id: `sweep-${id}`,
-            kind: 'sweep',
-            day,
             at: `${DATE}T10:05:00`,
-            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
             port: 'usb',
             level: '5v',
-            order: 'up',
-            dwell: '8 s',
             sense: 'socket',
-            table: {
-              file: `sweep-file-${id}`,
-              columns: [
-                { id: 'i', role: 'outputCurrent', from: 'Load' },
-                { id: 'v', role: 'outputVoltage', from: 'Output' },
-                { id: 'p', role: 'inputPower', from: 'Input' },
-              ],
-            },
+            file: `sweep-file-${id}`,
+            columns: ['Load', 'Output', 'Input'],
+            mains: { text: volts, hz },
             ends: 'voltage sinks until it stops and tries again',
           }),
         ),

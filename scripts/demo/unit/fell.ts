@@ -17,13 +17,13 @@ import {
   COMMON_CONDUCTORS,
   coldExhibits,
   commonParts,
-  type ExhibitInput,
   eventExhibits,
   feet,
   pinsExhibit,
   spotsExhibit,
   touchExhibits,
 } from '../full-day.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Fell 12: a 12 V 2 A adapter for LED strips, hot and with short creepage. Invented. */
@@ -155,26 +155,16 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           livePartTouchable: false,
         },
         ...coldExhibits(model, DATE, 'line', 'out-minus'),
-        ...sweeps.map(
-          ({ id, text: volts, hz }): ExhibitInput => ({
+        ...sweeps.map(({ id, text: volts, hz }) =>
+          sweepExhibit({
             id: `sweep-${id}`,
-            kind: 'sweep',
-            day,
             at: `${DATE}T10:05:00`,
-            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
             port: 'out-1',
             level: '12v',
-            order: 'up',
-            dwell: '8 s',
             sense: 'cableEnd',
-            table: {
-              file: `sweep-file-${id}`,
-              columns: [
-                { id: 'i', role: 'outputCurrent', from: 'I out' },
-                { id: 'v', role: 'outputVoltage', from: 'U out' },
-                { id: 'p', role: 'inputPower', from: 'P in' },
-              ],
-            },
+            file: `sweep-file-${id}`,
+            columns: ['I out', 'U out', 'P in'],
+            mains: { text: volts, hz },
             ends: 'voltage gives way at constant power, then stops and tries again',
           }),
         ),

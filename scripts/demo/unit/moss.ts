@@ -1,5 +1,6 @@
 import { attach, type DemoCase, degrees, demoDay, demoInstruments, ROOM_C, steps, sweepRows, text } from '../demo-unit.ts';
 import { semicolonComma, unitRowTabs } from '../file-layouts.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Moss Trio: three ports that share one budget, half examined and never opened. Invented. */
@@ -38,26 +39,8 @@ export function moss(model: UnitModel = MOSS): DemoCase {
     levels: [{ id: '5v', voltage: '5 V', printed, from: 'label' as const }],
     sharesWith: others,
   });
-  const sweep = (id: string, of: string, file: string, names: [string, string, string]) => ({
-    id,
-    kind: 'sweep' as const,
-    day,
-    at: '2026-03-12T10:00:00',
-    under: { cover: 'closed' as const, start: 'cold' as const },
-    port: of,
-    level: '5v',
-    order: 'up' as const,
-    dwell: '8 s',
-    sense: 'socket' as const,
-    table: {
-      file,
-      columns: [
-        { id: 'i', role: 'outputCurrent' as const, from: names[0] },
-        { id: 'v', role: 'outputVoltage' as const, from: names[1] },
-        { id: 'p', role: 'inputPower' as const, from: names[2] },
-      ],
-    },
-  });
+  const sweep = (id: string, of: string, file: string, columns: [string, string, string]): ReturnType<typeof sweepExhibit> =>
+    sweepExhibit({ id, at: '2026-03-12T10:00:00', port: of, level: '5v', sense: 'socket', file, columns });
   return {
     document: {
       format: 'mainsworthy-case/1',

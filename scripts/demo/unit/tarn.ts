@@ -17,7 +17,6 @@ import {
   COMMON_CONDUCTORS,
   coldExhibits,
   commonParts,
-  type ExhibitInput,
   eventExhibits,
   feet,
   pinsExhibit,
@@ -25,6 +24,7 @@ import {
   touchExhibits,
 } from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, reflectedV, temperaturesAt, turnsRatio, type UnitModel } from '../unit-model.ts';
 
 /** Tarn 30: a USB-C charger of 30 W, well built. Invented. */
@@ -196,26 +196,16 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           by: 'trigger board',
           offers: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, current: `${claim} A` })),
         },
-        ...sweeps.map(
-          ({ name, level, input, text: volts, hz }): ExhibitInput => ({
+        ...sweeps.map(({ name, level, input, text: volts, hz }) =>
+          sweepExhibit({
             id: `sweep-${name}`,
-            kind: 'sweep',
-            day,
             at: `${DATE}T10:00:00`,
-            under: { cover: 'closed', start: 'cold', mains: volts, frequency: `${hz} Hz` },
             port: 'usb-c',
             level,
-            order: 'up',
-            dwell: '8 s',
             sense: 'socket',
-            table: {
-              file: `file-${name}`,
-              columns: [
-                { id: 'i', role: 'outputCurrent', from: 'Current' },
-                { id: 'v', role: 'outputVoltage', from: 'Voltage' },
-                { id: 'p', role: 'inputPower', from: input },
-              ],
-            },
+            file: `file-${name}`,
+            columns: ['Current', 'Voltage', input],
+            mains: { text: volts, hz },
           }),
         ),
         ...eventExhibits(

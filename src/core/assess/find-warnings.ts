@@ -27,7 +27,6 @@ export function findUnjudged(facts: Facts): Assessment['unjudged'] {
     .filter(
       (exhibit) =>
         !JUDGED.has(exhibit.kind) ||
-        (exhibit.kind === 'touch' && exhibit.quantity === 'voltageToEarth') ||
         (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) ||
         (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)) ||
         (exhibit.kind === 'sweep' && levelOfSweep(facts.bench, exhibit) === null),

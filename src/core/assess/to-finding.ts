@@ -44,6 +44,7 @@ export function toFinding(check: AnyCheck, subject: Subject, answer: Answer): { 
     others: judgement.others.map(toLimit),
     margin: judgement.margin,
     marginBand: judgement.marginBand === null ? null : [judgement.marginBand[0], judgement.marginBand[1]],
+    ...(judgement.rise === undefined ? {} : { rise: { ...judgement.rise } }),
     probability: judgement.probability,
     headline: judgement.outcome === 'fail' && judgement.headline,
     ...(answer.show === undefined ? {} : { show: answer.show }),

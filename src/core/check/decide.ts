@@ -15,6 +15,8 @@ export interface Judgement {
   readonly others: readonly LimitLine[];
   readonly margin: number | null;
   readonly marginBand: readonly [number, number] | null;
+  /** Of temperatures only: kelvin above the ambient given with them. */
+  readonly rise?: { readonly found: number; readonly permitted: number; readonly ambient: number };
   readonly probability: number | null;
   /** False for a failure against a memory-grade limit that is not beyond it by 1.3. */
   readonly headline: boolean;
@@ -58,9 +60,12 @@ export type Ratio = (value: number, limit: number) => number | null;
 const plainAtMost: Ratio = (value, limit) => (limit === 0 ? null : value / limit);
 const plainAtLeast: Ratio = (value, limit) => (value <= 0 ? null : limit / value);
 
-/** Temperatures compare by rise over permitted rise above the same ambient. */
-export function riseOver(ambient: number): Ratio {
-  return (value, limit) => (limit === ambient ? null : (value - ambient) / (limit - ambient));
+/** Temperatures compare by rise over permitted rise above the same ambient (K). */
+export function atMostRise(value: Derived, limit: LimitLine, rule: DecisionRule, ambient: number): Judgement {
+  const judgement = atMost(value, limit, rule, (own, at) => (at === ambient ? null : (own - ambient) / (at - ambient)));
+  return limit.at === null
+    ? judgement
+    : { ...judgement, rise: { found: value.value - ambient, permitted: limit.at.value - ambient, ambient } };
 }
 
 /** Inside a window: 0 in the middle, 1 at an edge. Decided at the edge that is nearer. */

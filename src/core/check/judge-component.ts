@@ -5,7 +5,7 @@ import type { Derived } from '../trace/derived.ts';
 import type { Note } from '../trace/step.ts';
 import { type SpotReading, scaledToHighestAmbient } from '../working/heat/spot-facts.ts';
 import type { SettingFacts } from '../working/setting/setting-facts.ts';
-import { atMost, type Judgement, type LimitLine, limitLine, riseOver, undecided } from './decide.ts';
+import { atMostRise, type Judgement, type LimitLine, limitLine, undecided } from './decide.ts';
 import type { Answer } from './define-check.ts';
 import { refusedSpot } from './refused-spot.ts';
 import { onlyWhenSettled } from './settled-heat.ts';
@@ -50,19 +50,19 @@ function isOneFigure(kind: KindOfPart): boolean {
 }
 
 function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFacts): Judgement {
-  const ratio = riseOver(setting.highestAmbient.value);
+  const ambient = setting.highestAmbient.value;
   if (rated !== null) {
     const source = cite('house', 'what is printed on the part or in its sheet', 'official-text');
     const line: LimitLine = { name: 'ratedTemperature', kind: 'atMost', at: rated, source, grade: 'official-text' };
-    return atMost(scaled, line, setting.decision, ratio);
+    return atMostRise(scaled, line, setting.decision, ambient);
   }
   const cell = (column: 'least' | 'most'): Derived => getCell(table, kind, column, `heat/component-limit/${kind}/${column}`, 'T');
   const [least, most] = [cell('least'), cell('most')];
-  if (isOneFigure(kind)) return atMost(scaled, limitLine('ofItsKind', 'atMost', least), setting.decision, ratio);
-  const low = atMost(scaled, limitLine('lowestRating', 'atMost', least), setting.decision, ratio);
+  if (isOneFigure(kind)) return atMostRise(scaled, limitLine('ofItsKind', 'atMost', least), setting.decision, ambient);
+  const low = atMostRise(scaled, limitLine('lowestRating', 'atMost', least), setting.decision, ambient);
   if (low.outcome === 'pass') return low;
   const line = limitLine('highestRating', 'atMost', most);
-  const high = atMost(scaled, line, setting.decision, ratio);
+  const high = atMostRise(scaled, line, setting.decision, ambient);
   if (high.outcome === 'fail') return high;
   return {
     ...low,

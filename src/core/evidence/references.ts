@@ -1,5 +1,6 @@
 import { type Refusal, refuse } from '../quantity/refusal.ts';
 import type { Case, Exhibit } from './case.ts';
+import { mentionsIn } from './mentions.ts';
 import type { Value } from './value.ts';
 
 /** Ids that stand twice in one list, and references to things that are not there: refusals with the place and the nearest guess left to the reader. */
@@ -15,10 +16,23 @@ export function brokenReferences(one: Case): Refusal[] {
       ids[list].add(item.id);
     }
   }
+  const photos = new Set(one.exhibits.flatMap(({ id, kind }) => (kind === 'photo' ? [id] : [])));
   const need = (list: (typeof lists)[number], id: string | undefined, place: string): void => {
     if (id !== undefined && !ids[list].has(id)) found.push(refuse('no-such-id', id, `an id from the list "${list}"`, { place }));
   };
   for (const day of one.days) for (const [role, id] of Object.entries(day.uses)) need('instruments', id, `/days/${day.id}/uses/${role}`);
+  const needLevel = (port: string, level: string | undefined, place: string): void => {
+    const levels = one.ports.find(({ id }) => id === port)?.levels;
+    if (level !== undefined && levels !== undefined && !levels.some(({ id }) => id === level))
+      found.push(refuse('no-such-id', level, `an id of a level of the port "${port}"`, { place }));
+  };
+  for (const day of one.days) for (const lead of day.leads ?? []) need('ports', lead.port, `/days/${day.id}/leads/${lead.id}/port`);
+  const { mentions, loads } = mentionsIn(one, '');
+  for (const { list, id, place } of mentions) {
+    if (list !== 'photos') need(list, id, place);
+    else if (!photos.has(id)) found.push(refuse('no-such-id', id, 'an id of an exhibit of the kind "photo"', { place }));
+  }
+  for (const { port, level, place } of loads) needLevel(port, level, place);
   for (const part of one.parts) {
     for (const [index, pin] of (part.pins ?? []).entries()) {
       const net = typeof pin.net === 'string' ? pin.net : 'v' in pin.net ? pin.net.v : undefined;
@@ -31,12 +45,8 @@ export function brokenReferences(one: Case): Refusal[] {
     checkExhibit(exhibit, need, (id, place) =>
       found.push(refuse('same-ends', id, 'another conductor than the one it starts from', { place })),
     );
-    for (const { place, value } of instrumentsIn(exhibit, `/exhibits/${exhibit.id}`)) need('instruments', value, place);
-    for (const { place, port, level } of levelsIn(exhibit)) {
-      const levels = one.ports.find(({ id }) => id === port)?.levels;
-      if (level !== undefined && levels !== undefined && !levels.some(({ id }) => id === level))
-        found.push(refuse('no-such-id', level, `an id of a level of the port "${port}"`, { place }));
-    }
+    const named = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'event' ? exhibit : null;
+    if (named?.port !== undefined) needLevel(named.port, named.level, `/exhibits/${exhibit.id}/level`);
   }
   for (const { place, id } of twiceBelow(one, '')) found.push(refuse('id-twice', id, 'an id that stands once in its list', { place }));
   return found;
@@ -55,25 +65,6 @@ function twiceBelow(value: unknown, place: string, depth = 0): { place: string; 
   });
 }
 
-/** Instruments named on readings, wherever a reading stands. */
-function instrumentsIn(value: unknown, place: string): { place: string; value: string }[] {
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, item]) => {
-    const id = Array.isArray(value) && typeof item === 'object' && item !== null && 'id' in item ? String(item.id) : key;
-    const own = key === 'instrument' && typeof item === 'string' ? [{ place: `${place}/instrument`, value: item }] : [];
-    return [...own, ...instrumentsIn(item, `${place}/${id}`)];
-  });
-}
-
-/** Levels that an exhibit or its loads name, with their ports. */
-function levelsIn(exhibit: Exhibit): { place: string; port: string; level: string | undefined }[] {
-  const at = `/exhibits/${exhibit.id}`;
-  const loads = (exhibit.under?.loads ?? []).map(({ port, level }) => ({ place: `${at}/under/loads`, port, level }));
-  const named = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'event' ? exhibit : null;
-  const own = named?.port === undefined ? [] : [{ place: `${at}/level`, port: named.port, level: named.level }];
-  return [...own, ...loads];
-}
-
 function findText(value: Value | undefined): string | undefined {
   return typeof value === 'string' ? value : value !== undefined && 'v' in value ? value.v : undefined;
 }
@@ -88,7 +79,6 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
   const at = `/exhibits/${exhibit.id}`;
   need('days', exhibit.day, `${at}/day`);
   for (const file of exhibit.files ?? []) need('files', file, `${at}/files`);
-  for (const load of exhibit.under?.loads ?? []) need('ports', load.port, `${at}/under/loads`);
   if ('port' in exhibit) need('ports', exhibit.port, `${at}/port`);
   if ('table' in exhibit) need('files', exhibit.table.file, `${at}/table/file`);
   switch (exhibit.kind) {

@@ -6,6 +6,7 @@ import { energyInLimiter as boardEnergyInLimiter } from './board/energy-in-limit
 import { halfOfCrest as boardHalfOfCrest } from './board/half-of-crest.ts';
 import { halfOfIntegral as boardHalfOfIntegral } from './board/half-of-integral.ts';
 import { halfOfPower as boardHalfOfPower } from './board/half-of-power.ts';
+import { holdUp as boardHoldUp } from './board/hold-up.ts';
 import { inrushIntegral as boardInrushIntegral } from './board/inrush-integral.ts';
 import { inrushPeak as boardInrushPeak } from './board/inrush-peak.ts';
 import { integralOfCurrent as boardIntegralOfCurrent } from './board/integral-of-current.ts';
@@ -14,12 +15,14 @@ import { loopResistance as boardLoopResistance } from './board/loop-resistance.t
 import { meltingCurrent as boardMeltingCurrent } from './board/melting-current.ts';
 import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
+import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
 import { leastSlotWidth as insulationLeastSlotWidth } from './insulation/least-slot-width.ts';
 import { notBelowClearance as insulationNotBelowClearance } from './insulation/not-below-clearance.ts';
+import { olderClearance as insulationOlderClearance } from './insulation/older-clearance.ts';
 import { reinforcedCreepage as insulationReinforcedCreepage } from './insulation/reinforced-creepage.ts';
 import { requiredClearance as insulationRequiredClearance } from './insulation/required-clearance.ts';
 import { roundUpClearance as insulationRoundUpClearance } from './insulation/round-up-clearance.ts';
@@ -38,6 +41,7 @@ import { beyondWindow as loadBeyondWindow } from './load/beyond-window.ts';
 import { cableResistance as loadCableResistance } from './load/cable-resistance.ts';
 import { currentAtVoltage as loadCurrentAtVoltage } from './load/current-at-voltage.ts';
 import { efficiency as loadEfficiency } from './load/efficiency.ts';
+import { hotRatio as loadHotRatio } from './load/hot-ratio.ts';
 import { kneeRatio as loadKneeRatio } from './load/knee-ratio.ts';
 import { leastPower as loadLeastPower } from './load/least-power.ts';
 import { noFailureBound as loadNoFailureBound } from './load/no-failure-bound.ts';
@@ -50,6 +54,7 @@ import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
+import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
 import { greatestCapacitance as touchGreatestCapacitance } from './touch/greatest-capacitance.ts';
 import { leastCapacitance as touchLeastCapacitance } from './touch/least-capacitance.ts';
 import { parallelCapacitance as touchParallelCapacitance } from './touch/parallel-capacitance.ts';
@@ -69,6 +74,7 @@ export const FORMULAS: readonly Formula[] = [
   boardHalfOfCrest,
   boardHalfOfIntegral,
   boardHalfOfPower,
+  boardHoldUp,
   boardInrushIntegral,
   boardInrushPeak,
   boardIntegralOfCurrent,
@@ -77,12 +83,14 @@ export const FORMULAS: readonly Formula[] = [
   boardMeltingCurrent,
   boardShareOfMarked,
   boardSumOfCapacitances,
+  boardUsualCapacitance,
   boardValleyAfter,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,
   insulationGreatestPeak,
   insulationLeastSlotWidth,
   insulationNotBelowClearance,
+  insulationOlderClearance,
   insulationReinforcedCreepage,
   insulationRequiredClearance,
   insulationRoundUpClearance,
@@ -101,6 +109,7 @@ export const FORMULAS: readonly Formula[] = [
   loadCableResistance,
   loadCurrentAtVoltage,
   loadEfficiency,
+  loadHotRatio,
   loadKneeRatio,
   loadLeastPower,
   loadNoFailureBound,
@@ -113,6 +122,7 @@ export const FORMULAS: readonly Formula[] = [
   thermalAtHighestAmbient,
   thermalTrueTemperature,
   touchBoundOverTries,
+  touchCurrentFromVoltage,
   touchGreatestCapacitance,
   touchLeastCapacitance,
   touchParallelCapacitance,

@@ -103,6 +103,8 @@ export const finding = z.strictObject({
   margin: z.number().nullable(),
   /** Ratio at the ends of the 95 % interval, lower first. */
   marginBand: z.tuple([z.number(), z.number()]).nullable(),
+  /** Temperatures: rise found and rise permitted, in kelvin, both above the same `ambient` (K). The margin is their ratio. */
+  rise: z.strictObject({ found: z.number(), permitted: z.number(), ambient: z.number() }).optional(),
   /** Of conformity, 0 to 1. */
   probability: z.number().nullable(),
   /** False: fails against a memory-grade limit by less than 1.3, so it cannot set the headline. */

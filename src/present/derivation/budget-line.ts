@@ -13,6 +13,7 @@ export interface BudgetLine {
 }
 
 export const MOST_BUDGET_LINES = 8; // the rest is summed up: nobody reads a line of a hundredth of a percent
+export const NOT_KNOWN = 'not known';
 const PERCENT = 100;
 const DIGITS = 2; // of an uncertainty; JCGM 100:2008, 7.2.6
 
@@ -27,14 +28,14 @@ export function toBudget(step: Step): { lines: readonly BudgetLine[]; left: numb
 
 /** "78 %", "under 1 %", "not known". */
 export function shareText(share: number | null): string {
-  if (share === null) return 'not known';
+  if (share === null) return NOT_KNOWN;
   const percent = share * PERCENT;
   return percent > 0 && percent < 1 ? 'under 1\u00a0%' : `${Math.round(percent)}\u00a0%`;
 }
 
 /** A standard uncertainty is a difference: a temperature's is in kelvin, without the offset of the scale. */
 function budgetAmount(step: Step, u: number | null): string {
-  if (u === null) return 'not known';
+  if (u === null) return NOT_KNOWN;
   if (step.unit === null) return '';
   return amountText({ value: Number(u.toPrecision(DIGITS)), unit: step.unit === 'K' ? 'ΔK' : step.unit, u: null }, step.show);
 }

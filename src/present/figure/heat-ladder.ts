@@ -5,11 +5,11 @@ import { getCheckWords } from '../words/check-words.ts';
 import { findingLimit, findingValue } from '../words/finding-text.ts';
 import { GRADE_WORDS } from '../words/grade-words.ts';
 import { outcomeText } from '../words/outcome-words.ts';
+import { riseText } from '../words/rise-text.ts';
 import { drawJudgedList, type JudgedRow, type ListSize, worstFirst } from './judged-list.ts';
 
 const SCALED = 'scaledToHighestAmbient';
 const AS_READ = 'asRead';
-const DIGITS = 2;
 
 /** Temperatures that stand against a permitted one, the least margin first. */
 export function heatFindings({ findings }: Pick<Assessment, 'findings'>): readonly Finding[] {
@@ -47,8 +47,4 @@ function ambientText({ notes }: Finding, { setting }: Assessment): string {
     return highest === undefined ? 'scaled to the highest ambient' : `scaled to ${highest.value} ambient`;
   }
   return notes.some(({ key }) => key === AS_READ) ? 'as read' : '';
-}
-
-function riseText({ margin }: Finding): string {
-  return margin === null || margin <= 0 ? '' : `rise ${margin.toFixed(DIGITS)} of the permitted`;
 }

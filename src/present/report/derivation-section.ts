@@ -1,5 +1,5 @@
 import type { Assessment, Finding, Step } from '../../core/result/assessment.ts';
-import { shareText, toBudget } from '../derivation/budget-line.ts';
+import { NOT_KNOWN, shareText, toBudget } from '../derivation/budget-line.ts';
 import { publicationOf } from '../derivation/publications.ts';
 import { sourcePlace, stepsOf } from '../derivation/source-text.ts';
 import { stepNumber } from '../derivation/step-number.ts';
@@ -60,6 +60,11 @@ const MOST_IN_LINE = 3;
 /** The budget of a reading in a few words; a derived step has room for bars. */
 function budgetInLine(step: Step): string {
   const { lines, left } = toBudget(step);
+  if (step.u === null) {
+    // of what is not known only the cause says anything; the shares of the rest cannot be given
+    const causes = lines.filter(({ amount }) => amount === NOT_KNOWN).map(({ words }) => words);
+    return causes.length === 0 ? '' : `because of: ${causes.join(', ')}`;
+  }
   const parts = lines.slice(0, MOST_IN_LINE).map(({ words, share }) => `${words} ${shareText(share)}`);
   const smaller = left + lines.length - parts.length;
   return parts.length === 0 ? '' : `uncertainty from ${parts.join(', ')}${smaller === 0 ? '' : ` and ${smaller} smaller`}`;

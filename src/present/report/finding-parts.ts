@@ -10,6 +10,7 @@ import { decisionText, isStruck } from '../words/finding-text.ts';
 import { CONSEQUENCE_WORDS } from '../words/hazard-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { NOTES } from '../words/notes.ts';
+import { riseText } from '../words/rise-text.ts';
 import { needsConditions } from './chapter.ts';
 import { setGrade, setMeasured } from './quantity.ts';
 import { fieldWords, linkToStep, type ReportExtras } from './report-parts.ts';
@@ -26,7 +27,8 @@ export function setFound(finding: Finding): Markup {
 }
 
 export function setLimit(limit: Limit, finding: Finding): Markup {
-  return html`${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}`;
+  const rise = limit === finding.limit ? riseText(finding) : '';
+  return html`${namedLimitText(limit, finding.show)} ${setGrade(limit.grade)}${rise === '' ? NOTHING : `, ${rise}`}`;
 }
 
 export function setPlace(limit: Limit): Markup {
@@ -64,9 +66,13 @@ export function evidenceWords({ fields }: Finding, extras: ReportExtras): string
   return evidenceText(fields, (field) => fieldWords(field, extras));
 }
 
+export function remarksOf({ notes }: Finding): readonly string[] {
+  return notes.map(({ key, args }) => sentenceFor(NOTES, key, args));
+}
+
 /** Remarks, and why a failure by less than 1.3 times on an unverified limit sets no headline. */
-export function setRemarks(finding: Finding): Markup {
-  const remarks = finding.notes.map(({ key, args }) => html`<li>${sentenceFor(NOTES, key, args)}</li>`);
+export function setRemarks(finding: Finding, saidAlready: ReadonlySet<string> = new Set()): Markup {
+  const remarks = remarksOf(finding).flatMap((remark) => (saidAlready.has(remark) ? [] : [html`<li>${remark}</li>`]));
   const isDoubtful = !finding.headline && finding.outcome === 'fail' && finding.margin !== null;
   const doubt = isDoubtful
     ? html`<li>Exceeds a limit that was not verified by less than 1.3 times, so it does not set the verdict.</li>`

@@ -10,7 +10,13 @@ import { linkToStep } from './report-parts.ts';
 /** What can only be measured now, then what to measure next: what it would settle, what can hurt, and where to stop. */
 export function setNext(assessment: Assessment): Markup {
   const { next } = assessment;
-  const steps = next.length === 0 ? NOTHING : html`<ol class="nexts">${joined(next.map((one) => setOne(one, assessment)))}</ol>`;
+  const hazards = sayOnce(next.map(setHazards), 'Hazards');
+  const stops = sayOnce(
+    next.map((one) => setStops(one, assessment)),
+    'Stops',
+  );
+  const set = next.map((one, index) => setOne(one, [hazards[index] ?? NOTHING, stops[index] ?? NOTHING]));
+  const steps = next.length === 0 ? NOTHING : html`<ol class="nexts">${joined(set)}</ol>`;
   return html`${setLastChance(assessment)}${steps}`;
 }
 
@@ -25,13 +31,29 @@ function setLastChance({ lastChance }: Assessment): Markup {
   return html`<div class="last"><h3 class="hz">What can only be measured now</h3>${joined(lists)}</div>`;
 }
 
-function setOne(one: Next, assessment: Assessment): Markup {
-  const settles = [...new Set(one.settles.map((id) => getCheckWords(id.split('@')[0] ?? id).title))];
-  const hazards = one.hazard.map((key) => sentenceFor(MEASUREMENT_HAZARDS, key));
-  const stops = one.stop.map((stop) => {
-    const number = stop.step === null ? null : stepNumber(assessment, stop.step);
-    return stop.step === null || number === null ? html`${stopText(stop)}` : linkToStep(stop.step, `${stopText(stop)}, step ${number}`);
+/** What several measurements share is said at the first of them. */
+function sayOnce(all: readonly Markup[], what: string): readonly Markup[] {
+  return all.map((one, index) => {
+    const first = all.findIndex(({ markup }) => markup === one.markup);
+    return one.markup === '' || first === index ? one : html`<span class="small">${what} as in ${first + 1}.</span>`;
   });
+}
+
+function setHazards({ hazard }: Next): Markup {
+  const hazards = hazard.map((key) => sentenceFor(MEASUREMENT_HAZARDS, key));
+  return hazards.length === 0 ? NOTHING : html`<span class="small">Hazard: ${hazards.join(', ')}.</span>`;
+}
+
+function setStops({ stop }: Next, assessment: Assessment): Markup {
+  const stops = stop.map((one) => {
+    const number = one.step === null ? null : stepNumber(assessment, one.step);
+    return one.step === null || number === null ? html`${stopText(one)}` : linkToStep(one.step, `${stopText(one)}, step ${number}`);
+  });
+  return stops.length === 0 ? NOTHING : html`<span class="small"><b>Stop at</b> ${joined(stops, '; ')}.</span>`;
+}
+
+function setOne(one: Next, dangers: readonly Markup[]): Markup {
+  const settles = [...new Set(one.settles.map((id) => getCheckWords(id.split('@')[0] ?? id).title))];
   const before = one.before === null ? '' : ` (${BEFORE_WORDS[one.before]})`;
-  return html`<li><b>${measurementText(one.measure, one.about)}${before}.</b> ${settles.length === 0 ? '' : `Settles: ${settles.join(', ')}. `}${prospectText(one)}${hazards.length === 0 ? NOTHING : html`<span class="small">Hazard: ${hazards.join(', ')}.</span>`}${stops.length === 0 ? NOTHING : html`<span class="small"><b>Stop at</b> ${joined(stops, '; ')}.</span>`}</li>`;
+  return html`<li><b>${measurementText(one.measure, one.about)}${before}.</b> ${settles.length === 0 ? '' : `Settles: ${settles.join(', ')}. `}${prospectText(one)}${joined(dangers)}</li>`;
 }

@@ -38,6 +38,7 @@ a{color:inherit}a.from{text-decoration:underline dotted var(--heather);text-deco
 .key{margin-top:10px}
 /* findings */
 .find{padding:16px 0 14px;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.find .top{display:flex;gap:10px;align-items:baseline}.find .top h3{flex:1;min-width:0}.find .top .wd{font-weight:600;font-size:13px;text-align:right;max-width:34%}.find .top svg{flex:none;align-self:flex-start;margin-top:3px}
+.find.plain svg{display:inline-block;vertical-align:-1px;margin-right:3px}.find.plain .wd{font-weight:600;margin-right:6px}
 .find .ask{font:italic 400 14px/1.4 var(--serif);color:var(--ink-2);margin:3px 0 8px 26px;max-width:76ch}
 .find .body{margin-left:26px;display:grid;grid-template-columns:290px minmax(0,1fr);gap:6px 28px;align-items:start}.find .body.plain{grid-template-columns:minmax(0,1fr)}
 .find .rest{margin:6px 0 0 26px}
@@ -57,7 +58,7 @@ table.d{border-collapse:collapse;width:100%;font-size:13px}table.d th{text-align
 .gap{padding:10px 12px;border-left:4px solid var(--ink);background:var(--sunk);print-color-adjust:exact}
 .caution{background:var(--gorse-tint);padding:10px 14px;print-color-adjust:exact;border:1px solid var(--gorse)}.caution li{max-width:84ch;padding:2px 0}
 .nexts>li{padding:9px 0;border-bottom:1px solid var(--line);break-inside:avoid;overflow-wrap:anywhere}.nexts b{font-weight:600}
-.chap{break-inside:avoid;margin-top:12px}.chap h3{font:600 13px/1.3 var(--sans);letter-spacing:0}.chap h3 span{font-weight:400;color:var(--ink-2)}.chap ul{columns:2;column-gap:28px;margin-top:3px}.chap li{font-size:13px;line-height:18px;break-inside:avoid;padding-left:18px;text-indent:-18px;overflow-wrap:anywhere}.chap li .glyph{display:inline-block;vertical-align:-1px;margin-right:7px}.chap .why{font-size:12px;color:var(--ink-2);margin-top:2px}.chap .why::first-letter{text-transform:uppercase}.chap li i{font-style:normal;color:var(--ink-2);font-size:12px}
+.chap{break-inside:avoid;margin-top:12px}.chap h3{font:600 13px/1.3 var(--sans);letter-spacing:0}.chap h3 span{font-weight:400;color:var(--ink-2)}.chap h4{font:400 12.5px/1.4 var(--sans);color:var(--ink-2);margin-top:6px}.chap h4 b{color:var(--ink);font-weight:600}.chap ul{columns:2;column-gap:28px;margin-top:3px}.chap li{font-size:13px;line-height:18px;break-inside:avoid;padding-left:18px;text-indent:-18px;overflow-wrap:anywhere}.chap li .glyph{display:inline-block;vertical-align:-1px;margin-right:7px}.chap .why{font-size:12px;color:var(--ink-2);margin-top:2px}.chap .why::first-letter{text-transform:uppercase}.chap li i{font-style:normal;color:var(--ink-2);font-size:12px}
 figure{margin:14px 0 20px;break-inside:avoid}figcaption{font-size:13px;color:var(--ink-2);margin-top:6px;max-width:76ch;overflow-wrap:anywhere}figcaption b{color:var(--ink);font-weight:600}
 .narrow{display:none}
 .mono{overflow-wrap:anywhere;font-size:12px}

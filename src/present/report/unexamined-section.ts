@@ -36,23 +36,26 @@ export function listUnexamined(assessment: Assessment): readonly Unexamined[] {
 export function setUnexamined(assessment: Assessment): Markup {
   const all = listUnexamined(assessment);
   if (all.length === 0) return html`<p class="txt">Every check of the bench set was assessed or does not apply.</p>`;
-  const chapters = Object.keys(CHAPTER_WORDS) as Chapter[];
-  const groups = chapters.map((chapter) =>
-    setChapter(
-      chapter,
-      all.filter((one) => one.chapter === chapter),
+  const groups = [...new Set(all.map(toWhy))].map((why) =>
+    setReason(
+      why,
+      all.filter((one) => toWhy(one) === why),
     ),
   );
   return html`<p class="txt gap">${all.length} of ${BENCH_SET.length} checks of the bench set were not assessed, or not for every place. A check that was not assessed is never a pass.</p><div class="unex">${joined(groups)}</div>`;
 }
 
-function setChapter(chapter: Chapter, here: readonly Unexamined[]): Markup {
-  if (here.length === 0) return NOTHING;
-  const { title, bring } = CHAPTER_WORDS[chapter];
-  const whys = [...new Set(here.map(toWhy))];
-  const helps = whys.some((why) => why !== REASON_WORDS.notImplemented); // bringing evidence settles nothing that no check reads
-  const lists = whys.map((why) => html`<p class="why">${why}:</p><ul>${joined(here.filter((one) => toWhy(one) === why).map(setOne))}</ul>`);
-  return html`<div class="chap"><h3>${title}${helps ? html` <span>· bring ${bring}</span>` : NOTHING}</h3>${joined(lists)}</div>`;
+/** One reason, and under it chapter by chapter what it holds back. */
+function setReason(why: string, here: readonly Unexamined[]): Markup {
+  const chapters = Object.keys(CHAPTER_WORDS) as Chapter[];
+  const lists = chapters.map((chapter) => {
+    const own = here.filter((one) => one.chapter === chapter);
+    if (own.length === 0) return NOTHING;
+    const { title, bring } = CHAPTER_WORDS[chapter];
+    const helps = why !== REASON_WORDS.notImplemented; // bringing evidence settles nothing that no check reads
+    return html`<h4><b>${title}</b>${helps ? html`<span> · bring ${bring}</span>` : NOTHING}:</h4><ul>${joined(own.map(setOne))}</ul>`;
+  });
+  return html`<div class="chap"><h3>${why.charAt(0).toUpperCase()}${why.slice(1)}</h3>${joined(lists)}</div>`;
 }
 
 function toWhy({ reasons }: Unexamined): string {

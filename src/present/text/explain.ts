@@ -10,6 +10,7 @@ import { decisionText, findingName, findingValue, isStruck } from '../words/find
 import { GRADE_WORDS } from '../words/grade-words.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { NOTES } from '../words/notes.ts';
+import { riseText } from '../words/rise-text.ts';
 import { paint } from './ansi.ts';
 import { renderStepTree } from './step-tree.ts';
 import { toTerminal } from './terminal-text.ts';
@@ -61,6 +62,7 @@ function renderFinding(assessment: Assessment, finding: Finding, colour: boolean
       ({ title, limit }) =>
         `  ${title.padEnd('found     '.length)}${namedLimitText(limit, finding.show)}, ${GRADE_WORDS[limit.grade]}: ${sourcePlace(limit.source)}`,
     ),
+    ...(riseText(finding) === '' ? [] : [`  rise      ${riseText(finding).replace(/^rise /, '')}`]),
     `  decision  ${decisionText(finding)}`,
     ...(under === '' ? [] : [`  under     ${under}`]),
     ...finding.notes.map(({ key, args }) => `  remark    ${sentenceFor(NOTES, key, args)}`),

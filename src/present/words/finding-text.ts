@@ -7,6 +7,7 @@ import { limitText, namedLimitText } from './limit-words.ts';
 import { OUTCOME_WORDS, outcomeText } from './outcome-words.ts';
 import { probabilityText } from './probability-text.ts';
 import { REASON_WORDS } from './reason-words.ts';
+import { riseText } from './rise-text.ts';
 
 /** "Creepage, bulk plus to output minus". */
 export function findingName(finding: Finding): string {
@@ -49,7 +50,8 @@ export function decidedText(finding: Finding): string {
   const found = value === '' ? OUTCOME_WORDS[finding.outcome] : `${value}${state}`;
   if (finding.limit === null) return found;
   if (finding.limit.kind === 'oneOf') return `${found}; asked for: ${limitText(finding.limit)} (${GRADE_WORDS[finding.limit.grade]})`;
-  return `${found}; the limit is ${namedLimitText(finding.limit, finding.show)} (${GRADE_WORDS[finding.limit.grade]})`;
+  const rise = riseText(finding);
+  return `${found}; the limit is ${namedLimitText(finding.limit, finding.show)} (${GRADE_WORDS[finding.limit.grade]})${rise === '' ? '' : `, ${rise}`}`;
 }
 
 export function getFinding(assessment: Assessment, id: string): Finding | undefined {

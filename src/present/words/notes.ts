@@ -68,6 +68,9 @@ export const NOTES: Templates = {
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
   bareMetal: 'A thermal picture of bare metal does not show its temperature.',
   emissivityUnknown: 'The emissivity or the reflected temperature is not known; the thermal picture cannot be read.',
+  fromVoltageToEarth: 'Worked out of the voltage to earth and what it was read across.',
+  lessThroughMeter: 'A meter lets less through than a hand does: this is a bound from below, which can fail and never pass.',
+  earthMeterNotStated: 'The input resistance of the meter is not stated: a voltage to earth then says nothing of the current.',
   // load
   reversedPoles: 'A reading is below zero: the poles of the output or of the meter are the wrong way round.',
   claimNotReached: 'The sweep ends before the claim of {claimA|A}.',
@@ -90,7 +93,11 @@ export const NOTES: Templates = {
   offerWithoutLevel: 'It offers {advertised|A} at a voltage that was not swept.',
   offerNotSwept: 'It offers {advertised|A}; nobody swept it.',
   otherCompany: 'What it offers and what it holds were read with other neighbours loaded; they do not compare.',
+  hotOverCold: 'Hot it holds {ratio|percent} of what it holds cold.',
+  lostInCable:
+    'At the socket it holds the claim ({held|A}, from {socket}) and at the end of the cable not ({left|A}, from {end}): what is missing is lost in the cable and its contacts.',
   // load: the mains range
+  kneeRatio: 'At the lowest mains it holds {ratio|percent} of what it holds at the highest.',
   lowestMains: 'The lowest mains of the range, from {exhibit}, at {mains|V}.',
   highestMains: 'The highest mains of the range, from {exhibit}, at {mains|V}.',
   lowestNotTried: 'Nobody tried it at the lowest mains of the range, {mains|V}.',
@@ -159,6 +166,11 @@ export const NOTES: Templates = {
   bulkValley: 'Worked out beside: at {mains|V} mains and {power|W} in, the bulk voltage falls to {valley|V} between two charges.',
   valleyOfEach:
     'Worked out beside: at {mains|V} mains and {power|W} in, each of the two capacitors falls to {valley|V} between two charges.',
+  usualBulk: 'Beside it: {found|F} are there for the {power|W} that are printed; makers take {least|F} to {most|F}, a habit and no limit.',
+  holdUpBetween:
+    'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at least {least|s}, down to a bulk voltage at which it was seen to hold as much, and at most {most|s}, until the capacitor is empty.',
+  holdUpAtMost:
+    'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at most {most|s}, until the capacitor is empty; no run at a lower mains shows how far down it holds as much.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',

@@ -32,6 +32,7 @@ describe('plastic that is gripped for 1 to 10 s', () => {
     const inside = judged(case_('75 °C ± 2 K'));
     expect(inside).toMatchObject({ outcome: 'pass', state: 'labelLoad' });
     expect(inside.margin).toBeCloseTo(50 / 52, 9);
+    expect(inside.rise).toEqual({ found: expect.closeTo(50, 9), permitted: expect.closeTo(52, 9), ambient: expect.closeTo(298.15, 9) });
     expect(inside.probability).toBeCloseTo(0.977249868, 5);
     const outside = judged(case_('79 °C ± 2 K'));
     expect(outside).toMatchObject({ outcome: 'fail', consequence: 'injurious' });
@@ -56,6 +57,7 @@ describe('plastic that is gripped for 1 to 10 s', () => {
     expect(finding.outcome).toBe('pass');
     expect('value' in finding.measured! ? finding.measured.value : 0).toBeCloseTo(349.15, 9);
     expect(finding.margin).toBeCloseTo(48 / 49, 9);
+    expect(finding.rise).toEqual({ found: expect.closeTo(48, 9), permitted: expect.closeTo(49, 9), ambient: expect.closeTo(301.15, 9) });
     expect(noteKeys(finding)).toContain('asRead');
   });
 

@@ -330,3 +330,59 @@ describe('no claim, no window, no sweep', () => {
     expect('value' in finding.measured! ? finding.measured.value : 0).toBeCloseTo(1.2, 6); // 11.4 V
   });
 });
+
+describe('what the runs show beside each other', () => {
+  // V = V0 - R × I crosses 4.75 V at (V0 - 4.75) / R
+  const line = (open: number, ohm: number): string[][] => [0, 1, 1.5, 2.5, 3].map((i) => [String(i), (open - ohm * i).toFixed(6)]);
+  const at = (id: string, rows: string[][], more: Parameters<typeof sweep>[1] = {}): ReturnType<typeof sweep> =>
+    sweep(rows, { id, ...more });
+  const exact: More = { uVolt: '0.001 V', port: usbPort('2 A') };
+  const noteOf = (finding: Finding, key: string): Record<string, unknown> | undefined =>
+    finding.notes.find((note) => note.key === key)?.args;
+  const HELD_2A5 = line(5.2, 0.18);
+  const HELD_1A5 = line(5.2, 0.3);
+
+  it('held at the socket and missed at the end of the cable: lost in the cable and its contacts', () => {
+    const finding = judged(case_([], { ...exact, sweeps: [at('socket', HELD_2A5), at('end', HELD_1A5, { sense: 'cableEnd' })] }));
+    expect(finding.outcome).toBe('fail');
+    expect(noteOf(finding, 'lostInCable')).toEqual({
+      socket: 'socket',
+      end: 'end',
+      held: expect.closeTo(2.5, 6),
+      left: expect.closeTo(1.5, 6),
+    });
+  });
+
+  it('missed at the socket too, held at both, one place only, or within the doubt: the cable is not named', () => {
+    const pairs: [string[][], string[][]][] = [
+      [HELD_1A5, line(5.2, 0.36)],
+      [HELD_2A5, line(5.2, 0.2)],
+      [HELD_2A5, line(5.2, 0.2251)],
+    ];
+    for (const [socket, end] of pairs) {
+      const finding = judged(case_([], { ...exact, sweeps: [at('socket', socket), at('end', end, { sense: 'cableEnd' })] }));
+      expect(noteKeys(finding)).not.toContain('lostInCable');
+    }
+    expect(noteKeys(judged(case_([], { ...exact, sweeps: [at('end', HELD_1A5, { sense: 'cableEnd' })] })))).not.toContain('lostInCable');
+  });
+
+  it('hot over cold is 1.5 A of 2.5 A; of several runs the worse counts, and another mains or place does not', () => {
+    const under = (start: 'hot' | 'cold', mains = '230 V'): Parameters<typeof sweep>[1] => ({ under: { mains, start } });
+    const cold = at('cold', HELD_2A5, under('cold'));
+    const finding = judged(
+      case_([], { ...exact, sweeps: [cold, at('hot-1', line(5.2, 0.2), under('hot')), at('hot-2', HELD_1A5, under('hot'))] }),
+    );
+    expect(noteOf(finding, 'hotOverCold')?.['ratio']).toBeCloseTo(0.6, 6);
+    const others = [at('hot', HELD_1A5, under('hot', '115 V')), at('hot', HELD_1A5, { ...under('hot'), sense: 'cableEnd' })];
+    for (const other of others) expect(noteKeys(judged(case_([], { ...exact, sweeps: [cold, other] })))).not.toContain('hotOverCold');
+  });
+
+  it('a run that never left the window gives no ratio', () => {
+    const short = [
+      ['0', '5.2'],
+      ['1', '5.1'],
+    ];
+    const runs = [at('cold', HELD_2A5, { under: { start: 'cold' } }), at('hot', short, { under: { start: 'hot' } })];
+    expect(noteKeys(judged(case_([], { ...exact, sweeps: runs })))).not.toContain('hotOverCold');
+  });
+});

@@ -81,6 +81,10 @@ describe('the claim at both ends of the mains', () => {
   it('what is left at the lowest mains of what is held at the highest stands beside it: 1 A of 2 A', () => {
     const assessment = judge(case_([at('207 V', WEAK), at('253 V', STRAIGHT)], usbPort('0.8 A')));
     expect(assessment.steps.find(({ id }) => id === 'load/usb/5v/knee-ratio')?.value).toBeCloseTo(0.5, 6);
+    expect(findingOf(assessment, 'delivery/mains-range@usb~5v').notes.find(({ key }) => key === 'kneeRatio')?.args['ratio']).toBeCloseTo(
+      0.5,
+      6,
+    );
     const open = judge(case_([at('207 V', WEAK), at('253 V', STRONG)], usbPort('0.8 A'))); // never leaves: no ratio
     expect(open.steps.some(({ id }) => id === 'load/usb/5v/knee-ratio')).toBe(false);
   });

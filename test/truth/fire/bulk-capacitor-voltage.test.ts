@@ -154,7 +154,7 @@ describe('how far the bulk voltage falls between two charges, shown beside', () 
   };
   const valley = (finding: Finding): unknown => finding.notes.find(({ key }) => key === 'bulkValley')?.args['valley'];
 
-  it('at the greatest input power of the sweep at the lowest mains', () => {
+  it('at the greatest input power of the sweep', () => {
     expect(valley(run('bridge'))).toBeCloseTo(85.6, 0);
     expect(Number(valley(run('singleDiode')))).toBeLessThan(20);
     expect(valley(run('singleDiode', { measured: '22 µF ± 0.1 µF' }))).toBe(0);
@@ -208,5 +208,111 @@ describe('how far the bulk voltage falls between two charges, shown beside', () 
         exhibits: [...patch.exhibits!, sweep([['2', '5', '18.75']])],
       }).outcome,
     ).toBe('pass');
+  });
+});
+
+describe('how long the output outlives the mains, at each mains voltage', () => {
+  // 33 µF at 85.6 V hold 0.121 J: 6.4 ms at 18.75 W, until nothing is left (inputs of a maker's note, P = 15 W at 80 %).
+  // At 265 V 60 Hz the crest is 374.8 V and 2.318 J; at least 7.5 ms (the conduction is shorter than 0.8 ms) and at most 8.3 ms of 18.75 W are
+  // gone at the valley: 2.162 to 2.177 J are left, 115.3 to 116.2 ms until empty, and 6.4 ms less than that down to the 85.6 V seen to hold.
+  const at = (mains: string, power: string, id: string): NonNullable<CasePatch['exhibits']>[number] =>
+    sweep([['2', '5', power]], { id, under: { mains, frequency: '60 Hz' } });
+  const run = (exhibits: CasePatch['exhibits'], more: Parameters<typeof onBoard>[1] = { rectifier: 'bridge' }): Finding => {
+    const patch = onBoard([electrolytic('c1', 'hv-plus', 'hv-minus', '400 V', { measured: '33 µF ± 0.1 µF' })], more);
+    return judged({
+      ...patch,
+      ports: [usbPort()],
+      instruments: [plainMeter('0.01 V')],
+      days: [PLAIN_DAY],
+      exhibits: [...patch.exhibits!, ...(exhibits ?? [])],
+    });
+  };
+  const told = (finding: Finding, key: string): Record<string, unknown>[] =>
+    finding.notes.filter((note) => note.key === key).map(({ args }) => args);
+
+  it('the lowest mains gives only what the capacitor holds, a higher one a least time too', () => {
+    const finding = run([at('85 V', '18.75', 'low'), at('265 V', '18.75', 'high')]);
+    const [low] = told(finding, 'holdUpAtMost');
+    expect(low).toMatchObject({ mains: 85, power: 18.75 });
+    expect(Number(low!['most'])).toBeGreaterThan(6.3e-3);
+    expect(Number(low!['most'])).toBeLessThan(6.5e-3);
+    const [high] = told(finding, 'holdUpBetween');
+    expect(high).toMatchObject({ mains: 265 });
+    expect(Number(high!['most'])).toBeGreaterThan(0.1153);
+    expect(Number(high!['most'])).toBeLessThan(0.1162);
+    expect(Number(high!['most']) - Number(high!['least'])).toBeCloseTo(Number(low!['most']), 9);
+  });
+
+  it('a lower mains at which it gave clearly less does not show how far down it holds this much', () => {
+    const finding = run([at('85 V', '10', 'low'), at('265 V', '18.75', 'high')]);
+    expect(told(finding, 'holdUpBetween')).toEqual([]);
+    expect(told(finding, 'holdUpAtMost').map(({ mains }) => mains)).toEqual([85, 265]);
+  });
+
+  it('a row where the output has left its window is nothing that is held', () => {
+    const finding = run([
+      sweep(
+        [
+          ['1', '5', '9'],
+          ['2', '3', '18.75'],
+        ],
+        { id: 'low', under: { mains: '85 V', frequency: '60 Hz' } },
+      ),
+    ]);
+    expect(told(finding, 'holdUpAtMost').map(({ power }) => power)).toEqual([9]);
+  });
+
+  it('is shown once for capacitors in parallel, and not guessed without a rectifier', () => {
+    expect(noteKeys(run([at('85 V', '18.75', 'low')], {}))).not.toContain('holdUpAtMost');
+    const can = (id: string): ReturnType<typeof electrolytic> =>
+      electrolytic(id, 'hv-plus', 'hv-minus', '400 V', { measured: '33 µF ± 0.1 µF' });
+    const patch = onBoard([can('c1'), can('c2')], { rectifier: 'bridge' });
+    const all = findingsOf(
+      judge({
+        ...patch,
+        ports: [usbPort()],
+        instruments: [plainMeter('0.01 V')],
+        days: [PLAIN_DAY],
+        exhibits: [...patch.exhibits!, at('85 V', '18.75', 'low')],
+      }),
+      'fire/bulk-capacitor-voltage',
+    );
+    expect(all.map((finding) => noteKeys(finding).includes('holdUpAtMost'))).toEqual([true, false]);
+  });
+
+  it('behind a doubler each capacitor feeds half of the power', () => {
+    // 9.375 W out of 33 µF that the valley leaves with 70.6 to 85.7 V: 0.082 to 0.121 J, 8.8 to 12.9 ms
+    const can = (id: string, from: string, to: string): ReturnType<typeof electrolytic> =>
+      electrolytic(id, from, to, '200 V', { measured: '33 µF ± 0.1 µF' });
+    const patch = onBoard([can('c1', 'hv-plus', 'half'), can('c2', 'half', 'hv-minus')], { rectifier: 'doubler' });
+    const finding = judged({
+      ...patch,
+      ports: [usbPort()],
+      instruments: [plainMeter('0.01 V')],
+      days: [PLAIN_DAY],
+      exhibits: [...patch.exhibits!, at('85 V', '18.75', 'low')],
+    });
+    const [low] = told(finding, 'holdUpAtMost');
+    expect(Number(low!['most'])).toBeGreaterThan(8.7e-3);
+    expect(Number(low!['most'])).toBeLessThan(13e-3);
+  });
+});
+
+describe('what makers take for as many watts, shown beside', () => {
+  // 2 to 3 µF a watt where the lowest mains is American, 1 µF where it is European (two makers' notes); 5 V 2 A printed are 10 W
+  const told = (setting: CasePatch['setting'], more: CasePatch = {}): unknown => {
+    const patch = onBoard([electrolytic('c1', 'hv-plus', 'hv-minus', '400 V', { measured: '15 µF ± 0.1 µF' })]);
+    const finding = judged({ ...patch, ports: [usbPort('2 A')], exhibits: [], setting: setting!, ...more });
+    return finding.notes.find(({ key }) => key === 'usualBulk')?.args;
+  };
+  const farads = (value: number): unknown => expect.closeTo(value, 12);
+
+  it('goes by the lowest mains', () => {
+    expect(told({ market: 'US' })).toEqual({ found: farads(15e-6), power: 10, least: farads(20e-6), most: farads(30e-6) });
+    expect(told({ market: 'EU' })).toEqual({ found: farads(15e-6), power: 10, least: farads(10e-6), most: farads(10e-6) });
+  });
+
+  it('and is not said where nothing is printed', () => {
+    expect(told({ market: 'EU' }, { ports: [] })).toBeUndefined();
   });
 });

@@ -34,6 +34,7 @@ describe('a winding of class B in a room at the highest ambient', () => {
     expect(inside).toMatchObject({ outcome: 'pass', reason: 'met', state: 'labelLoad' });
     expect(inside.probability).toBeCloseTo(0.977249868, 5);
     expect(inside.margin).toBeCloseTo(68 / 70, 9);
+    expect(inside.rise).toEqual({ found: expect.closeTo(68, 9), permitted: expect.closeTo(70, 9), ambient: expect.closeTo(313.15, 9) });
     const outside = judged(with_('112 °C ± 2 K', 'B'));
     expect(outside).toMatchObject({ outcome: 'fail', consequence: 'injurious', headline: true });
     expect(outside.probability).toBeCloseTo(0.022750132, 5);

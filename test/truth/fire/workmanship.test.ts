@@ -13,7 +13,11 @@ const fault = (kind: Fault['kind'], more: Partial<Fault> = {}): Fault => ({
   ...(kind === undefined ? {} : { kind }),
   ...more,
 });
-const withFaults = (...faults: Fault[]): Parameters<typeof judge>[0] => ({ conductors: CONDUCTORS, exhibits: [board({ faults })] });
+const withFaults = (...faults: Fault[]): Parameters<typeof judge>[0] => ({
+  conductors: CONDUCTORS,
+  exhibits: [board({ faults }), { id: 'p1', kind: 'photo', file: 'f1', of: 'the joint' }],
+  files: [{ id: 'f1', path: 'p1.jpg', sha256: '0'.repeat(64), bytes: 1, media: 'image/jpeg' }],
+});
 const judged = (kind: Fault['kind']): Finding => findingOf(judge(withFaults(fault(kind))), 'fire/workmanship@board-1-one');
 
 describe('faults of the work', () => {
@@ -52,7 +56,8 @@ describe('faults of the work', () => {
     expect(findingOf(judge(withFaults()), 'fire/workmanship@board')).toMatchObject({ outcome: 'pass', measured: { word: 'noFaults' } });
     for (const patch of [{}, { exhibits: [board()] }])
       expect(findingsOf(judge(patch), 'fire/workmanship')).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
-    const struck = { exhibits: [board({ faults: [fault('mainsJoint')], struck: 'another unit' })] };
+    const seen = withFaults()!;
+    const struck = { ...seen, exhibits: [board({ faults: [fault('mainsJoint')], struck: 'another unit' }), seen.exhibits![1]!] };
     expect(findingsOf(judge(struck), 'fire/workmanship')).toMatchObject([{ outcome: 'notAssessed', reason: 'struck' }]);
   });
 });

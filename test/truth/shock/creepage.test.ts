@@ -170,6 +170,12 @@ describe('material and dirt', () => {
     expect(limitMm(judged(surface('9 mm', at250, { cti: '399' })))).toBeCloseTo(5.0, 9);
   });
 
+  it('indices of 175, 174 and 100 are all group III, 399 too; below 100 there is no group', () => {
+    const at250 = workingVoltage('250 V ± 0 V');
+    for (const cti of ['399', '175', '174', '100']) expect(limitMm(judged(surface('9 mm', at250, { cti })))).toBeCloseTo(5.0, 9);
+    expect(judged(surface('9 mm', at250, { cti: '99' })).outcome).not.toBe('pass');
+  });
+
   it('an index below 600 is not group I', () => {
     expect(limitMm(judged(surface('9 mm', workingVoltage('250 V ± 0 V'), { cti: '< 600' })))).toBeGreaterThan(3.5);
   });

@@ -209,3 +209,63 @@ describe('the measured current beside the computed one', () => {
     expect(wayA({ ...one('0.600 mA ± 0.01 mA'), parts: [y1] })).toMatchObject({ outcome: 'fail', consequence: 'injurious' });
   });
 });
+
+describe('a voltage from the output to earth', () => {
+  // the network is read across 500 Ω (a service text prints 0.35 V for 0.7 mA peak): 0.24 V are 0.48 mA; a plain 2 kΩ has 0.96 V at 0.48 mA
+  type Voltage = Extract<NonNullable<CasePatch['exhibits']>[number], { kind: 'touch'; quantity: 'voltageToEarth' }>;
+  const volts = (value: Voltage['value'], method: Voltage['method'], more: Partial<Voltage> = {}): Voltage => ({
+    id: 'touch-v',
+    kind: 'touch',
+    quantity: 'voltageToEarth',
+    from: 'out-minus',
+    under: { ...AT_HIGHEST_MAINS, orientation: 'A' },
+    value,
+    method,
+    ...more,
+  });
+  const meter = (inputResistance?: string): NonNullable<CasePatch['instruments']>[number] => ({
+    id: 'meter',
+    name: 'meter, invented',
+    ranges: [],
+    ...(inputResistance === undefined ? {} : { inputResistance }),
+  });
+  const with_ = (exhibit: Voltage, input?: string, others: CasePatch['exhibits'] = []): CasePatch => ({
+    conductors: CONDUCTORS,
+    instruments: [meter(input)],
+    exhibits: [exhibit, ...others],
+  });
+  const through = (value: string, input?: string): Finding => wayA(with_(volts({ v: value, instrument: 'meter' }, 'meter'), input));
+
+  it('across the network or 2 kΩ is a current: 0.48 mA passes, 0.52 mA injures', () => {
+    expect(wayA(with_(volts('0.240 V ± 0.01 V', 'network')))).toMatchObject({ outcome: 'pass', measured: { value: 0.00048, unit: 'A' } });
+    expect(wayA(with_(volts('0.260 V ± 0.01 V', 'network')))).toMatchObject({ outcome: 'fail', consequence: 'injurious' });
+    expect(wayA(with_(volts('0.960 V ± 0.04 V', 'resistor')))).toMatchObject({ outcome: 'pass' });
+    const beyond = wayA(with_(volts('1.040 V ± 0.04 V', 'resistor')));
+    expect(beyond).toMatchObject({ outcome: 'fail' });
+    expect(noteKeys(beyond)).toEqual(expect.arrayContaining(['fromVoltageToEarth', 'notTheNetwork']));
+  });
+
+  it('through a meter it is a bound: 88 V on 10 MΩ settle nothing, 88 V on 100 kΩ are more than half a milliampere', () => {
+    const light = through('88 V ± 1 V', '10 MΩ');
+    expect(light).toMatchObject({ outcome: 'notAssessed', reason: 'notComparable', measured: { side: 'above' } });
+    expect(noteKeys(light)).toContain('lessThroughMeter');
+    expect(through('88 V ± 1 V', '100 kΩ')).toMatchObject({ outcome: 'fail', consequence: 'injurious', measured: { side: 'above' } });
+  });
+
+  it('a meter whose input nobody stated says nothing; a reading below a bound says nothing either', () => {
+    const bare = through('88 V ± 1 V');
+    expect(bare).toMatchObject({ outcome: 'notAssessed', reason: 'notComparable' });
+    expect(noteKeys(bare)).toContain('earthMeterNotStated');
+    expect(through('< 88 V', '100 kΩ').outcome).toBe('notAssessed');
+  });
+
+  it('behind an isolating source it is refused like a touch current', () => {
+    const behind = volts('0 V', 'network', { under: { ...AT_HIGHEST_MAINS, supply: 'isolating', orientation: 'A' } });
+    expect(wayA(with_(behind))).toMatchObject({ outcome: 'notAssessed', reason: 'refusedEvidence' });
+  });
+
+  it('beside a current that was read it takes nothing away', () => {
+    const both = with_(volts({ v: '88 V ± 1 V', instrument: 'meter' }, 'meter'), '10 MΩ', [touch('0.480 mA ± 0.02 mA')]);
+    expect(wayA(both)).toMatchObject({ outcome: 'pass', measured: { value: 0.00048 } });
+  });
+});

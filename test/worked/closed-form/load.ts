@@ -78,6 +78,15 @@ export const LOAD_ALGEBRA: readonly WorkedExample[] = [
   },
   {
     ...BOOK,
+    formula: 'load/hot-ratio',
+    place: '1.8 A hot, 2 A cold',
+    inputs: { hot: 1.8, cold: 2 },
+    printed: 0.9,
+    unit: '1',
+    because: 'a ratio',
+  },
+  {
+    ...BOOK,
     formula: 'load/least-power',
     place: '20 W at 5 V may sag to 4.75 V',
     inputs: { claimed: 20, edge: 4.75, nominal: 5 },

@@ -6,6 +6,28 @@ const NOTE = { publication: 'sdev.dk, a note on discharging X2 capacitors', orig
 /** Discharge of what is across the pins. */
 export const TOUCH_ALGEBRA: readonly WorkedExample[] = [
   {
+    publication: 'Published service text, with the network of IEC 60065 annex D',
+    origin: 'publication',
+    place: 'touch current: U2 of 0.35 V stands for 0.7 mA, peak',
+    formula: 'touch/current-from-voltage',
+    inputs: { voltage: 0.35, resistance: 500 },
+    printed: 0.7,
+    unit: 'mA',
+    tolerance: 1e-9,
+    because: 'a ratio in double precision',
+  },
+  {
+    publication: 'Published service text, with the network of IEC 60065 annex D',
+    origin: 'publication',
+    place: 'touch current: U1 of 1.0 V stands for 2 mA, direct current',
+    formula: 'touch/current-from-voltage',
+    inputs: { voltage: 1, resistance: 500 },
+    printed: 2,
+    unit: 'mA',
+    tolerance: 1e-9,
+    because: 'a ratio in double precision',
+  },
+  {
     ...NOTE,
     place: '253 V times √2',
     formula: 'touch/peak-of-mains',

@@ -2,7 +2,7 @@ import { touchTemperature } from '../../table/iec-62368-1/2018/touch-temperature
 import { findCell } from '../../table/look-up.ts';
 import { openValue } from '../../working/bench/open-value.ts';
 import type { SpotReading } from '../../working/heat/spot-facts.ts';
-import { atMost, type Judgement, limitLine, riseOver, undecided } from '../decide.ts';
+import { atMostRise, type Judgement, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { refusedSpot } from '../refused-spot.ts';
@@ -37,11 +37,11 @@ export const enclosureTemperature = defineCheck<OutsidePlace>({
         const contact = facts.setting.contact.word;
         const at = findCell(touchTemperature, contact, material.v, `heat/touch-limit/${contact}-${material.v}`, 'T');
         if (at === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
-        const judgement = atMost(
+        const judgement = atMostRise(
           reading.temperature!,
           limitLine('touch', 'atMost', at),
           facts.setting.decision,
-          riseOver(reading.ambient!.value),
+          reading.ambient!.value,
         );
         return onlyWhenSettled(reading, {
           judgement,

@@ -1,6 +1,7 @@
 import { derive } from '../../formula/derive.ts';
 import { kneeRatio } from '../../formula/load/knee-ratio.ts';
-import type { Note, StepNode } from '../../trace/step.ts';
+import type { Derived } from '../../trace/derived.ts';
+import type { Note } from '../../trace/step.ts';
 import { type RangeEnd, rangeEnds } from '../../working/load/range-ends.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import { atLeast, undecided } from '../decide.ts';
@@ -38,7 +39,9 @@ export const mainsRange = defineCheck<LevelFacts>({
     // one good end is not a range; one bad end is enough
     if (untried.length > 0 && worst.judgement.outcome === 'pass')
       return { judgement: undecided('notAssessed', 'notLooked', { notes: untried }) };
-    return { ...worst, notes: [...(worst.notes ?? []), ...untried], beside: ratioOf(level, ends) };
+    const ratio = ratioOf(level, ends);
+    const told: Note[] = ratio === null ? [] : [{ key: 'kneeRatio', args: { ratio: ratio.value } }];
+    return { ...worst, notes: [...(worst.notes ?? []), ...untried, ...told], beside: ratio === null ? [] : [ratio.step] };
   },
 });
 
@@ -47,8 +50,8 @@ function open(reason: 'limitUnknown', note: Note): Answer {
 }
 
 /** The least held at each end, where both are known to leave the window. */
-function ratioOf(level: LevelFacts, ends: readonly RangeEnd[]): StepNode[] {
+function ratioOf(level: LevelFacts, ends: readonly RangeEnd[]): Derived | null {
   const [low, high] = ends.map(({ runs }) => runs.map(({ held }) => held).toSorted((a, b) => a.value - b.value)[0]);
-  if (low === undefined || high === undefined || low.side !== undefined || high.side !== undefined || high.value <= 0) return [];
-  return [derive(kneeRatio, { low, high }, `load/${level.port.id}/${level.level.id}/knee-ratio`).step];
+  if (low === undefined || high === undefined || low.side !== undefined || high.side !== undefined || high.value <= 0) return null;
+  return derive(kneeRatio, { low, high }, `load/${level.port.id}/${level.level.id}/knee-ratio`);
 }

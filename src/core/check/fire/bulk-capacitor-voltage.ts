@@ -3,14 +3,19 @@ import { derive } from '../../formula/derive.ts';
 import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
 import { cite } from '../../source/source.ts';
 import type { Derived } from '../../trace/derived.ts';
+import type { Note, StepNode } from '../../trace/step.ts';
 import { type BulkCapacitor, bulkFacts } from '../../working/board/bulk-facts.ts';
-import { bulkValleyFacts } from '../../working/board/valley-facts.ts';
+import { type HoldUp, holdUpAtEachMains } from '../../working/board/hold-up-facts.ts';
+import { type UsualBulk, usualBulk } from '../../working/board/usual-bulk.ts';
+import { bulkValleys } from '../../working/board/valley-facts.ts';
 import { atLeast, type LimitLine, undecided } from '../decide.ts';
 import { defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 
 interface Bulk extends Subject {
   readonly capacitor: BulkCapacitor;
+  /** Valley and hold-up belong to all of them together and are shown once. */
+  readonly first: boolean;
 }
 
 const line = (name: string, at: Derived): LimitLine => ({
@@ -28,23 +33,13 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
   needs: ['bulkCapacitor'],
   subjects: ({ bench }) => {
     const bulk = bulkFacts(bench);
-    return typeof bulk === 'string' ? bulk : bulk.map((capacitor) => ({ id: capacitor.part.id, about: capacitor.part.ref, capacitor }));
+    return typeof bulk === 'string'
+      ? bulk
+      : bulk.map((capacitor, index) => ({ id: capacitor.part.id, about: capacitor.part.ref, capacitor, first: index === 0 }));
   },
-  judge: ({ bench, levels, setting }, { capacitor: { rating, share } }) => {
+  judge: ({ bench, levels, setting }, { capacitor: { rating, share }, first }) => {
     if (rating.at === null) return { judgement: judgeState(rating.opened, rating.field) };
-    const fall = bulkValleyFacts(bench, levels);
-    const beside =
-      fall === null
-        ? {}
-        : {
-            beside: [fall.conduction.step],
-            notes: [
-              {
-                key: fall.ofEach ? 'valleyOfEach' : 'bulkValley',
-                args: { valley: fall.valley.value, mains: fall.mains.value, power: fall.power.value },
-              },
-            ],
-          };
+    const beside = first ? besideIt(usualBulk(bench, setting, levels), holdUpAtEachMains(bulkValleys(bench, levels))) : {};
     const crest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
     const whole = atLeast(rating.at, line('crestOfMains', crest), setting.decision);
     if (share === 'whole' || whole.outcome === 'pass') return { judgement: whole, ...beside };
@@ -65,3 +60,27 @@ export const bulkCapacitorVoltage = defineCheck<Bulk>({
     };
   },
 });
+
+/** What the capacitor does between two charges and after the last one, at each mains voltage, and what makers take: numbers without a limit. */
+function besideIt(usual: UsualBulk | null, all: readonly HoldUp[]): { beside: StepNode[]; notes: Note[] } {
+  const fall = fallAndHoldUp(all);
+  if (usual === null) return fall;
+  const { found, power, least, most } = usual;
+  const args = { found: found.value, power: power.value, least: least.value, most: most.value };
+  return { beside: [least.step, most.step, ...fall.beside], notes: [{ key: 'usualBulk', args }, ...fall.notes] };
+}
+
+function fallAndHoldUp(all: readonly HoldUp[]): { beside: StepNode[]; notes: Note[] } {
+  return {
+    beside: all.flatMap(({ at, least, most }) => [at.conduction.step, ...(least === null ? [] : [least.step]), most.step]),
+    notes: all.flatMap(({ at, least, most }): Note[] => {
+      const under = { mains: at.mains.value, power: at.power.value };
+      return [
+        { key: at.ofEach ? 'valleyOfEach' : 'bulkValley', args: { ...under, valley: at.valley.value } },
+        least === null
+          ? { key: 'holdUpAtMost', args: { ...under, most: most.value } }
+          : { key: 'holdUpBetween', args: { ...under, least: least.value, most: most.value } },
+      ];
+    }),
+  };
+}

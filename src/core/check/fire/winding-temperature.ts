@@ -2,7 +2,7 @@ import { windingTemperature as table } from '../../table/iec-62368-1/2018/windin
 import { getCell } from '../../table/look-up.ts';
 import { findRead, openValue } from '../../working/bench/open-value.ts';
 import { type SpotReading, scaledToHighestAmbient } from '../../working/heat/spot-facts.ts';
-import { atMost, limitLine, riseOver } from '../decide.ts';
+import { atMostRise, limitLine } from '../decide.ts';
 import { type Answer, defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { refusedSpot } from '../refused-spot.ts';
@@ -37,7 +37,7 @@ export const windingTemperature = defineCheck<Winding>({
         const scaled = scaledToHighestAmbient(reading, setting, `heat/${reading.place.id}/${index + 1}/at-highest-ambient`);
         if (scaled === null) return { judgement: judgeState(reading.opened, reading.field) };
         const at = getCell(table, insulation.v, 'thermocouple', `heat/winding-limit/${insulation.v}`, 'T');
-        const judgement = atMost(scaled, limitLine('windingClass', 'atMost', at), setting.decision, riseOver(setting.highestAmbient.value));
+        const judgement = atMostRise(scaled, limitLine('windingClass', 'atMost', at), setting.decision, setting.highestAmbient.value);
         const notes = [{ key: 'scaledToHighestAmbient', args: {} }, ...(reading.atLeast ? [{ key: 'coverOpenAtLeast', args: {} }] : [])];
         return onlyWhenSettled(reading, { judgement, state: reading.state, notes });
       }),

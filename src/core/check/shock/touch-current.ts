@@ -60,7 +60,13 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
     const notes = [{ key: reading.refused, args: { supply: reading.supply ?? '' } }];
     return { judgement: undecided('notAssessed', 'refusedEvidence', { fields: [field], notes }) };
   }
-  if (reading.current === null) return { judgement: undecided('notAssessed', 'notComparable', { fields: [field] }) };
+  if (reading.current === null)
+    return {
+      judgement: undecided('notAssessed', 'notComparable', {
+        fields: [field],
+        notes: reading.asVoltage ? [{ key: 'earthMeterNotStated', args: {} }] : [],
+      }),
+    };
   const column = reading.peak ? 'peak' : 'rms';
   const line = (row: 'es1' | 'es2'): LimitLine =>
     limitLine(row, 'atMost', getCell(limits, row, column, `touch/limit-${row}-${column}`, 'I'));
@@ -71,11 +77,21 @@ function judgeReading(facts: Facts, reading: TouchReading): Answer {
       );
   const felt = atMost(reading.current, line('es1'), facts.setting.decision);
   const letGo = atMost(reading.current, line('es2'), facts.setting.decision);
+  if (reading.asVoltage && reading.current.side !== undefined && felt.outcome !== 'fail')
+    return {
+      judgement: undecided('notAssessed', 'notComparable', {
+        measured: reading.current,
+        fields: [field],
+        notes: [{ key: 'lessThroughMeter', args: {} }],
+      }),
+      show: 'milliamperes',
+    };
   const notes: Note[] = [
     { key: 'scaledToHighestMains', args: {} },
     ...crossCheck(facts, reading.current),
     ...rectifierNotes(facts, reading),
   ];
+  if (reading.asVoltage) notes.push({ key: 'fromVoltageToEarth', args: {} });
   if (reading.method !== 'network') notes.push({ key: 'notTheNetwork', args: { method: reading.method ?? 'notStated' } });
   const beside = computedBound(facts.bench, facts.setting).map(({ current }) => current.step);
   const common = { show: 'milliamperes', beside, notes } as const;

@@ -1,5 +1,6 @@
 import { derive } from '../../formula/derive.ts';
 import { greatestPeak } from '../../formula/insulation/greatest-peak.ts';
+import { olderClearance } from '../../formula/insulation/older-clearance.ts';
 import { requiredClearance } from '../../formula/insulation/required-clearance.ts';
 import { roundUpClearance } from '../../formula/insulation/round-up-clearance.ts';
 import { temporaryOvervoltage } from '../../formula/insulation/temporary-overvoltage.ts';
@@ -8,7 +9,8 @@ import type { PublishedTable } from '../../table/define-table.ts';
 import { clearanceImpulse } from '../../table/iec-60664-1/2007/clearance-impulse.ts';
 import { nextImpulse } from '../../table/iec-60664-1/2007/next-impulse.ts';
 import { ratedImpulseVoltage } from '../../table/iec-60664-1/2007/rated-impulse-voltage.ts';
-import { clearance as olderClearance } from '../../table/iec-60950-1/2005/clearance.ts';
+import { additionalClearance } from '../../table/iec-60950-1/2005/additional-clearance.ts';
+import { clearance as olderByMains } from '../../table/iec-60950-1/2005/clearance.ts';
 import { altitude as altitudeTable } from '../../table/iec-62368-1/2018/altitude.ts';
 import { clearancePeak } from '../../table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../table/iec-62368-1/2018/clearance-withstand.ts';
@@ -48,11 +50,12 @@ export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Der
   };
   const basic = one('B', 'basic');
   const reinforced = one('R', 'reinforced');
-  return basic === null || reinforced === null ? null : { basic, reinforced, others: otherClearances(setting, impulse, at, degree) };
+  return basic === null || reinforced === null ? null : { basic, reinforced, others: otherClearances(setting, impulse, peak, at, degree) };
 }
 
 const JAPANESE_V = 100;
 const ROW_V = 150;
+const SMALL_MAINS_PEAK_V = 210; // of mains to 150 V: above it the older standard adds from a column that was not found
 
 /** Mains of 100 V are judged by the row of 150 V, though the row of 100 V would cover them. */
 function entered(setting: SettingFacts): Derived {
@@ -70,14 +73,29 @@ function standsInTable(table: PublishedTable, key: Derived): boolean {
   return key.alternatives.length === 0 && table.rows.some(([own]) => own === key.value) && key.form.size === 0;
 }
 
-function otherClearances(setting: SettingFacts, impulse: Derived, at: string, degree: string): DistanceLimits['others'] {
+function otherClearances(
+  setting: SettingFacts,
+  impulse: Derived,
+  peak: Derived | null,
+  at: string,
+  degree: string,
+): DistanceLimits['others'] {
   const others: { name: string; at: Derived }[] = [];
   const basic = lookUp(clearanceImpulse, impulse, `PD${degree}`, `${at}/insulation-coordination-basic`, 'd');
   if (basic !== null) others.push({ name: 'coordinationBasic', at: basic });
-  const older = lookUp(olderClearance, setting.nominal, 'reinforced', `${at}/older-standard`, 'd');
   const next = findCell(nextImpulse, impulse.value, 'next', `${at}/next-impulse`, 'V_next');
   const coordination = next === null ? null : lookUp(clearanceImpulse, next, `PD${degree}`, `${at}/insulation-coordination`, 'd');
   if (coordination !== null) others.push({ name: 'coordinationReinforced', at: coordination });
+  const older = olderReinforced(setting, peak, at);
   if (older !== null) others.push({ name: 'olderReinforced', at: older });
   return others;
+}
+
+/** The older edition's line; where the peak leaves its tables there is none. A peak that nobody measured counts as that of the mains. */
+function olderReinforced(setting: SettingFacts, peak: Derived | null, at: string): Derived | null {
+  const byMains = lookUp(olderByMains, setting.nominal, 'reinforced', `${at}/older-standard`, 'd');
+  if (byMains === null || peak === null) return byMains;
+  if (setting.nominal.value <= ROW_V) return peak.value > SMALL_MAINS_PEAK_V ? null : byMains;
+  const more = lookUp(additionalClearance, peak, 'reinforced', `${at}/older-standard-more`, 'd_+');
+  return more === null ? null : derive(olderClearance, { byMains, more }, `${at}/older-standard-whole`);
 }

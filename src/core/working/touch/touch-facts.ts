@@ -8,9 +8,11 @@ import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
 import { deriveReading } from '../bench/derive-reading.ts';
+import { withMainsDoubt } from '../bench/mains-frequency-doubt.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 import { bridgingPaths } from '../board/bridging-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
+import { currentOfVoltage } from './voltage-to-earth.ts';
 
 export interface TouchReading {
   /** Conductor and plug way: "out-plus~A". */
@@ -18,6 +20,8 @@ export interface TouchReading {
   readonly about: string;
   readonly orientation: 'A' | 'B' | null;
   readonly peak: boolean;
+  /** Read as a voltage to earth. Through a meter it is a bound from below: it can fail and never pass. */
+  readonly asVoltage: boolean;
   readonly field: string;
   readonly opened: Opened<string>;
   /** Why the reading is no evidence, or null. */
@@ -28,10 +32,10 @@ export interface TouchReading {
   readonly current: Derived | null;
 }
 
-/** Every touch-current reading, with the reason when it cannot count. */
+/** Every reading of touch current, or of the voltage to earth that stands for one, with the reason when it cannot count. */
 export function touchReadings(bench: Bench, setting: SettingFacts): TouchReading[] {
   return exhibitsOf(bench, 'touch')
-    .filter((exhibit) => exhibit.quantity === 'touchCurrentRms' || exhibit.quantity === 'touchCurrentPeak')
+    .filter((exhibit) => exhibit.quantity !== 'pinsAfterUnplugging')
     .map((exhibit) => readTouch(bench, setting, exhibit));
 }
 
@@ -60,6 +64,7 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
     about: `${nameOf(bench, exhibit.from)}, plug way ${orientation ?? 'not stated'}`,
     orientation,
     peak: exhibit.quantity === 'touchCurrentPeak',
+    asVoltage: exhibit.quantity === 'voltageToEarth',
     field,
     opened,
     refused,
@@ -67,19 +72,14 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
     method: findRead(exhibit.method),
   } as const;
   if (opened.state !== 'read' || refused !== null || mains === null || frequency === null) return { ...common, current: null };
-  const quantity = parseQuantity(opened.v, 'current');
   const voltage = parseQuantity(mains, 'voltage');
   const hertz = parseQuantity(frequency, 'frequency');
-  if (isRefusal(quantity) || isRefusal(voltage) || isRefusal(hertz) || voltage.value <= 0 || hertz.value <= 0)
-    return { ...common, current: null };
-  const current = deriveReading(bench, quantity, {
-    field,
-    role: 'touchCurrent',
-    day: exhibit.day,
-    instrument: opened.read.instrument,
-    symbol: 'I',
-    show: 'milliamperes',
-  });
+  if (isRefusal(voltage) || isRefusal(hertz) || voltage.value <= 0 || hertz.value <= 0) return { ...common, current: null };
+  const current =
+    exhibit.quantity === 'voltageToEarth'
+      ? currentOfVoltage(bench, exhibit, opened.v, opened.read.instrument)
+      : currentAsRead(bench, exhibit, opened.v, opened.read.instrument);
+  if (current === null) return { ...common, current: null };
   const scaled = derive(
     currentAtHighestMains,
     {
@@ -90,7 +90,7 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
         day: exhibit.day,
         symbol: 'V',
       }),
-      frequency: deriveReading(bench, hertz.u === null ? { ...hertz, u: FREQUENCY_U_HZ } : hertz, {
+      frequency: deriveReading(bench, withMainsDoubt(hertz), {
         field: fieldOfCondition(exhibit, 'frequency', field, own),
         role: 'frequency',
         day: exhibit.day,
@@ -104,7 +104,12 @@ function readTouch(bench: Bench, setting: SettingFacts, exhibit: ExhibitOf<'touc
   return { ...common, current: scaled };
 }
 
-const FREQUENCY_U_HZ = 0.05; // public mains stays within about 0.1 Hz; common practice, no source
+function currentAsRead(bench: Bench, exhibit: ExhibitOf<'touch'>, text: string, instrument: string | undefined): Derived | null {
+  const quantity = parseQuantity(text, 'current');
+  if (isRefusal(quantity)) return null;
+  const field = `/exhibits/${exhibit.id}/value`;
+  return deriveReading(bench, quantity, { field, role: 'touchCurrent', day: exhibit.day, instrument, symbol: 'I', show: 'milliamperes' });
+}
 
 /** Upper bound of the touch current by the capacitance recorded across the barrier, with the parts it comes from. Null when none is known. */
 export function computedBound(bench: Bench, setting: SettingFacts): { current: Derived; parts: string[] }[] {
