@@ -1,5 +1,6 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { HTTPException } from 'hono/http-exception';
 import { MOST_CASE_BYTES } from '../app/case-source.ts';
 import { CasebookRefused } from '../app/casebook/casebook-refused.ts';
 import { guardAccess } from './access.ts';
@@ -13,6 +14,7 @@ import { fileRoutes } from './route/file-routes.ts';
 import type { Workspace } from './workspace.ts';
 
 const VERSION_OF_INTERFACE = '1';
+const UNSUPPORTED_MEDIA = 415; // RFC 9110, 15.5.16
 
 /** The local server: thin routes over the desk and the store, guarded before anything is looked at. */
 export function createServer(workspace: Workspace): OpenAPIHono {
@@ -47,6 +49,8 @@ export function createServer(workspace: Workspace): OpenAPIHono {
     if (error instanceof CasebookRefused) return answerProblem(problemOf(error.refusal));
     if (error instanceof SyntaxError || error.message.includes('Malformed JSON'))
       return answerProblem(toProblem(400, 'not-json', 'The body is not JSON.'));
+    if (error instanceof HTTPException && error.status === UNSUPPORTED_MEDIA)
+      return answerProblem(toProblem(error.status, 'not-json', 'The body has to be JSON, and to say so in its content type.'));
     console.error(error);
     return answerProblem(toProblem(500, 'defect', 'A defect of the tool, not of your input; what was entered before is kept.'));
   });

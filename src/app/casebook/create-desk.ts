@@ -73,7 +73,13 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
 
   async function load(id: string): Promise<OpenCase | Refusal> {
     const known = open.get(id);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      // archived, removed and restored past the desk, which keeps the rest
+      const head = await store.cases.head(id);
+      if (head === null || head.removed !== null) return noSuchCase(id);
+      known.head = { ...known.head, archived: head.archived };
+      return known;
+    }
     const read = await store.cases.read(id);
     if (read === null || read.head.removed !== null) return noSuchCase(id);
     let { state } = read.from;

@@ -38,6 +38,10 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       gives: takenFile,
     }),
     async (context) => {
+      const { id } = validIn<{ id: string }>(context, 'param');
+      const head = await store.cases.head(id);
+      if (head === null || head.removed !== null)
+        return answerProblem(problemOf(refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' })));
       const { name, settle } = validIn<z.infer<typeof named>>(context, 'query');
       const announced = Number(context.req.header('content-length') ?? '0');
       if (announced > MOST_FILE_BYTES) return answerProblem(problemOf(tooLarge(announced, MOST_FILE_BYTES)));
@@ -106,6 +110,17 @@ function picture(bytes: Uint8Array, media: string): Response {
   return new Response(bytes as never, { headers: { 'content-type': media, 'cache-control': 'private, max-age=31536000, immutable' } });
 }
 
+/** The sender went away, or the server is stopping: nobody's defect. */
+class BodyEnded extends Error {}
+
+async function* arriving(body: ReadableStream<Uint8Array>): AsyncGenerator<Uint8Array> {
+  try {
+    yield* body;
+  } catch (error) {
+    throw new BodyEnded('the body ended early', { cause: error });
+  }
+}
+
 interface Kept {
   readonly sha256: string;
   readonly bytes: number;
@@ -119,8 +134,9 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
   let bytes = 0;
   let head = new Uint8Array(0);
   let media: string | null = null;
+  const photo: Uint8Array[] = []; // a picture is looked at before it is kept; a text never is held whole
   try {
-    for await (const chunk of body) {
+    for await (const chunk of arriving(body)) {
       bytes += chunk.length;
       if (bytes > MOST_FILE_BYTES) {
         await upload.abort();
@@ -131,6 +147,7 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
         if (head.length === HEAD_BYTES) media = mediaOf(head);
         if (head.length === HEAD_BYTES && media === null) break;
       }
+      if (head.length < HEAD_BYTES || media?.startsWith('image/') === true) photo.push(chunk);
       await upload.write(chunk);
     }
     media ??= mediaOf(head);
@@ -138,11 +155,17 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
       await upload.abort();
       return refuse('unknown-media', describeHead(head), 'a text file of an instrument, or a JPEG, PNG, WebP, AVIF or TIFF picture');
     }
-    const kept = await upload.finish();
-    const photo = media.startsWith('image/') ? await checkPhoto(await readWhole(files, kept.sha256)) : null;
-    return photo ?? { ...kept, media };
+    const broken = media.startsWith('image/') ? await checkPhoto(new Uint8Array(Buffer.concat(photo))) : null;
+    if (broken !== null) {
+      await upload.abort();
+      return broken;
+    }
+    return { ...(await upload.finish()), media };
   } catch (error) {
-    await upload.abort();
+    // where the casebook is closing already, the next opening sweeps what was begun
+    await upload.abort().catch(() => undefined);
+    if (error instanceof BodyEnded)
+      return refuse('upload-cut', `${bytes} bytes, then the end of the connection`, 'the whole file; none of it was kept');
     throw error;
   }
 }
