@@ -50,8 +50,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
   app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
+  server: ['app', 'present', 'importer', 'core/quantity'],
   // the command line chooses the concrete store
-  cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
+  cli: ['app', 'present', 'store', 'server', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
 };
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
@@ -60,7 +61,25 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
-  cli: ['commander', 'picocolors', 'node:fs/promises', 'node:path', 'node:url'],
+  cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
+  server: [
+    'hono',
+    'hono/body-limit',
+    'hono/cookie',
+    'hono/http-exception',
+    'hono/streaming',
+    '@hono/node-server',
+    '@hono/zod-openapi',
+    'sharp',
+    'exifr',
+    'node:crypto',
+    'node:fs',
+    'node:fs/promises',
+    'node:http',
+    'node:os',
+    'node:path',
+    'node:timers/promises',
+  ],
   store: [
     'node:fs',
     'node:fs/promises',
