@@ -99,6 +99,37 @@ describe('a photo', () => {
   });
 });
 
+describe('what is hidden beside the pixels of a JPEG', () => {
+  const plain = async (): Promise<Buffer> =>
+    sharp({ create: { width: 8, height: 8, channels: 3, background: '#224488' } })
+      .jpeg()
+      .toBuffer();
+  const givenOut = async (bytes: Buffer): Promise<Buffer> => {
+    const { sha256 } = await taken(new Uint8Array(bytes));
+    return Buffer.from(await (await server.ask(`/api/cases/${id}/files/${sha256}`)).arrayBuffer());
+  };
+  const NOTE = Buffer.from('taken at the invented quay');
+  /** A segment behind the start of the image: ITU-T T.81, B.1.1.4; its length counts itself. */
+  const withSegment = (whole: Buffer, kind: number): Buffer =>
+    Buffer.concat([whole.subarray(0, 2), Buffer.from([0xff, kind, 0, NOTE.length + 2]), NOTE, whole.subarray(2)]);
+
+  test('nothing hidden: it leaves byte for byte, so that its hash stays', async () => {
+    const bytes = await plain();
+    expect((await givenOut(bytes)).equals(bytes)).toBe(true);
+  });
+  test.each([
+    ['a comment', (whole: Buffer) => withSegment(whole, 0xfe)],
+    ['a segment of some application', (whole: Buffer) => withSegment(whole, 0xe5)],
+    ['bytes behind the end', (whole: Buffer) => Buffer.concat([whole, NOTE])],
+  ])('%s stays behind', async (_, hide) => {
+    const bytes = hide(await plain());
+    expect(bytes.includes(NOTE)).toBe(true);
+    const given = await givenOut(bytes);
+    expect(given.includes(NOTE)).toBe(false);
+    expect(await sharp(given).metadata()).toMatchObject({ width: 8, height: 8 });
+  });
+});
+
 describe('a hostile file', () => {
   const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
   test.each([

@@ -1,6 +1,7 @@
 import exifr from 'exifr';
 import sharp, { type Sharp } from 'sharp';
 import { MOST_PIXELS } from './check-photo.ts';
+import { hasMoreInJpeg } from './has-more-in-jpeg.ts';
 
 const WRITTEN: Readonly<Record<string, (from: Sharp) => Sharp>> = {
   'image/jpeg': (from) => from.jpeg({ quality: 92, mozjpeg: false }),
@@ -17,7 +18,8 @@ const WRITTEN: Readonly<Record<string, (from: Sharp) => Sharp>> = {
 export async function withoutPlace(bytes: Uint8Array, media: string): Promise<Uint8Array> {
   const write = WRITTEN[media];
   if (write === undefined) return bytes;
-  if (!(await saysMore(bytes))) return bytes;
+  const more = (media === 'image/jpeg' && hasMoreInJpeg(bytes)) || (await saysMore(bytes));
+  if (!more) return bytes;
   return new Uint8Array(await write(sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate()).toBuffer());
 }
 
