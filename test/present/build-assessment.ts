@@ -108,6 +108,7 @@ export function assessmentOf(
     formulas: {},
     curves: [],
     next: [],
+    stored: null,
     lastChance: [],
     claims: [],
     unjudged: [],

@@ -14,6 +14,7 @@ import { intervalBetweenCharges as boardIntervalBetweenCharges } from './board/i
 import { loopResistance as boardLoopResistance } from './board/loop-resistance.ts';
 import { meltingCurrent as boardMeltingCurrent } from './board/melting-current.ts';
 import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts';
+import { storedEnergy as boardStoredEnergy } from './board/stored-energy.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
 import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
@@ -82,6 +83,7 @@ export const FORMULAS: readonly Formula[] = [
   boardLoopResistance,
   boardMeltingCurrent,
   boardShareOfMarked,
+  boardStoredEnergy,
   boardSumOfCapacitances,
   boardUsualCapacitance,
   boardValleyAfter,

@@ -246,6 +246,8 @@ export const assessment = z.strictObject({
   ),
   curves: z.array(curve),
   next: z.array(nextMeasurement),
+  /** What the bulk capacitors of this unit can hold at the highest mains, for the caution; null before the board is read. */
+  stored: z.strictObject({ energy: amount, crest: amount, parts: z.array(z.string()), step: z.string() }).nullable(),
   lastChance: z.array(z.strictObject({ before: z.enum(['opening', 'desoldering', 'unwinding']), measure: z.array(z.string()) })),
   claims: z.array(
     z.strictObject({
