@@ -1,6 +1,6 @@
 import { type Kysely, type SelectQueryBuilder, sql } from 'kysely';
 import type { CaseSummary } from '../../app/casebook/case-summary.ts';
-import type { CasePage, CaseQuery } from '../../app/casebook/casebook-store.ts';
+import type { CasePage, CaseQuery, CheckPlaces } from '../../app/casebook/casebook-store.ts';
 import { foldText } from './fold-text.ts';
 import { HEAD_COLUMNS } from './rows.ts';
 import type { CasebookTables, LabelField } from './tables.ts';
@@ -13,6 +13,8 @@ const LABELS: readonly LabelField[] = ['kind', 'claim', 'hazard'];
 /** One page of the cases that match, how many there are, and what every other choice of a filter would leave. */
 export async function findCases(db: Db, query: CaseQuery): Promise<CasePage> {
   const { total } = await matching(db, query, null).select(sql<number>`count(*)`.as('total')).executeTakeFirstOrThrow();
+  const everything: CaseQuery = { archived: query.archived, from: 0, count: 0 };
+  const { of } = await matching(db, everything, null).select(sql<number>`count(*)`.as('of')).executeTakeFirstOrThrow();
   const rows = await sorted(matching(db, query, null), query.sort)
     .select([...HEAD_COLUMNS, 'cases.summary'])
     .offset(query.from)
@@ -20,15 +22,33 @@ export async function findCases(db: Db, query: CaseQuery): Promise<CasePage> {
     .execute();
   return {
     total,
-    counts: {
-      failure: await countColumn(db, query, 'failure'),
-      coverage: await countColumn(db, query, 'coverage'),
-      hazard: await countLabel(db, query, 'hazard'),
-      kind: await countLabel(db, query, 'kind'),
-      claim: await countLabel(db, query, 'claim'),
-    },
+    of,
+    ...(query.places === undefined ? {} : { places: await findPlaces(db, everything, query.places) }),
+    counts:
+      query.counted === false
+        ? { failure: {}, coverage: {}, hazard: {}, kind: {}, claim: {} }
+        : {
+            failure: await countColumn(db, query, 'failure'),
+            coverage: await countColumn(db, query, 'coverage'),
+            hazard: await countLabel(db, query, 'hazard'),
+            kind: await countLabel(db, query, 'kind'),
+            claim: await countLabel(db, query, 'claim'),
+          },
     rows: rows.map(({ summary, ...head }) => ({ head, summary: summary === null ? null : (JSON.parse(summary) as CaseSummary) })),
   };
+}
+
+const DIGITS = 3; // of a ratio: finer than a line can show
+
+async function findPlaces(db: Db, query: CaseQuery, check: string): Promise<CheckPlaces> {
+  const rows = await matching(db, query, null)
+    .innerJoin('marks', (join) => join.onRef('marks.case_n', '=', 'overview.case_n').on('marks.check_id', '=', check))
+    .select(['marks.margin', 'marks.failed'])
+    .where((is) => is.or([is('marks.margin', 'is not', null), is('marks.failed', '=', 1)]))
+    .orderBy('marks.margin', 'desc')
+    .execute();
+  const ratios = rows.flatMap(({ margin }) => (margin === null ? [] : [Number(margin.toPrecision(DIGITS))]));
+  return { check, ratios, beyond: rows.length - ratios.length };
 }
 
 /** Cases that pass the search and every filter but `without`. */
