@@ -1,4 +1,4 @@
-import type { Assessment, Cell, Finding, Outcome } from '../../core/result/assessment.ts';
+import type { Assessment, Cell, Coverage, Finding, Outcome } from '../../core/result/assessment.ts';
 import { type LineMark, toLineMark } from '../figure/line-mark.ts';
 import { toPortrait } from '../figure/portrait-rows.ts';
 import { getFailureHalf } from '../figure/verdict-halves.ts';
@@ -19,7 +19,7 @@ export interface CasePortrait {
   readonly word: string;
   readonly weight: FailureWeight;
   readonly mark: Outcome;
-  readonly coverage: { readonly shock: string; readonly fire: string };
+  readonly coverage: { readonly shock: Coverage; readonly fire: Coverage };
   /** One letter per check of the bench set: settled, inconclusive, not assessed, not applicable. */
   readonly cells: { readonly shock: string; readonly fire: string };
   readonly because: string;
