@@ -10,7 +10,7 @@ import type { ListedCase } from '../state/use-casebook.ts';
 import { Halves } from './pair.tsx';
 import { dayText, nameOf, whatText } from './unit-text.ts';
 
-const LINE = { ...MARGIN_LINE_ROW, width: 114, height: 33 };
+const LINE = { ...MARGIN_LINE_ROW, width: 104, height: 33 };
 const HATCHED = drawLine(
   { outcome: 'notAssessed', margin: null, band: null, rung: null, limit: null, amounts: false, anywhere: false },
   LINE,

@@ -1,8 +1,8 @@
 import { useSyncExternalStore } from 'react';
 
-const CHECKS = 190; // px: the column of names, as in casebook.css
+const CHECKS = 172; // px: the column of names, as in casebook.css
 const UNIT = 206;
-const PANEL = 400;
+const PANEL = 376;
 const PANEL_BELOW = 1100; // from here down the panel stands below
 const NO_COLUMNS = 700;
 
