@@ -27,7 +27,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
   const more = query.hazard.length + query.kind.length + query.claim.length + (query.archived ? 1 : 0);
   const press = (field: Field, word: string) => () => onQuery(toggled(query, field, word));
   return (
-    <div className="bar">
+    <search className="bar" aria-label="Filter and order the cases">
       <fieldset className="set">
         <legend className="lab">failure</legend>
         <AllButton field="failure" query={query} onQuery={onQuery} />
@@ -125,7 +125,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
           </Toggle>
         </fieldset>
       </details>
-    </div>
+    </search>
   );
 }
 

@@ -141,11 +141,14 @@ function Filled(props: {
     window.addEventListener('scroll', remember, { passive: true });
     return () => window.removeEventListener('scroll', remember);
   }, [list.request, at]);
-  const select = (index: number): void => {
-    setPlace({ request: list.request, at: index });
-    const id = list.rows.get(index)?.head.id;
-    if (id !== undefined) ask({ ...query, unit: id }, true);
-  };
+  const select = (index: number): void => setPlace({ request: list.request, at: index });
+  const id = unit?.head.id;
+  const isFirst = place.at === 0 && query.unit === '';
+  // the address follows the selection, also when its row comes later than the key; the first case needs no address
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new selection writes
+  useEffect(() => {
+    if (id !== undefined && id !== query.unit && !isFirst && list.request === request) ask({ ...query, unit: id }, true);
+  }, [id, list.request]);
   const open = (index: number): void => {
     const row = list.rows.get(index);
     if (row !== undefined) go(toCasePath(row.head.id, 'load'));
