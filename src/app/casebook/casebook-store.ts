@@ -110,7 +110,7 @@ export interface CaseQuery {
   readonly sort?: 'verdict' | 'changed' | 'name' | 'leastExamined' | { readonly margin: string } | undefined;
   readonly from: number;
   readonly count: number;
-  /** False: the rows alone, for the further pages of an answer whose counts are known. */
+  /** False: without the counts of hazards, kinds and claims, which take longest. */
   readonly counted?: boolean | undefined;
   /** A check: the answer brings where every case of the casebook stands on it. */
   readonly places?: string | undefined;

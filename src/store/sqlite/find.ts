@@ -13,8 +13,9 @@ const LABELS: readonly LabelField[] = ['kind', 'claim', 'hazard'];
 /** One page of the cases that match, how many there are, and what every other choice of a filter would leave. */
 export async function findCases(db: Db, query: CaseQuery): Promise<CasePage> {
   const everything: CaseQuery = { archived: query.archived, from: 0, count: 0 };
-  const { of } = await matching(db, everything, []).select(sql<number>`count(*)`.as('of')).executeTakeFirstOrThrow();
   const words = await countWords(db, query);
+  const narrowed = foldText(query.search ?? '').trim() !== '' || LABELS.some((field) => isSet(query[field]));
+  const of = narrowed ? (await countWords(db, everything)).total : words.all;
   return {
     total: words.total,
     of,
@@ -112,7 +113,10 @@ function sorted(cases: Matching, sort: CaseQuery['sort']): Matching {
 }
 
 /** Both words of all cases that pass every other filter, in one pass: how many pass these two as well, and what each word would leave. */
-async function countWords(db: Db, query: CaseQuery): Promise<{ total: number } & Pick<CasePage['counts'], 'failure' | 'coverage'>> {
+async function countWords(
+  db: Db,
+  query: CaseQuery,
+): Promise<{ total: number; all: number } & Pick<CasePage['counts'], 'failure' | 'coverage'>> {
   const rows = await matching(db, query, ['failure', 'coverage'])
     .select(['overview.failure', 'overview.coverage', sql<number>`count(*)`.as('count')])
     .groupBy(['overview.failure', 'overview.coverage'])
@@ -120,14 +124,16 @@ async function countWords(db: Db, query: CaseQuery): Promise<{ total: number } &
   const failure: Record<string, number> = {};
   const coverage: Record<string, number> = {};
   let total = 0;
+  let all = 0;
   for (const row of rows) {
+    all += row.count;
     const passesFailure = passes(query.failure, row.failure);
     const passesCoverage = passes(query.coverage, row.coverage);
     if (passesFailure && passesCoverage) total += row.count;
     if (passesCoverage && row.failure !== null) failure[row.failure] = (failure[row.failure] ?? 0) + row.count;
     if (passesFailure && row.coverage !== null) coverage[row.coverage] = (coverage[row.coverage] ?? 0) + row.count;
   }
-  return { total, failure, coverage };
+  return { total, all, failure, coverage };
 }
 
 function passes(words: readonly string[] | undefined, word: string | null): boolean {

@@ -16,6 +16,8 @@ export interface CaseList {
 
 const PAGE = 40; // cases in one answer: more than a window shows
 
+const COUNT_AFTER_MS = 250;
+
 /** The cases a request finds, by page as they come into view. What is shown stays until its successor is there. */
 export function useCasebook(request: string): {
   readonly list: CaseList | null;
@@ -33,17 +35,37 @@ export function useCasebook(request: string): {
   useEffect(() => {
     const stop = new AbortController();
     wanted.current = request;
+    let later: ReturnType<typeof setTimeout> | undefined;
     listCases(pageOf(request, 0), stop.signal).then(
       ({ total, of, counts, rows }) => {
         asked.current = new Set([0]);
-        setList({ request, total, of, counts, rows: new Map(rows.map((row, index) => [index, row])) });
+        // hazards, kinds and claims are counted when the rows stand; until then they keep their last counts
+        setList((old) => ({
+          request,
+          total,
+          of,
+          counts: { ...old?.counts, ...counts, ...labelsOf(old?.counts ?? counts) },
+          rows: new Map(rows.map((row, index) => [index, row])),
+        }));
         setTrouble('');
+        later = setTimeout(() => {
+          const count = new URLSearchParams(request);
+          count.set('from', '0');
+          count.set('count', '0');
+          listCases(count, stop.signal).then(
+            (page) => setList((now) => (now === null || now.request !== request ? now : { ...now, counts: page.counts })),
+            () => undefined, // the rows say when the server does not answer
+          );
+        }, COUNT_AFTER_MS);
       },
       (error: Error) => {
         if (!stop.signal.aborted) setTrouble(error.message);
       },
     );
-    return () => stop.abort();
+    return () => {
+      clearTimeout(later);
+      stop.abort();
+    };
   }, [request, round]);
   const need = useCallback(
     (first: number, end: number): void => {
@@ -51,9 +73,7 @@ export function useCasebook(request: string): {
       for (const page of missingPages(first, end, PAGE, (index) => list.rows.has(index))) {
         if (asked.current.has(page)) continue;
         asked.current.add(page);
-        const query = pageOf(list.request, page);
-        query.set('counted', 'false');
-        listCases(query).then(
+        listCases(pageOf(list.request, page)).then(
           ({ rows }) =>
             setList((now) =>
               now === null || now.request !== list.request
@@ -72,10 +92,15 @@ export function useCasebook(request: string): {
   return { list, trouble, need, renew: useCallback(() => setRound((now) => now + 1), []) };
 }
 
+function labelsOf({ hazard, kind, claim }: CasePage['counts']): Pick<CasePage['counts'], 'hazard' | 'kind' | 'claim'> {
+  return { hazard, kind, claim };
+}
+
 function pageOf(request: string, page: number): URLSearchParams {
   const query = new URLSearchParams(request);
   query.set('from', String(page * PAGE));
   query.set('count', String(PAGE));
+  query.set('counted', 'false');
   return query;
 }
 
