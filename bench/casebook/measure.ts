@@ -15,7 +15,7 @@ import { makeVariants } from './variants.ts';
 
 const CASES = Number(process.env['CASES'] ?? 10_000);
 const VARIANTS_EACH = 50;
-const ROUNDS = 21;
+const ROUNDS = Number(process.env['ROUNDS'] ?? 21);
 const BROWSER = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
 const DESK = { width: 1440, height: 900 };
 const SETTLE_MS = 60; // so that one change does not run into the next
@@ -89,6 +89,9 @@ try {
     await rounds(() => changed(page, async () => page.locator('.search').fill(['b', 'beck 12', 'fell', 'mere 9', ''][letter++ % 5]!))),
     trip,
   );
+  // the whole list again, nothing filtered
+  await page.goto(origin);
+  await page.waitForSelector('#unit-10 .chip');
   let sort = 1;
   tell(
     'another order',
