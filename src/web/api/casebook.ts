@@ -21,6 +21,8 @@ export const findOrigin = (id: string, step: string, signal?: AbortSignal): Prom
 export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
 export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
 export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));
+/** A packed case, as another casebook wrote it. */
+export const unpackCase = (file: File): Promise<CaseHead> => request('POST', '/api/unpack', new Blob([file], { type: 'application/zip' }));
 export const writeScreen = (id: string, key: string, value: string | null): Promise<void> =>
   request('PUT', at(id, 'screen', key), { value });
 export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');

@@ -30,16 +30,28 @@ export function go(path: string): void {
   window.scrollTo(0, 0);
 }
 
+function listen(heard: () => void): () => void {
+  listeners.add(heard);
+  window.addEventListener('popstate', heard);
+  return () => {
+    listeners.delete(heard);
+    window.removeEventListener('popstate', heard);
+  };
+}
+
 export function usePath(): string {
-  return useSyncExternalStore(
-    (heard) => {
-      listeners.add(heard);
-      window.addEventListener('popstate', heard);
-      return () => {
-        listeners.delete(heard);
-        window.removeEventListener('popstate', heard);
-      };
-    },
-    () => location.pathname,
-  );
+  return useSyncExternalStore(listen, () => location.pathname);
+}
+
+/** The query of the address: the filters of the casebook. */
+export function useQueryText(): string {
+  return useSyncExternalStore(listen, () => location.search);
+}
+
+/** Another query of the same page; `replace` where going back should not lead through every letter typed. */
+export function goQuery(query: string, replace: boolean): void {
+  const address = `${location.pathname}${query === '' ? '' : `?${query}`}`;
+  if (replace) history.replaceState(history.state, '', address);
+  else history.pushState(null, '', address);
+  for (const heard of listeners) heard();
 }
