@@ -27,7 +27,7 @@ const query = z.object({
   counted: z.enum(['true', 'false']).optional().openapi({ description: 'false: without counts of hazards, kinds and claims' }),
   places: z.string().max(120).optional().openapi({ description: 'a check: where every case stands on it' }),
   from: z.coerce.number().int().nonnegative().default(0),
-  count: z.coerce.number().int().min(1).max(MOST_ROWS).default(50),
+  count: z.coerce.number().int().min(0).max(MOST_ROWS).default(50),
 });
 
 /** The list of cases, and what is done to a case as a whole. */
