@@ -7,7 +7,7 @@ type Tree = Readonly<Record<string, Json>>;
 const NOT_LOOKED: Json = { state: 'notLooked' };
 
 /** Conductors that any unit has, made when the first reading needs them. */
-const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
+export const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
 const OUTPUT = { id: 'output', name: 'output', side: 'output' };
 
 /** Whoever can say what stands at a place of the case. */

@@ -1,0 +1,35 @@
+/** Own keys for a gloved finger; the keyboard of the phone stays away. */
+export function NumberPad({ onKey, units, onUnit }: { onKey: (key: string) => void; units: readonly string[]; onUnit: () => void }) {
+  const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0'];
+  return (
+    <fieldset className="pad">
+      <legend className="for-ears">number pad</legend>
+      {KEYS.map((key) => (
+        <button type="button" key={key} onClick={() => onKey(key)}>
+          {key}
+        </button>
+      ))}
+      <button type="button" onClick={() => onKey('wipe')}>
+        wipe
+      </button>
+      {units.length > 1 && (
+        <>
+          <button type="button" onClick={() => onKey('>')} aria-label="more than">
+            &gt;
+          </button>
+          <button type="button" className="wide" onClick={onUnit}>
+            unit: {units.join(', ')}
+          </button>
+        </>
+      )}
+    </fieldset>
+  );
+}
+
+/** What a press makes of the text. */
+export function typedOn(text: string, key: string): string {
+  if (key === 'wipe') return '';
+  if (key === '>') return text.startsWith('>') ? text.slice(1) : `>${text}`;
+  if (key === '.' && text.includes('.')) return text;
+  return text + key;
+}
