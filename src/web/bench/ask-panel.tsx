@@ -1,7 +1,7 @@
 import { ASK_WORDS, PICK_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
-import type { CaseReader } from '../part/new-exhibit.ts';
 import { useOpenPage } from '../state/use-case.ts';
+import { optionsOf } from './ask-state.ts';
 import type { Ask, Option } from './task/task.ts';
 import { useHands } from './use-hands.ts';
 
@@ -9,36 +9,17 @@ export function optionText({ value, name }: Option): string {
   return name ?? PICK_WORDS[value] ?? choiceWords(value);
 }
 
-/** Asks that have something to choose from and of which nothing is chosen yet, or what was chosen is gone. */
-export function openAsks(asks: readonly Ask[], chosen: Readonly<Record<string, string>>, reader: CaseReader): readonly Ask[] {
-  return asks.filter((ask) => {
-    const options = ask.options(reader);
-    return options.length > 1 && !options.some(({ value }) => value === chosen[ask.key]);
-  });
-}
-
-/** What was chosen, with the one option where there is no choice. */
-export function chosenFor(asks: readonly Ask[], chosen: Readonly<Record<string, string>>, reader: CaseReader): Record<string, string> {
-  return Object.fromEntries(
-    asks.flatMap((ask) => {
-      const options = ask.options(reader);
-      const found = options.find(({ value }) => value === chosen[ask.key]) ?? (options.length === 1 ? options[0] : undefined);
-      return found === undefined ? [] : [[ask.key, found.value]];
-    }),
-  );
-}
-
 /** One question at a time, with keys large enough for a glove. */
 export function AskPanel({ ask, left }: { ask: Ask; left: number }) {
   const { store } = useOpenPage();
-  const { choose } = useHands();
+  const { choose, chosen } = useHands();
   return (
     <section className="ask" aria-labelledby="ask-title">
       <h2 id="ask-title">
         {ASK_WORDS[ask.key] ?? ask.key} <small>{left > 1 ? `${left - 1} more to choose` : 'then the reading'}</small>
       </h2>
       <div className="keys">
-        {ask.options(store).map((option) => (
+        {optionsOf(ask, chosen, store).map((option) => (
           <button type="button" key={option.value} onClick={() => choose(ask.key, option.value)}>
             {optionText(option)}
           </button>

@@ -25,13 +25,22 @@ const inBody =
   (reader, gone) =>
     isOpen(exhibitsOf(reader, 'body').at(-1)?.[key]) ? keepInside('body', [key])(reader, { value: gone }) : [];
 
+/** A short is asked for at each output; without outputs, once. */
+const shortOfEachPort: Leave = (reader, gone) => {
+  const ports = listOf(reader, 'ports').map((port) => ({ port: String(port['id']) }));
+  const changes: Change[] = [];
+  for (const port of ports.length === 0 ? [{}] : ports)
+    changes.push(...asExhibit('event', { what: 'short', ...port }, (aftermath) => ({ aftermath }))(readerAfter(reader, changes), gone));
+  return changes;
+};
+
 /** Where a measurement that can never be taken again is kept as such; those without a place of their own stand in the note. */
 const LEAVE: Readonly<Record<string, readonly Leave[]>> = {
   touchBothWays: [asExhibit('touch', { quantity: 'touchCurrentRms' }, (value) => ({ value }))],
   plugDischarge: [asExhibit('touch', { quantity: 'pinsAfterUnplugging' }, (value) => ({ value, after: '2 s' }))],
   coldInsulation: [asExhibit('cold', { quantity: 'insulation' }, (value) => ({ value }))],
   enclosure: [inBody('seamOpens'), inBody('livePartTouchable')],
-  short: [asExhibit('event', { what: 'short' }, (aftermath) => ({ aftermath }))],
+  short: [shortOfEachPort],
   workingVoltage: [asExhibit('workingVoltage', {}, (rms) => ({ rms }))],
 };
 

@@ -122,13 +122,13 @@ function BenchHead({ name }: { name: string }) {
       </button>
       <h1>{title}</h1>
       <span className="then">
-        {step === null ? '' : `${DAY_WORDS[step.id]}. `}
+        {step === null || title === DAY_WORDS[step.id] ? '' : `${DAY_WORDS[step.id]}. `}
         {invented ? 'Invented data. ' : ''}
-        <span role="status">{trouble !== null ? trouble.words : waiting > 0 ? `${waiting} not on the disk yet` : 'all on the disk'}</span>
+        <span role="status">{trouble !== null ? trouble.words : waiting > 0 ? `${waiting} not on the disk yet` : 'All on the disk.'}</span>
       </span>
       <span className="tools">
         <button type="button" className="plain" disabled={undo === null} onClick={() => void store.undo()}>
-          Undo{undo === null ? '' : ` ${stepWords(undo)}`}
+          Undo<span className="for-ears"> {stepWords(undo)}</span>
         </button>
         <button
           type="button"

@@ -1,5 +1,5 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
-import type { CaseStore } from '../state/case-store.ts';
+import type { StepName } from '../../app/casebook/desk.ts';
 import { newItemId } from '../state/place-parts.ts';
 
 type Tree = Readonly<Record<string, Json>>;
@@ -11,10 +11,17 @@ export const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
 const OUTPUT = { id: 'output', name: 'output', side: 'output' };
 
 /** Whoever can say what stands at a place of the case. */
-export type CaseReader = Pick<CaseStore, 'valueAt'>;
+export interface CaseReader {
+  readonly valueAt: (place: string) => Json | undefined;
+}
+
+/** Who can take changes too. */
+export interface CaseWriter extends CaseReader {
+  readonly change: (changes: readonly Change[], step: string, name: StepName) => void;
+}
 
 /** Adds an exhibit as one step of undo; `first` goes with it, a file it is taken from. Answers its id. */
-export function addExhibit(store: CaseStore, kind: string, more: Tree = {}, first: readonly Change[] = []): string {
+export function addExhibit(store: CaseWriter, kind: string, more: Tree = {}, first: readonly Change[] = []): string {
   const { id, changes } = newExhibit(store, kind, more);
   store.change([...first, ...changes], newItemId('add'), { key: 'addExhibit', args: { kind } });
   return id;

@@ -1,3 +1,4 @@
+import { PICK_WORDS } from '../../../present/words/bench-words.ts';
 import { listOf } from '../../part/new-exhibit.ts';
 import type { Tree } from '../day-order.ts';
 import { type Ask, choices, optionsFrom } from './task.ts';
@@ -34,7 +35,7 @@ export const TOUCHED: Ask = { key: 'from', options: optionsFrom('conductors', (i
 export const MAINS_SIDE: Ask = { key: 'mainsConductor', options: optionsFrom('conductors', (item) => sideOf(item) === 'mains') };
 export const OTHER_SIDE: Ask = { key: 'outputConductor', options: optionsFrom('conductors', (item) => sideOf(item) !== 'mains') };
 export const FROM: Ask = { key: 'between', options: optionsFrom('conductors'), everyTime: true };
-export const TO: Ask = { key: 'and', options: optionsFrom('conductors'), everyTime: true };
+export const TO: Ask = { key: 'and', not: 'between', options: optionsFrom('conductors'), everyTime: true };
 /** What the outputs draw: their printed currents, or nothing. */
 export const DRAWS: Ask = {
   key: 'draws',
@@ -46,6 +47,10 @@ export const DRAWS: Ask = {
         return typeof text === 'string' ? [text] : [];
       }),
     );
-    return [...[...new Set(printed)].map((value) => ({ value, name: value })), { value: 'open' }, { value: 'short' }];
+    return [
+      ...[...new Set(printed)].map((value) => ({ value, name: value })),
+      { value: 'open', name: PICK_WORDS['nothingConnected'] ?? '' },
+      { value: 'short', name: PICK_WORDS['shorted'] ?? '' },
+    ];
   },
 };

@@ -14,6 +14,8 @@ export interface Option {
 export interface Ask {
   readonly key: string;
   readonly options: (reader: CaseReader) => readonly Option[];
+  /** Another ask whose choice is none of these: no way leads from a thing to itself. */
+  readonly not?: string;
   /** Asked again for every reading: what changes from one to the next. */
   readonly everyTime?: true;
 }
