@@ -24,12 +24,13 @@ export const PROGRESS_WORDS = { open: 'open', begun: 'begun', done: 'done', left
 
 /** Points of no return: what is about to be done, what was done, and the key that does it all the same. */
 export const POINT_WORDS = {
-  opening: { before: 'Before you open', point: 'opening', done: 'opened', anyway: 'Open anyway', still: 'while it is shut' },
+  opening: { before: 'Before you open', point: 'opening', done: 'opened', anyway: 'Open anyway', go: 'Open it', still: 'while it is shut' },
   desoldering: {
     before: 'Before you desolder',
     point: 'desoldering',
     done: 'desoldered',
     anyway: 'Desolder anyway',
+    go: 'Desolder it',
     still: 'while it still runs',
   },
   unwinding: {
@@ -37,6 +38,7 @@ export const POINT_WORDS = {
     point: 'unwinding',
     done: 'unwound',
     anyway: 'Unwind anyway',
+    go: 'Unwind it',
     still: 'while the transformer is whole',
   },
 } as const;
@@ -104,22 +106,22 @@ export const ASK_WORDS: Readonly<Record<string, string>> = {
   port: 'output',
   level: 'level',
   place: 'place',
-  from: 'from',
-  mainsConductor: 'mains side',
-  outputConductor: 'other side',
-  between: 'between',
-  and: 'and',
+  from: 'touched conductor',
+  mainsConductor: 'mains-side conductor',
+  outputConductor: 'other conductor',
+  between: 'first conductor',
+  and: 'second conductor',
   draws: 'load',
-  method: 'how',
-  distanceMethod: 'how',
+  method: 'method',
+  distanceMethod: 'method',
   testVoltage: 'test voltage',
-  after: 'after',
+  after: 'time after',
   path: 'way',
-  by: 'read by',
-  sense: 'read at',
-  order: 'load',
+  by: 'kind of sensor',
+  sense: 'point of reading',
+  order: 'direction',
   cover: 'cover',
-  dwell: 'settle',
+  dwell: 'settling time',
 };
 
 export const PICK_WORDS: Readonly<Record<string, string>> = {
@@ -159,7 +161,7 @@ export const BENCH_WORDS = {
   live: 'Open and live. Only marks until the plug is out.',
   chooseFirst: (what: string): string => `Choose the ${what} first`,
   closed: 'Shut until the residual above is measured at 10 V or less.',
-  dead: 'Unplugged. The residual above comes before hands go in.',
+  dead: 'Plug out first; discharge and measure before hands go in.',
   discharge: 'Unplug, discharge, measure the residual:',
   liveOnly: 'Open and live: nothing is typed. Mark only.',
   lostCount: 'Lost count? Say so: it is kept as unknown with its reason; a guess is not.',

@@ -3,7 +3,7 @@ import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { BenchTimer, useSeconds } from './bench-timer.tsx';
 import { clockText } from './local-time.ts';
-import { endSweep, findSweep, isEnded, rowsOf } from './sweep-record.ts';
+import { endSweep, findSweep, isEnded, rowsOf, type SweepRow } from './sweep-record.ts';
 import { UNDO_MS, useHands } from './use-hands.ts';
 
 const DOUBLE_PRESS_MS = 700; // a second press within it is the bounce of the first: it does not take back
@@ -21,13 +21,16 @@ export function useLoadOff(): () => void {
     const sweep = findSweep(store, screen['bench-sweep']);
     if (sweep === null || isEnded(sweep)) return;
     const last = rowsOf(sweep).at(-1);
-    const words = last === undefined ? '' : `${cellWords(last.voltage)} V at ${cellWords(last.current)} A`;
+    const words = last === undefined ? '' : rowWords(last);
     store.change(endSweep(sweep, BENCH_NOTES.loadOff(clockText(at), words)), newItemId('off'), { key: 'loadOff', args: {} });
   };
 }
 
-export function cellWords(cell: unknown): string {
-  return typeof cell === 'string' ? cell : '?';
+/** "5.11 V at 0.240 A", or that it was only marked. */
+export function rowWords({ current, voltage, power }: SweepRow): string {
+  const amps = typeof current === 'string' ? `${current} A` : 'an unread current';
+  const watts = typeof power === 'string' ? `, ${power} W` : '';
+  return typeof voltage === 'string' ? `${voltage} V at ${amps}${watts}` : `a mark at ${amps}`;
 }
 
 /** The keys under the entry. Load off keeps its corner whatever the step is; the row mirrors for the left hand. */

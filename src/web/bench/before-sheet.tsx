@@ -110,7 +110,7 @@ export function BeforeSheet({ point }: { point: Point }) {
         </button>
         <p>{costText(words.point, left.length, cost)}</p>
         <button type="button" disabled={reasons !== null && !complete} onClick={pass}>
-          {left.length === 0 ? `It is ${words.done}` : words.anyway}
+          {left.length === 0 ? words.go : words.anyway}
           <small>
             {left.length === 0
               ? 'kept with the time'

@@ -7,7 +7,7 @@ import { listOf } from '../part/new-exhibit.ts';
 import { residualState } from '../part/residual.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
-import { ActRow, cellWords, KeepKey } from './act-row.tsx';
+import { ActRow, KeepKey, rowWords } from './act-row.tsx';
 import { optionText } from './ask-panel.tsx';
 import { openAsks } from './ask-state.ts';
 import { stopsOf } from './crossed-stop.ts';
@@ -229,10 +229,8 @@ function LastRows({ sweep }: { sweep: Tree }) {
   if (rows.length === 0) return <>no row yet</>;
   return (
     <>
-      {rows.map(({ id, current, voltage, power }) => (
-        <span key={id}>
-          {cellWords(voltage)} V at {cellWords(current)} A{typeof power === 'string' ? `, ${power} W` : ''}
-        </span>
+      {rows.map((row) => (
+        <span key={row.id}>{rowWords(row)}</span>
       ))}
     </>
   );

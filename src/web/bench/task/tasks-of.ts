@@ -18,7 +18,8 @@ export const TASKS_OF: Readonly<Record<string, readonly Task[]>> = {
   soak: SOAK_TASKS,
   hotAndShort: HOT_TASKS,
   pins: PINS_TASKS,
-  drop: DROP_TASKS,
+  // what the drop may have opened is tried again after it
+  drop: [...DROP_TASKS, ...BODY_TASKS.filter(({ id }) => id === 'seamOpens' || id === 'livePartTouchable')],
   open: [{ id: 'residual', entry: 'residual' }],
   board: BOARD_TASKS,
   thermal: THERMAL_TASKS,
