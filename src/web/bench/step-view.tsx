@@ -3,6 +3,8 @@ import { Link } from '../part/link.tsx';
 import { toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
+import { AskPanel, ChosenLine } from './ask-panel.tsx';
+import { openAsks } from './ask-state.ts';
 import { BeforeSheet } from './before-sheet.tsx';
 import type { DayStep } from './day-order.ts';
 import { pointAhead } from './day-progress.ts';
@@ -10,7 +12,7 @@ import { FillView } from './fill-view.tsx';
 import { findMarks } from './marks.ts';
 import { MarkList } from './side-panel.tsx';
 import { SweepView } from './sweep-view.tsx';
-import type { Task } from './task/task.ts';
+import type { Ask, Task } from './task/task.ts';
 import { TASKS_OF } from './task/tasks-of.ts';
 import { NumberTask, PickTask, TriesTask } from './task-view.tsx';
 import { TurnsView } from './turns-view.tsx';
@@ -35,7 +37,7 @@ export function StepView({ step }: { step: DayStep }) {
   if (hands.filling !== null) return <FillView mark={hands.filling} />;
   if (point !== null) return <BeforeSheet key={point} point={point} />;
   if (step.open !== undefined && !hands.reachable && !hands.live) return <Shut live={step.open === 'live'} />;
-  if (step.open === 'live' && !hands.live) return <BeforePower />;
+  if (step.open === 'live' && !hands.live) return <BeforePower asks={task !== null && 'asks' in task ? task.asks : []} />;
   if (step.desk !== undefined) return <AtTheDesk step={step} desk={step.desk} />;
   switch (task?.entry) {
     case 'number':
@@ -80,21 +82,24 @@ function Shut({ live }: { live: boolean }) {
 }
 
 /** Everything is connected, nothing is live yet. */
-function BeforePower() {
+function BeforePower({ asks }: { asks: readonly Ask[] }) {
   const { store } = useOpenPage();
-  const { setLive } = useHands();
+  const { setLive, chosen } = useHands();
+  const open = openAsks(asks, chosen, store);
+  const [first] = open;
   const on = (): void => setLive(true);
   useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
       <section className="entry">
-        <p className="locked">{BENCH_WORDS.connect}</p>
+        <ChosenLine asks={asks} />
+        {first === undefined ? <p className="locked">{BENCH_WORDS.connect}</p> : <AskPanel ask={first} left={open.length} />}
       </section>
       <aside className="beside">
         <MarkList />
       </aside>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
-        <button type="button" className="keep" onClick={on}>
+        <button type="button" className="keep" disabled={first !== undefined} onClick={on}>
           Mains on<small>the residual empties, only marks from here</small>
         </button>
       </ActRow>

@@ -30,12 +30,15 @@ export const FREQUENCY: Ask = {
 };
 export const PORT: Ask = { key: 'port', options: optionsFrom('ports') };
 export const PLACE: Ask = { key: 'place', options: optionsFrom('places'), everyTime: true };
-export const INSIDE_PLACE: Ask = { key: 'place', options: optionsFrom('places', (place) => place['outside'] !== true), everyTime: true };
+/** Chosen before the mains comes on; live, a mark takes what was chosen last. */
+export const INSIDE_PLACE: Ask = { key: 'placeInside', options: optionsFrom('places', (place) => place['outside'] !== true) };
 export const TOUCHED: Ask = { key: 'from', options: optionsFrom('conductors', (item) => sideOf(item) !== 'mains') };
 export const MAINS_SIDE: Ask = { key: 'mainsConductor', options: optionsFrom('conductors', (item) => sideOf(item) === 'mains') };
 export const OTHER_SIDE: Ask = { key: 'outputConductor', options: optionsFrom('conductors', (item) => sideOf(item) !== 'mains') };
 export const FROM: Ask = { key: 'between', options: optionsFrom('conductors'), everyTime: true };
 export const TO: Ask = { key: 'and', not: 'between', options: optionsFrom('conductors'), everyTime: true };
+export const PROBED: Ask = { key: 'probed', options: optionsFrom('conductors') };
+export const AGAINST: Ask = { key: 'against', not: 'probed', options: optionsFrom('conductors') };
 /** What the outputs draw: their printed currents, or nothing. */
 export const DRAWS: Ask = {
   key: 'draws',

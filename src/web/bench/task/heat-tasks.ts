@@ -2,7 +2,7 @@ import type { Json } from '../../../app/casebook/change.ts';
 import { newExhibit } from '../../part/new-exhibit.ts';
 import { newItemId } from '../../state/place-parts.ts';
 import type { Tree } from '../day-order.ts';
-import { DRAWS, FROM, INSIDE_PLACE, MAINS_VOLTAGE, PLACE, PORT, SUPPLY, TO } from './asks.ts';
+import { AGAINST, DRAWS, INSIDE_PLACE, MAINS_VOLTAGE, PLACE, PORT, PROBED, SUPPLY } from './asks.ts';
 import { type Ask, choices, chosenOf, exhibitsOf, type Given, NOT_LOOKED, type Task } from './task.ts';
 
 const BY: Ask = { key: 'by', options: choices('contact', 'infrared') };
@@ -70,9 +70,11 @@ function spot(id: string, place: Ask, cover: 'closed' | 'open'): Task {
       });
       const last = made.changes.at(-1);
       const spots = last?.to as Tree;
+      const where = given.chosen[place.key];
       const rows = (spots['rows'] as readonly Tree[]).map((row) => ({
         ...row,
-        ...chosenOf(given.chosen, 'place', 'by'),
+        ...chosenOf(given.chosen, 'by'),
+        ...(where === undefined ? {} : { place: where }),
         value: given.value,
       }));
       return [...made.changes.slice(0, -1), { at: last?.at ?? '', to: { ...spots, rows } }];
@@ -92,10 +94,10 @@ function working(id: string, member: 'rms' | 'peak'): Task {
     id,
     entry: 'number',
     number: { key: id, kind: 'voltage', units: ['V'] },
-    asks: [FROM, TO, MAINS_VOLTAGE, SUPPLY],
+    asks: [PROBED, AGAINST, MAINS_VOLTAGE, SUPPLY],
     keep: (reader, { value, chosen, at }) => {
-      const { between, and } = chosen;
-      const pair = between === undefined || and === undefined ? {} : { between: [between, and] };
+      const { probed, against } = chosen;
+      const pair = probed === undefined || against === undefined ? {} : { between: [probed, against] };
       return newExhibit(reader, 'workingVoltage', { at, ...pair, under: chosenOf(chosen, 'mains', 'supply'), [member]: value }).changes;
     },
     kept: (reader) => exhibitsOf(reader, 'workingVoltage').flatMap((item) => (item[member] === undefined ? [] : [item[member]])),
