@@ -1,8 +1,10 @@
 import { DAY_WORDS, POINT_WORDS, PROGRESS_WORDS } from '../../present/words/bench-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
+import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { DAY } from './day-order.ts';
 import { isPassed, nextStep, progressOf } from './day-progress.ts';
+import { beginDay, lastDay } from './new-day.ts';
 import { MarkList } from './side-panel.tsx';
 import { useHands } from './use-hands.ts';
 
@@ -10,14 +12,26 @@ import { useHands } from './use-hands.ts';
 export function DayList() {
   const { store } = useOpenPage();
   const { view } = useSnapshot();
-  const { goTo } = useHands();
+  const { goTo, now } = useHands();
   const exhibits = listOf(store, 'exhibits');
   const next = nextStep(exhibits, view);
+  const today = now().slice(0, now().indexOf('T'));
+  const last = lastDay(store);
+  const begin = (): void => store.change(beginDay(store, today), newItemId('day'), { key: 'day', args: {} });
   return (
     <section className="day" aria-labelledby="day-title">
       <h2 id="day-title" className="for-ears">
         The day
       </h2>
+      {last !== today && (
+        <p className="was">
+          <span>{last === null ? 'No day at the bench yet.' : `Readings go to the day of ${last}.`}</span>
+          <button type="button" className="plain" onClick={begin}>
+            Begin {today}
+            {last === null ? '' : ', same instruments'}
+          </button>
+        </p>
+      )}
       <ol>
         {DAY.map((one) => {
           if ('point' in one) {

@@ -1,5 +1,5 @@
-/** Own keys for a gloved finger; the keyboard of the phone stays away. */
-export function NumberPad({ onKey, units, onUnit }: { onKey: (key: string) => void; units: readonly string[]; onUnit: () => void }) {
+/** Own keys for a gloved finger; the keyboard of the phone stays away. `bound`: a meter may say "more than". */
+export function NumberPad({ onKey, bound }: { onKey: (key: string) => void; bound: boolean }) {
   const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0'];
   return (
     <fieldset className="pad">
@@ -12,15 +12,10 @@ export function NumberPad({ onKey, units, onUnit }: { onKey: (key: string) => vo
       <button type="button" onClick={() => onKey('wipe')}>
         wipe
       </button>
-      {units.length > 1 && (
-        <>
-          <button type="button" onClick={() => onKey('>')} aria-label="more than">
-            &gt;
-          </button>
-          <button type="button" className="wide" onClick={onUnit}>
-            unit: {units.join(', ')}
-          </button>
-        </>
+      {bound && (
+        <button type="button" onClick={() => onKey('>')} aria-label="more than">
+          &gt;
+        </button>
       )}
     </fieldset>
   );

@@ -181,13 +181,7 @@ export function NumberView({
         {watches === null ? null : <StopLines stops={stops} entered={entered} most={MOST_STOPS} />}
         <MarkList />
       </aside>
-      {first === undefined && !live && (
-        <NumberPad
-          onKey={press}
-          units={onOther ? (other?.units ?? []) : number.units}
-          onUnit={() => hands.nextUnit(onOther ? (other?.key ?? '') : number.key, onOther ? (other?.units ?? []) : number.units)}
-        />
-      )}
+      {first === undefined && !live && <NumberPad onKey={press} bound={number.kind === 'resistance' && !onOther} />}
       <ActRow onMark={mayMark ? mark : null} markNumber={marks + 1} target={target}>
         <KeepKey
           words={text.trim() === '' ? 'Keep' : `Keep ${withUnit(text, unit)}`}
