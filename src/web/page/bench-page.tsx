@@ -37,7 +37,10 @@ export function BenchPage({ id }: { id: string }) {
 }
 
 function OpenBench({ store, form }: Pick<OpenPage, 'store' | 'form'>) {
-  const page = useMemo<OpenPage>(() => ({ store, form, openOrigin: () => undefined, goToField: () => undefined }), [store, form]);
+  const page = useMemo<OpenPage>(
+    () => ({ store, form, openOrigin: () => undefined, goToField: () => undefined, showFinding: () => undefined }),
+    [store, form],
+  );
   return (
     <CaseContext.Provider value={page}>
       <WithHands store={store} />
