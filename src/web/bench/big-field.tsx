@@ -32,7 +32,7 @@ export function BigField({
   return (
     <div className={`field${small ? ' small' : ''}${focused ? ' on' : ''}`} style={style}>
       <label>
-        <span className="what">{label}</span>
+        <span className="bench-what">{label}</span>
         <input
           ref={field}
           className="big"
@@ -46,11 +46,11 @@ export function BigField({
         />
       </label>
       {units.length > 1 ? (
-        <button type="button" className="unit" onClick={() => nextUnit(unitKey, units)} aria-label={`unit ${unit}, change`}>
+        <button type="button" className="bench-unit" onClick={() => nextUnit(unitKey, units)} aria-label={`unit ${unit}, change`}>
           {unit}
         </button>
       ) : (
-        <span className="unit">{unit}</span>
+        <span className="bench-unit">{unit}</span>
       )}
     </div>
   );

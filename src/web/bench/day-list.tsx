@@ -19,7 +19,7 @@ export function DayList() {
   const last = lastDay(store);
   const begin = (): void => store.change(beginDay(store, today), newItemId('day'), { key: 'day', args: {} });
   return (
-    <section className="day" aria-labelledby="day-title">
+    <section className="bench-day" aria-labelledby="day-title">
       <h2 id="day-title" className="for-ears">
         The day
       </h2>

@@ -129,7 +129,7 @@ export function NumberView({
   const first = open[0];
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         {above}
         {first !== undefined ? (
           <>

@@ -91,7 +91,7 @@ function BeforePower({ asks }: { asks: readonly Ask[] }) {
   useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <ChosenLine asks={asks} />
         {first === undefined ? <p className="locked">{BENCH_WORDS.connect}</p> : <AskPanel ask={first} left={open.length} />}
       </section>
@@ -123,7 +123,7 @@ function Said({ words, more, children }: { words: string; more?: string; childre
   useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <p className="locked">{words}</p>
         {more !== undefined && <p className="was">{more}</p>}
         {children}

@@ -121,7 +121,7 @@ function SetUp() {
       : BENCH_WORDS.chooseFirst(ASK_WORDS[open[0].key] ?? open[0].key);
   return (
     <>
-      <section className="entry set-up">
+      <section className="bench-entry set-up">
         {asks.map((one) => {
           const options = one.options(store);
           if (options.length < 2) return null;
@@ -186,7 +186,7 @@ function Rows({ sweep }: { sweep: Tree }) {
       target={isRefusal(dwell) ? null : dwell.value}
       was={<LastRows sweep={sweep} />}
       above={
-        <div className="set">
+        <div className="bench-set">
           <h2>Set {current} A</h2>
           <span>
             {rows.length + 1} of {points.length}
@@ -243,7 +243,7 @@ function Planned({ sweep, onEnd }: { sweep: Tree; onEnd: () => void }) {
   useBenchKeys({ space: () => undefined, enter: onEnd, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <h2>All planned currents are taken</h2>
         <p className="was">
           <LastRows sweep={sweep} />
@@ -272,9 +272,9 @@ function Ended({ sweep }: { sweep: Tree }) {
   useBenchKeys({ space: () => undefined, enter: next, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <h2>Sweep ended: {String(sweep['ends'])}</h2>
-        <p className="what">beyond the last row</p>
+        <p className="bench-what">beyond the last row</p>
         <div className="keys">
           {choices('keepsGiving', 'triesAgain', 'staysOff')().map((option) => (
             <button

@@ -50,7 +50,7 @@ export function PickTask({ task }: { task: Extract<Task, { entry: 'pick' }> }) {
   useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <div className="keys picks">
           {task.picks.map(({ key, value }) => (
             <button type="button" key={key} aria-pressed={JSON.stringify(value) === JSON.stringify(last)} onClick={() => pick(key, value)}>
@@ -87,13 +87,13 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
   useBenchKeys({ space: () => count(true), enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
-      <section className="entry">
+      <section className="bench-entry">
         <ChosenLine asks={task.asks} />
         {open !== undefined ? (
           <AskPanel ask={open} left={openAsks(task.asks, hands.chosen, store).length} />
         ) : (
           <>
-            <p className="what">{TASK_WORDS[task.id]?.what ?? task.id}, tries made</p>
+            <p className="bench-what">{TASK_WORDS[task.id]?.what ?? task.id}, tries made</p>
             <p className="count">{made}</p>
             <p className="was">{failed === 0 ? 'none failed' : `${failed} failed`}</p>
             {hands.kept !== null && (

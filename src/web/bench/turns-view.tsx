@@ -42,12 +42,12 @@ export function TurnsView() {
   });
   return (
     <>
-      <section className="entry">
-        <div className="set">
+      <section className="bench-entry">
+        <div className="bench-set">
           <h2>{winding === null ? 'Next winding' : `${String(winding['name'])}, layer ${layers}`}</h2>
           <span>from the outside</span>
         </div>
-        <p className="what">turns off</p>
+        <p className="bench-what">turns off</p>
         <p className="count" aria-live="off">
           {unknown ? '?' : (turns ?? 0)}
         </p>
