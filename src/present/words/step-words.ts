@@ -18,6 +18,10 @@ const STEPS: Readonly<Record<string, (args: Args) => string>> = {
   keep: () => 'kept reading',
   mark: () => 'mark',
   turn: () => 'turn',
+  back: () => 'kept reading taken back',
+  loadOff: () => 'load off',
+  sweep: () => 'begun sweep',
+  day: () => 'new day',
   milestone: () => 'what happened to the sample',
 };
 
