@@ -7,6 +7,7 @@ import { guardAccess } from './access.ts';
 import { servePages } from './pages.ts';
 import { safeHeaders } from './policy.ts';
 import { answerProblem, problemOf, toProblem } from './problem.ts';
+import { accessRoutes } from './route/access-routes.ts';
 import { caseRoutes } from './route/case-routes.ts';
 import { casebookRoutes } from './route/casebook-routes.ts';
 import { eventRoute } from './route/event-route.ts';
@@ -35,6 +36,7 @@ export function createServer(workspace: Workspace): OpenAPIHono {
     const streams = context.req.path === '/api/unpack' || context.req.path.endsWith('/files');
     return streams ? next() : limit(context, next);
   });
+  accessRoutes(app, workspace);
   casebookRoutes(app, workspace);
   caseRoutes(app, workspace);
   eventRoute(app, workspace);

@@ -55,6 +55,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   web: [
     'present',
     'core/quantity',
+    'core/result/assessment.ts',
     'importer/describe.ts',
     ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk'].map((name) => `app/casebook/${name}.ts`),
   ],
@@ -78,6 +79,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     '@hono/node-server',
     '@hono/zod-openapi',
     'sharp',
+    'uqr',
     'exifr',
     'node:crypto',
     'node:fs',
@@ -85,6 +87,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'node:http',
     'node:os',
     'node:path',
+    'node:stream/web',
     'node:timers/promises',
   ],
   web: ['react', 'react-dom/client', 'react-aria-components'],
@@ -110,10 +113,15 @@ function roomOf(path: string): string {
 }
 
 /** Of these the page takes types alone: what they do belongs to the server, and would bring the disk or the reader of files along. */
-const TYPES_ONLY_IN_WEB = ['src/importer/describe.ts', 'src/app/casebook/casebook-store.ts', 'src/app/casebook/desk.ts'];
+const TYPES_ONLY_IN_WEB = [
+  'src/core/result/assessment.ts',
+  'src/importer/describe.ts',
+  'src/app/casebook/casebook-store.ts',
+  'src/app/casebook/desk.ts',
+];
 
 describe('the house', () => {
-  test('what the page takes from the desk, the port and the importer is types', () => {
+  test('what the page takes from the desk, the port, the importer and the Assessment is types', () => {
     const wrong = filesBelow('src/web', ['.ts', '.tsx']).flatMap(({ path, text }) =>
       [...text.matchAll(/(?:^|\n)\s*(?:import|export)\b([^;]*?)\bfrom\s+'([^']+)'/g)]
         .filter(([, what, from]) => TYPES_ONLY_IN_WEB.includes(join(dirname(path), from ?? '')) && !/^\s+type\b/.test(what ?? ''))

@@ -1,3 +1,4 @@
+import { ReadableStream as NodeStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { MOST_FILE_BYTES } from '../../app/case-source.ts';
@@ -76,7 +77,7 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       const media = mediaOf(head) ?? 'application/octet-stream';
       const body = media.startsWith('image/')
         ? await withoutPlace(await readWhole(store.files, sha256), media)
-        : (ReadableStream.from(store.files.read(sha256)) as unknown as ReadableStream);
+        : NodeStream.from(store.files.read(sha256));
       const shown = media.startsWith('image/') ? 'inline' : 'attachment';
       return new Response(body as never, {
         headers: { 'content-type': media, 'content-disposition': `${shown}; filename="${sha256.slice(0, 12)}"` },
