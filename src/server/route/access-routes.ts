@@ -2,19 +2,17 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { renderSVG } from 'uqr';
 import { refuse } from '../../core/quantity/refusal.ts';
-import { TOKEN_QUERY } from '../access.ts';
+import { isLoopbackName, TOKEN_QUERY } from '../access.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
 import { caseId } from '../schema.ts';
 import type { Workspace } from '../workspace.ts';
 import { described } from './described.ts';
 import { validIn } from './valid-in.ts';
 
-const LOOPBACK_NAME = /^(127\.0\.0\.1|localhost|\[::1\]):/;
-
 /** Whether other machines can reach the server, and the way of a phone into one case as a picture to point its camera at. */
 export function accessRoutes(app: OpenAPIHono, { access }: Workspace): void {
   const told = z.object({ phones: z.boolean().openapi({ description: 'A phone in the same network can open a case.' }) }).openapi('Reach');
-  const reached = (): string | undefined => access.hosts.find((host) => !LOOPBACK_NAME.test(host));
+  const reached = (): string | undefined => access.hosts.find((host) => !isLoopbackName(host));
 
   app.openapi(described({ method: 'get', path: '/api/access', summary: 'Who can reach this server', gives: told }), (context) =>
     answer(context, { phones: access.token !== null && reached() !== undefined }),
