@@ -193,6 +193,21 @@ describe('a hostile file', () => {
     expect(told.detail).toContain('536870912');
   });
 
+  test('what begins like a JPEG and goes on beyond 64 MiB is refused with the number before it fills the memory', async () => {
+    const piece = new Uint8Array(1024 ** 2);
+    let pieces = 0;
+    const endless = new ReadableStream({
+      pull(controller) {
+        controller.enqueue(pieces === 0 ? new Uint8Array([0xff, 0xd8, 0xff, 0xe0, ...piece]) : piece);
+        pieces += 1;
+      },
+    });
+    const told = await toldBy(await server.ask(`/api/cases/${id}/files?name=x.jpg`, { method: 'POST', body: endless }));
+    expect([told.status, told.detail.includes('67108864')]).toEqual([413, true]);
+    expect(pieces).toBeLessThan(70);
+    expect((await server.store.check()).files).toBe(0);
+  });
+
   test('a body that breaks off in the middle leaves nothing, and the next one is taken', async () => {
     const broken = new ReadableStream({
       start(controller) {
