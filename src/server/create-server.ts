@@ -12,6 +12,7 @@ import { caseRoutes } from './route/case-routes.ts';
 import { casebookRoutes } from './route/casebook-routes.ts';
 import { eventRoute } from './route/event-route.ts';
 import { fileRoutes } from './route/file-routes.ts';
+import { publishedRoutes } from './route/published-routes.ts';
 import type { Workspace } from './workspace.ts';
 
 const VERSION_OF_INTERFACE = '1';
@@ -41,6 +42,7 @@ export function createServer(workspace: Workspace): OpenAPIHono {
   caseRoutes(app, workspace);
   eventRoute(app, workspace);
   fileRoutes(app, workspace);
+  publishedRoutes(app, workspace);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: { title: 'Mainsworthy', version: VERSION_OF_INTERFACE, description: 'The local workspace: cases, evidence, Assessments.' },
