@@ -88,6 +88,11 @@ async function checkToken(context: Context, next: Next, token: string, wrong: Tr
   return context.redirect(`${url.pathname}${url.search}`, 303);
 }
 
+/** Whether a Host, with or without its port, is this machine to itself. */
+export function isLoopbackName(host: string): boolean {
+  return /^(127\.0\.0\.1|localhost|\[::1\])(:|$)/.test(host);
+}
+
 /** In the same time whatever the text. */
 function isSame(a: string, b: string): boolean {
   const digest = (text: string): Buffer => createHash('sha256').update(text).digest();

@@ -7,10 +7,12 @@ import { guardAccess } from './access.ts';
 import { servePages } from './pages.ts';
 import { safeHeaders } from './policy.ts';
 import { answerProblem, problemOf, toProblem } from './problem.ts';
+import { accessRoutes } from './route/access-routes.ts';
 import { caseRoutes } from './route/case-routes.ts';
 import { casebookRoutes } from './route/casebook-routes.ts';
 import { eventRoute } from './route/event-route.ts';
 import { fileRoutes } from './route/file-routes.ts';
+import { publishedRoutes } from './route/published-routes.ts';
 import type { Workspace } from './workspace.ts';
 
 const VERSION_OF_INTERFACE = '1';
@@ -35,10 +37,12 @@ export function createServer(workspace: Workspace): OpenAPIHono {
     const streams = context.req.path === '/api/unpack' || context.req.path.endsWith('/files');
     return streams ? next() : limit(context, next);
   });
+  accessRoutes(app, workspace);
   casebookRoutes(app, workspace);
   caseRoutes(app, workspace);
   eventRoute(app, workspace);
   fileRoutes(app, workspace);
+  publishedRoutes(app, workspace);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: { title: 'Mainsworthy', version: VERSION_OF_INTERFACE, description: 'The local workspace: cases, evidence, Assessments.' },

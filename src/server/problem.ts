@@ -20,6 +20,7 @@ const STATUS_OF: Readonly<Record<string, number>> = {
   'no-such-step': 404,
   'no-such-file': 404,
   'no-such-page': 404,
+  'no-such-version': 404,
   'file-missing': 404,
   'id-taken': 409,
   'case-exists': 409,

@@ -51,6 +51,14 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
   server: ['app', 'present', 'importer', 'core/quantity'],
+  // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
+  web: [
+    'present',
+    'core/quantity',
+    'core/result/assessment.ts',
+    'importer/describe.ts',
+    ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk'].map((name) => `app/casebook/${name}.ts`),
+  ],
   // the command line chooses the concrete store
   cli: ['app', 'present', 'store', 'server', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
 };
@@ -59,7 +67,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
-  present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
+  present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
   server: [
@@ -71,6 +79,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     '@hono/node-server',
     '@hono/zod-openapi',
     'sharp',
+    'uqr',
     'exifr',
     'node:crypto',
     'node:fs',
@@ -78,8 +87,10 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'node:http',
     'node:os',
     'node:path',
+    'node:stream/web',
     'node:timers/promises',
   ],
+  web: ['react', 'react-dom/client', 'react-aria-components'],
   store: [
     'node:fs',
     'node:fs/promises',
@@ -101,7 +112,24 @@ function roomOf(path: string): string {
   return parts[0] === 'core' ? `core/${parts[1]}` : parts[0]!;
 }
 
+/** Of these the page takes types alone: what they do belongs to the server, and would bring the disk or the reader of files along. */
+const TYPES_ONLY_IN_WEB = [
+  'src/core/result/assessment.ts',
+  'src/importer/describe.ts',
+  'src/app/casebook/casebook-store.ts',
+  'src/app/casebook/desk.ts',
+];
+
 describe('the house', () => {
+  test('what the page takes from the desk, the port, the importer and the Assessment is types', () => {
+    const wrong = filesBelow('src/web', ['.ts', '.tsx']).flatMap(({ path, text }) =>
+      [...text.matchAll(/(?:^|\n)\s*(?:import|export)\b([^;]*?)\bfrom\s+'([^']+)'/g)]
+        .filter(([, what, from]) => TYPES_ONLY_IN_WEB.includes(join(dirname(path), from ?? '')) && !/^\s+type\b/.test(what ?? ''))
+        .map(([, , from]) => `${path} takes code of ${from}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
   const files = filesBelow('src', ['.ts', '.tsx']);
 
   test('has files to look at', () => expect(files.length).toBeGreaterThan(100));

@@ -1,7 +1,14 @@
 import { createHash } from 'node:crypto';
+import { crc32 } from 'node:zlib';
 import exifr from 'exifr';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { exportFolder } from '../../src/app/casebook/export-folder.ts';
+import { pack } from '../../src/app/casebook/pack.ts';
+import { WITHOUT_PLACE } from '../../src/cli/without-place.ts';
+import { isRefusal } from '../../src/core/quantity/refusal.ts';
+import { withoutPlace } from '../../src/server/photo/without-place.ts';
+import { spool } from '../../src/server/spool.ts';
 import { makeCase, type Started, startWorkspace, toldBy } from './start-workspace.ts';
 
 let server: Started;
@@ -186,6 +193,21 @@ describe('a hostile file', () => {
     expect(told.detail).toContain('536870912');
   });
 
+  test('what begins like a JPEG and goes on beyond 64 MiB is refused with the number before it fills the memory', async () => {
+    const piece = new Uint8Array(1024 ** 2);
+    let pieces = 0;
+    const endless = new ReadableStream({
+      pull(controller) {
+        controller.enqueue(pieces === 0 ? new Uint8Array([0xff, 0xd8, 0xff, 0xe0, ...piece]) : piece);
+        pieces += 1;
+      },
+    });
+    const told = await toldBy(await server.ask(`/api/cases/${id}/files?name=x.jpg`, { method: 'POST', body: endless }));
+    expect([told.status, told.detail.includes('67108864')]).toEqual([413, true]);
+    expect(pieces).toBeLessThan(70);
+    expect((await server.store.check()).files).toBe(0);
+  });
+
   test('a body that breaks off in the middle leaves nothing, and the next one is taken', async () => {
     const broken = new ReadableStream({
       start(controller) {
@@ -213,4 +235,108 @@ test('an instrument file is answered with what was understood of it', async () =
   const { media, understood } = await taken('I (A),V (V)\n0.0,5.10\n0.5,5.05\n1.0,5.00\n', 'sweep.csv');
   expect(media).toBe('text/plain');
   expect(JSON.stringify(understood)).toContain('V');
+});
+
+describe('what is hidden beside the pixels of other pictures', () => {
+  const NOTE = Buffer.from('taken at the invented quay');
+  const picture = (format: 'png' | 'webp' | 'avif' | 'tiff'): Promise<Buffer> =>
+    sharp({ create: { width: 8, height: 8, channels: 3, background: '#224488' } })
+      .toFormat(format)
+      .toBuffer();
+
+  test.each(['png', 'webp', 'avif'] as const)('a plain %s leaves byte for byte', async (format) => {
+    const bytes = await picture(format);
+    expect(Buffer.from(await withoutPlace(bytes, `image/${format}`)).equals(bytes)).toBe(true);
+  });
+  test.each(['png', 'webp', 'avif', 'tiff'] as const)('bytes behind the end of a %s stay behind', async (format) => {
+    const given = Buffer.from(await withoutPlace(Buffer.concat([await picture(format), NOTE]), `image/${format}`));
+    expect(given.includes(NOTE)).toBe(false);
+    expect(await sharp(given).metadata()).toMatchObject({ width: 8, height: 8 });
+  });
+  // ISO/IEC 15948, 11.3.4.3: a keyword, a zero, the text; 5.3: length, kind, data, checksum
+  test('a text in a PNG stays behind', async () => {
+    const whole = await picture('png');
+    const data = Buffer.concat([Buffer.from('Comment\0'), NOTE]);
+    const body = Buffer.concat([Buffer.from('tEXt'), data]);
+    const length = Buffer.alloc(4);
+    length.writeUInt32BE(data.length);
+    const sum = Buffer.alloc(4);
+    sum.writeUInt32BE(crc32(body));
+    const END = 12; // bytes of the last chunk
+    const told = Buffer.concat([whole.subarray(0, -END), length, body, sum, whole.subarray(-END)]);
+    expect(Buffer.from(await withoutPlace(told, 'image/png')).includes(NOTE)).toBe(false);
+  });
+  test.each(['image/heic', 'image/gif', 'video/mp4'])('%s, which nothing here can look into, does not leave', async (media) => {
+    await expect(withoutPlace(new Uint8Array([1, 2, 3]), media)).rejects.toMatchObject({
+      refusal: { code: 'photo-not-cleaned', got: media },
+    });
+  });
+});
+
+describe('a case with a photo', () => {
+  const STRANGER = Buffer.from('\0\0\0\x18ftypheic taken at the invented quay');
+  const attach = async (sha256: string, bytes: number, media: string): Promise<void> => {
+    const answer = await server.send('POST', `/api/cases/${id}/edits`, {
+      by: 'tab-1',
+      base: 1,
+      step: 's1',
+      name: { key: 'addFile', args: {} },
+      changes: [
+        { at: '/case/files/board', to: { id: 'board', path: 'files/board.jpg', sha256, bytes, media } },
+        { at: '/case/exhibits/photo-1', to: { id: 'photo-1', kind: 'photo', file: 'board', of: 'board' } },
+      ],
+    });
+    expect(await answer.json()).toMatchObject({ revision: 2, conflicts: [] });
+  };
+  const SECRETS = ['Quay camera', 'Somebody', 'SN-0042', 'Exif'];
+
+  test('leaves through the server, and as the command packs and exports it, without place and serial number; the casebook keeps all', async () => {
+    const original = await photo();
+    const { sha256, bytes, media } = await taken(original, 'board.jpg');
+    await attach(sha256, bytes, media);
+    const served = Buffer.from(await (await server.ask(`/api/cases/${id}/pack`)).arrayBuffer());
+    const chunks: Uint8Array[] = [];
+    const archive = await pack(server.store, id, { withoutPlace: WITHOUT_PLACE });
+    if (isRefusal(archive)) throw new Error(archive.code);
+    for await (const chunk of archive) chunks.push(chunk);
+    const written = new Map<string, Buffer>();
+    const target = {
+      async write(path: string, content: AsyncIterable<Uint8Array>) {
+        const parts: Uint8Array[] = [];
+        for await (const part of content) parts.push(part);
+        written.set(path, Buffer.concat(parts));
+        return null;
+      },
+    };
+    expect(await exportFolder(server.store, id, target, { withoutPlace: WITHOUT_PLACE })).toMatchObject({ revision: 2 });
+    expect(Buffer.concat(chunks).equals(served), 'server and command pack the same bytes').toBe(true);
+    const gone = written.get('files/board.jpg') ?? Buffer.from(original);
+    expect(await exifr.gps(gone)).toBeUndefined();
+    for (const secret of SECRETS) for (const left of [served, gone]) expect(left.includes(secret), secret).toBe(false);
+    const kept: Uint8Array[] = [];
+    for await (const chunk of server.store.files.read(sha256)) kept.push(chunk);
+    expect(Buffer.concat(kept).equals(Buffer.from(original))).toBe(true);
+  });
+
+  test('of a kind that cannot be cleaned does not leave, with one sentence that says which', async () => {
+    const upload = await server.store.files.begin(new Date(0).toISOString());
+    await upload.write(STRANGER);
+    const { sha256, bytes } = await upload.finish();
+    await attach(sha256, bytes, 'image/heic');
+    const told = await toldBy(await server.ask(`/api/cases/${id}/pack`));
+    expect(told.code).toBe('photo-not-cleaned');
+    expect(told.detail).toContain('image/heic');
+  });
+});
+
+test('a spooled body gives an empty range no byte, and every other range its own', async () => {
+  const spooled = await spool(new Response('0123456789').body, 100, undefined);
+  if ('refused' in spooled) throw new Error(spooled.code);
+  const read = async (from: number, to: number): Promise<string> => {
+    const parts: Uint8Array[] = [];
+    for await (const part of spooled.read(from, to)) parts.push(part);
+    return Buffer.concat(parts).toString();
+  };
+  expect([await read(3, 3), await read(10, 10), await read(3, 4), await read(0, 10)]).toEqual(['', '', '3', '0123456789']);
+  await spooled.remove();
 });

@@ -156,32 +156,10 @@ describe('the description of the interface', () => {
       expect(Object.keys(api.components.schemas)).toContain(name);
   });
 
-  test('lists every route that a person can reach', async () => {
+  test('lists every route that answers, and no other', async () => {
     const { paths } = await described();
     const all = Object.entries(paths).flatMap(([path, methods]) => Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`));
-    const one = '/api/cases/{id}';
-    expect(all.sort()).toEqual(
-      [
-        'GET /api/casebook',
-        'GET /api/form',
-        'POST /api/cases',
-        'POST /api/unpack',
-        `GET ${one}`,
-        `DELETE ${one}`,
-        `POST ${one}/restore`,
-        `PUT ${one}/archived`,
-        `POST ${one}/edits`,
-        `POST ${one}/undo`,
-        `POST ${one}/redo`,
-        `GET ${one}/events`,
-        `GET ${one}/report`,
-        `GET ${one}/pack`,
-        `GET ${one}/steps/{step}`,
-        `PUT ${one}/screen/{key}`,
-        `POST ${one}/files`,
-        `GET ${one}/files/{sha256}`,
-        `GET ${one}/files/{sha256}/thumb`,
-      ].sort(),
-    );
+    expect(all.length).toBeGreaterThan(15);
+    expect(all.sort()).toEqual(server.routes().sort());
   });
 });

@@ -14,6 +14,8 @@ export interface Started {
   readonly store: CasebookStore;
   /** `from` is the address at the other end of the connection. */
   ask(path: string, init?: RequestInit, from?: string): Promise<Response>;
+  /** Every route of the interface that answers, as "GET /api/casebook"; the description itself left out. */
+  routes(): string[];
   /** A body as JSON. */
   send(method: string, path: string, body: unknown): Promise<Response>;
   drop(): Promise<void>;
@@ -46,6 +48,13 @@ export async function startWorkspace(more: Partial<Access> = {}): Promise<Starte
   return {
     store,
     ask,
+    routes: () => [
+      ...new Set(
+        app.routes
+          .filter(({ method, path: at }) => method !== 'ALL' && at.startsWith('/api/') && at !== '/api/openapi.json')
+          .map(({ method, path: at }) => `${method} ${at.replace(/:(\w+)/g, '{$1}')}`),
+      ),
+    ],
     send: (method, at, body) => ask(at, { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
     async drop() {
       stopping.abort();

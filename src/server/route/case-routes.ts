@@ -1,3 +1,4 @@
+import { ReadableStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
@@ -106,7 +107,7 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       const id = idOf(context);
       const archive = await pack(store, id, { withoutPlace });
       if (isRefusal(archive)) return answerProblem(problemOf(archive));
-      return new Response(ReadableStream.from(archive) as unknown as ReadableStream, {
+      return new Response(ReadableStream.from(archive) as never, {
         headers: { 'content-type': 'application/zip', 'content-disposition': `attachment; filename="${id.replace(/[^\w-]/g, '-')}.zip"` },
       });
     },

@@ -1,3 +1,4 @@
+import { ReadableStream as NodeStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { MOST_FILE_BYTES } from '../../app/case-source.ts';
@@ -6,7 +7,7 @@ import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/r
 import { describe } from '../../importer/describe.ts';
 import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
 import { HEAD_BYTES, mediaOf } from '../media-of.ts';
-import { checkPhoto } from '../photo/check-photo.ts';
+import { checkPhoto, MOST_PHOTO_BYTES } from '../photo/check-photo.ts';
 import { THUMB, thumbOf } from '../photo/thumb-of.ts';
 import { withoutPlace } from '../photo/without-place.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
@@ -76,7 +77,7 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       const media = mediaOf(head) ?? 'application/octet-stream';
       const body = media.startsWith('image/')
         ? await withoutPlace(await readWhole(store.files, sha256), media)
-        : (ReadableStream.from(store.files.read(sha256)) as unknown as ReadableStream);
+        : NodeStream.from(store.files.read(sha256));
       const shown = media.startsWith('image/') ? 'inline' : 'attachment';
       return new Response(body as never, {
         headers: { 'content-type': media, 'content-disposition': `${shown}; filename="${sha256.slice(0, 12)}"` },
@@ -138,16 +139,18 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
   try {
     for await (const chunk of arriving(body)) {
       bytes += chunk.length;
-      if (bytes > MOST_FILE_BYTES) {
-        await upload.abort();
-        return tooLarge(bytes, MOST_FILE_BYTES);
-      }
       if (head.length < HEAD_BYTES) {
         head = new Uint8Array([...head, ...chunk.subarray(0, HEAD_BYTES - head.length)]);
         if (head.length === HEAD_BYTES) media = mediaOf(head);
         if (head.length === HEAD_BYTES && media === null) break;
       }
-      if (head.length < HEAD_BYTES || media?.startsWith('image/') === true) photo.push(chunk);
+      const isPhoto = media?.startsWith('image/') === true;
+      const most = isPhoto ? MOST_PHOTO_BYTES : MOST_FILE_BYTES;
+      if (bytes > most) {
+        await upload.abort();
+        return tooLarge(bytes, most);
+      }
+      if (head.length < HEAD_BYTES || isPhoto) photo.push(chunk);
       await upload.write(chunk);
     }
     media ??= mediaOf(head);

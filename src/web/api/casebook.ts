@@ -4,6 +4,7 @@ import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import { request } from './request.ts';
+import { sendBytes, type Watch } from './send-bytes.ts';
 
 const at = (id: string, ...more: string[]): string =>
   ['/api/cases', id, ...more].map((part, index) => (index === 0 ? part : encodeURIComponent(part))).join('/');
@@ -26,6 +27,8 @@ export const unpackCase = (file: File): Promise<CaseHead> => request('POST', '/a
 export const writeScreen = (id: string, key: string, value: string | null): Promise<void> =>
   request('PUT', at(id, 'screen', key), { value });
 export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');
+export const getAccess = (): Promise<{ readonly phones: boolean }> => request('GET', '/api/access');
+export const phoneOf = (id: string): string => at(id, 'phone');
 export const eventsOf = (id: string): string => at(id, 'events');
 export const reportOf = (id: string): string => at(id, 'report');
 export const packOf = (id: string): string => at(id, 'pack');
@@ -42,8 +45,8 @@ export interface TakenFile {
   /** Why the importer could not read it, when it is a text that holds no table. */
   readonly notUnderstood?: string;
 }
-export const sendFile = (id: string, file: File, settled: Readonly<Record<string, string>>, signal?: AbortSignal): Promise<TakenFile> => {
+export const sendFile = (id: string, file: File, settled: Readonly<Record<string, string>>, watch: Watch = {}): Promise<TakenFile> => {
   const query = new URLSearchParams({ name: file.name });
   for (const [code, answer] of Object.entries(settled)) query.append('settle', `${code}=${answer}`);
-  return request('POST', `${at(id, 'files')}?${query}`, new Blob([file], { type: 'application/octet-stream' }), signal);
+  return sendBytes(`${at(id, 'files')}?${query}`, file, watch);
 };

@@ -3,6 +3,7 @@ import type { FormNode } from '../../present/workspace/form.ts';
 import { reportOf } from '../api/casebook.ts';
 import { FindList } from '../part/find-list.tsx';
 import { Link } from '../part/link.tsx';
+import { Phone } from '../part/phone.tsx';
 import { SavedState } from '../part/saved-state.tsx';
 import { Sign } from '../part/sign.tsx';
 import { Spine } from '../part/spine.tsx';
@@ -124,6 +125,7 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
             <a className="btn wide-only" href={reportOf(id)} target="_blank" rel="noreferrer">
               Report
             </a>
+            <Phone id={id} />
             <Link className="btn" to={toBenchPath(id)}>
               At the bench
             </Link>

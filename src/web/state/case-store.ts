@@ -6,6 +6,7 @@ import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { editCase, eventsOf, openCase, redoCase, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
+import { newItemId } from './place-parts.ts';
 
 /** What the page of one case knows. A new object after every change, so that whoever draws it can tell. */
 export interface CaseSnapshot {
@@ -35,7 +36,7 @@ const KEPT = 'mainsworthy-unsent'; // in the browser's own storage, until the se
  * typed meanwhile is laid over it again. Entries that could not be sent are kept in the browser and sent on the next visit.
  */
 export class CaseStore {
-  readonly tab = crypto.randomUUID();
+  readonly tab = newItemId('tab'); // a browser gives randomUUID to loopback only, not to a phone
   #now: CaseSnapshot;
   #confirmed: CaseState;
   #queue: Edit[] = [];
