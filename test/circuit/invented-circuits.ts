@@ -262,6 +262,16 @@ const without = (lines: string, ...refs: readonly string[]): string =>
     .filter((line) => !refs.some((ref) => line.startsWith(`${ref} `) || line.startsWith(`${ref}:`)))
     .join('\n');
 
+/** "R1:switchSense R2:bulkBleeder" as a table. */
+function jobs(text: string): Readonly<Record<string, JobKey>> {
+  return Object.fromEntries(
+    text
+      .trim()
+      .split(/\s+/)
+      .map((pair) => pair.split(':') as [string, JobKey]),
+  );
+}
+
 const FLYBACK = { converter: 'flyback', isolated: true } as const;
 
 export const INVENTED_CIRCUITS: readonly InventedCircuit[] = [
@@ -269,209 +279,107 @@ export const INVENTED_CIRCUITS: readonly InventedCircuit[] = [
     name: 'controlled flyback with shunt reference',
     lines: CONTROLLED,
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'controller', feedback: 'optocoupler' },
-    jobs: {
-      J1: 'inlet',
-      F1: 'fuse',
-      RV1: 'surgeLimiter',
-      CX1: 'acrossMains',
-      R1: 'mainsBleeder',
-      LF1: 'commonModeChoke',
-      RT1: 'inrushLimiter',
-      BD1: 'mainsRectifier',
-      EC1: 'bulk',
-      R2: 'startResistor',
-      D1: 'clampDiode',
-      R3: 'clampStore',
-      C1: 'clampStore',
-      Q1: 'switch',
-      R4: 'driveResistor',
-      R5: 'switchSense',
-      U1: 'controller',
-      T1: 'transformer',
-      D2: 'auxiliaryRectifier',
-      EC2: 'auxiliaryStore',
-      D3: 'outputRectifier',
-      R6: 'snubber',
-      C2: 'snubber',
-      EC3: 'outputStore',
-      R7: 'dividerUpper',
-      R8: 'dividerLower',
-      U3: 'reference',
-      R9: 'ledResistor',
-      U2: 'optocoupler',
-      R10: 'ledBypass',
-      R11: 'compensation',
-      C4: 'compensation',
-      C3: 'signalDecoupling',
-      CY1: 'barrierCapacitor',
-      R12: 'outputBleeder',
-      J2: 'outlet',
-    },
+    jobs: jobs(`
+      J1:inlet F1:fuse RV1:surgeLimiter CX1:acrossMains R1:mainsBleeder LF1:commonModeChoke RT1:inrushLimiter
+      BD1:mainsRectifier EC1:bulk R2:startResistor D1:clampDiode R3:clampStore C1:clampStore Q1:switch
+      R4:driveResistor R5:switchSense U1:controller T1:transformer D2:auxiliaryRectifier EC2:auxiliaryStore
+      D3:outputRectifier R6:snubber C2:snubber EC3:outputStore R7:dividerUpper R8:dividerLower U3:reference
+      R9:ledResistor U2:optocoupler R10:ledBypass R11:compensation C4:compensation C3:signalDecoupling
+      CY1:barrierCapacitor R12:outputBleeder J2:outlet`),
   },
   {
     name: 'controlled flyback without choke, limiter, snubber and clamp',
     lines: without(CONTROLLED, 'RT1', 'R6', 'C2', 'D1', 'R3', 'C1', 'RV1', 'CX1', 'R1').replace('~1=L3', '~1=L2'),
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'controller', feedback: 'optocoupler' },
-    jobs: { F1: 'fuse', LF1: 'commonModeChoke', EC1: 'bulk', R7: 'dividerUpper', U2: 'optocoupler', R5: 'switchSense' },
+    jobs: jobs(`
+      F1:fuse LF1:commonModeChoke EC1:bulk R7:dividerUpper U2:optocoupler R5:switchSense`),
   },
   {
     name: 'controlled flyback whose optocoupler was taken out',
     lines: without(CONTROLLED, 'U2'),
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'controller', feedback: 'none' },
-    jobs: { Q1: 'switch', D3: 'outputRectifier', EC3: 'outputStore' },
+    jobs: jobs(`
+      Q1:switch D3:outputRectifier EC3:outputStore`),
   },
   {
     name: 'flyback regulated from the primary side',
     lines: PRIMARY_SIDE,
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'controller', feedback: 'auxiliarySense' },
-    jobs: {
-      FR1: 'fuse',
-      D1: 'mainsRectifier',
-      D4: 'mainsRectifier',
-      EC1: 'bulk',
-      L1: 'bulkFilter',
-      EC2: 'bulk',
-      T1: 'transformer',
-      U1: 'controllerWithSwitch',
-      R1: 'startResistor',
-      R2: 'switchSense',
-      R3: 'dividerUpper',
-      R4: 'dividerLower',
-      D5: 'auxiliaryRectifier',
-      EC3: 'auxiliaryStore',
-      R5: 'clampStore',
-      C1: 'clampStore',
-      D6: 'clampDiode',
-      D7: 'outputRectifier',
-      EC4: 'outputStore',
-      R6: 'outputBleeder',
-      CY1: 'barrierCapacitor',
-    },
+    jobs: jobs(`
+      FR1:fuse D1:mainsRectifier D4:mainsRectifier EC1:bulk L1:bulkFilter EC2:bulk T1:transformer
+      U1:controllerWithSwitch R1:startResistor R2:switchSense R3:dividerUpper R4:dividerLower D5:auxiliaryRectifier
+      EC3:auxiliaryStore R5:clampStore C1:clampStore D6:clampDiode D7:outputRectifier EC4:outputStore
+      R6:outputBleeder CY1:barrierCapacitor`),
   },
   {
     name: 'self-oscillating flyback with two transistors',
     lines: SELF_OSCILLATING,
     topology: { ...FLYBACK, rectifier: 'singleDiode', drive: 'selfOscillating', feedback: 'auxiliaryZener' },
-    jobs: {
-      R1: 'inrushLimiter',
-      D1: 'mainsRectifier',
-      EC1: 'bulk',
-      R2: 'startResistor',
-      Q1: 'switch',
-      R3: 'switchSense',
-      Q2: 'limitTransistor',
-      R5: 'drivePath',
-      C1: 'drivePath',
-      D2: 'auxiliaryRectifier',
-      EC2: 'auxiliaryStore',
-      ZD1: 'regulatingZener',
-      D3: 'outputRectifier',
-      EC3: 'outputStore',
-      LED1: 'lamp',
-      R6: 'lampResistor',
-    },
+    jobs: jobs(`
+      R1:inrushLimiter D1:mainsRectifier EC1:bulk R2:startResistor Q1:switch R3:switchSense Q2:limitTransistor
+      R5:drivePath C1:drivePath D2:auxiliaryRectifier EC2:auxiliaryStore ZD1:regulatingZener D3:outputRectifier
+      EC3:outputStore LED1:lamp R6:lampResistor`),
   },
   {
     name: 'self-oscillating flyback without its second transistor',
     lines: without(SELF_OSCILLATING, 'Q2', 'R4'),
     topology: { ...FLYBACK, rectifier: 'singleDiode', drive: 'selfOscillating', feedback: 'auxiliaryZener' },
-    jobs: { Q1: 'switch', ZD1: 'regulatingZener' },
+    jobs: jobs(`
+      Q1:switch ZD1:regulatingZener`),
   },
   {
     name: 'self-oscillating flyback with optocoupler and Zener',
     lines: SELF_OPTO,
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'selfOscillating', feedback: 'optocoupler' },
-    jobs: {
-      R1: 'startResistor',
-      R2: 'startResistor',
-      Q1: 'switch',
-      Q2: 'limitTransistor',
-      C1: 'drivePath',
-      ZD1: 'regulatingZener',
-      R6: 'ledResistor',
-      D4: 'clampDiode',
-      R7: 'clampStore',
-      EC2: 'auxiliaryStore',
-    },
+    jobs: jobs(`
+      R1:startResistor R2:startResistor Q1:switch Q2:limitTransistor C1:drivePath ZD1:regulatingZener R6:ledResistor
+      D4:clampDiode R7:clampStore EC2:auxiliaryStore`),
   },
   {
     name: 'step-down converter without isolation',
     lines: BUCK,
     topology: { converter: 'buck', isolated: false, rectifier: 'singleDiode', drive: 'controller', feedback: 'outputSense' },
-    jobs: {
-      FR1: 'fuse',
-      D1: 'mainsRectifier',
-      D2: 'mainsRectifier',
-      EC1: 'bulk',
-      L2: 'bulkFilter',
-      U1: 'controllerWithSwitch',
-      D3: 'freewheel',
-      L1: 'outputChoke',
-      EC3: 'outputStore',
-      R3: 'outputBleeder',
-    },
+    jobs: jobs(`
+      FR1:fuse D1:mainsRectifier D2:mainsRectifier EC1:bulk L2:bulkFilter U1:controllerWithSwitch D3:freewheel
+      L1:outputChoke EC3:outputStore R3:outputBleeder`),
   },
   {
     name: 'capacitive dropper',
     lines: DROPPER,
     topology: { converter: 'capacitiveDropper', isolated: false, rectifier: 'bridge', drive: null, feedback: 'zenerAcross' },
-    jobs: {
-      R1: 'inrushLimiter',
-      R2: 'mainsBleeder',
-      C1: 'droppingCapacitor',
-      BD1: 'mainsRectifier',
-      EC1: 'outputStore',
-      ZD1: 'regulatingZener',
-    },
+    jobs: jobs(`
+      R1:inrushLimiter R2:mainsBleeder C1:droppingCapacitor BD1:mainsRectifier EC1:outputStore ZD1:regulatingZener`),
   },
   {
     name: 'transformer at mains frequency',
     lines: MAINS_TRANSFORMER,
     topology: { converter: 'mainsTransformer', isolated: true, rectifier: null, drive: null, feedback: 'none' },
-    jobs: { T1: 'transformer', D1: 'outputRectifier', D4: 'outputRectifier', EC1: 'outputStore', R1: 'outputBleeder' },
+    jobs: jobs(`
+      T1:transformer D1:outputRectifier D4:outputRectifier EC1:outputStore R1:outputBleeder`),
   },
   {
     name: 'negotiating flyback with a synchronous rectifier',
     lines: NEGOTIATING,
     topology: { ...FLYBACK, rectifier: 'bridge', drive: 'controller', feedback: 'optocoupler' },
-    jobs: {
-      Q2: 'outputRectifier',
-      Q3: 'outputSwitch',
-      R5: 'dividerUpper',
-      R6: 'dividerLower',
-      R7: 'voltageLeg',
-      R8: 'voltageLeg',
-      U4: 'negotiation',
-      CY1: 'barrierCapacitor',
-      CY2: 'barrierCapacitor',
-      R1: 'switchSense',
-      EC3: 'outputStore',
-      D1: 'auxiliaryRectifier',
-      R2: 'auxiliaryResistor',
-      R3: 'startResistor',
-      C3: 'compensation',
-    },
+    jobs: jobs(`
+      Q2:outputRectifier Q3:outputSwitch R5:dividerUpper R6:dividerLower R7:voltageLeg R8:voltageLeg U4:negotiation
+      CY1:barrierCapacitor CY2:barrierCapacitor R1:switchSense EC3:outputStore D1:auxiliaryRectifier
+      R2:auxiliaryResistor R3:startResistor C3:compensation`),
   },
   {
     name: 'flyback behind a doubler, set by a Zener',
     lines: DOUBLER,
     topology: { ...FLYBACK, rectifier: 'doubler', drive: 'controller', feedback: 'optocoupler' },
-    jobs: {
-      D1: 'mainsRectifier',
-      D2: 'mainsRectifier',
-      EC1: 'bulk',
-      EC2: 'bulk',
-      R1: 'bulkBleeder',
-      ZD1: 'regulatingZener',
-      R5: 'ledResistor',
-      U1: 'controllerWithSwitch',
-    },
+    jobs: jobs(`
+      D1:mainsRectifier D2:mainsRectifier EC1:bulk EC2:bulk R1:bulkBleeder ZD1:regulatingZener R5:ledResistor
+      U1:controllerWithSwitch`),
   },
   {
     name: 'board of which only the input was traced',
     lines: `${SIDES}\n${INLET}\nF1 1A: L, L1\nBD1: ~1=L1, ~2=N, +=HV+, -=HV-\nEC1 10uF 400V: HV+, HV-\nU1 (?): 1=HV+, 2=X, 3=HV-`,
     topology: { converter: null, isolated: null, rectifier: 'bridge', drive: null, feedback: null },
-    jobs: { F1: 'fuse', BD1: 'mainsRectifier', EC1: 'bulk' },
+    jobs: jobs(`
+      F1:fuse BD1:mainsRectifier EC1:bulk`),
   },
   {
     name: 'parts that make no supply',
