@@ -10,9 +10,29 @@ export interface Sides {
 
 /**
  * The side of a net follows from the nets whose side is stated: what a part joins lies on one side, unless the part is made to cross the
- * barrier (transformer, optocoupler) or is said to (`crossing`). A floating net takes no side and hands none on.
+ * barrier (transformer, optocoupler) or is said to (`crossing`). A floating net takes no side and hands none on. Where a part joins both
+ * sides all the same, it is the one without which the most transformers and optocouplers stand between two sides, as they are made to.
  */
 export function spreadSides(circuit: Circuit, crossing: ReadonlySet<string>): Sides {
+  let sides = spreadOnce(circuit, crossing);
+  const taken = new Set(crossing);
+  const blamed: string[] = [];
+  for (let number = 0; number < MOST_BLAMED && sides.straddling.length > 0; number += 1) {
+    const found = bestWithout(circuit, taken, sides);
+    if (found === null) break;
+    taken.add(found.part);
+    blamed.push(found.part);
+    sides = found.sides;
+  }
+  const named = blamed.flatMap((id) =>
+    straddle(id, circuit.parts.find((part) => part.id === id)?.pins.flatMap(({ net }) => net ?? []) ?? [], sides.of),
+  );
+  return { of: sides.of, straddling: [...named, ...sides.straddling] };
+}
+
+const MOST_BLAMED = 4; // parts across the barrier that are told apart; a board with more is traced wrongly as a whole, house choice
+
+function spreadOnce(circuit: Circuit, crossing: ReadonlySet<string>): Sides {
   const of = new Map<string, CircuitSide>();
   for (const { id, side } of circuit.nets) if (side !== null) of.set(id, side);
   const groups = circuit.parts.flatMap((part) => joinedNets(part, crossing).map((nets) => ({ part: part.id, nets })));
@@ -36,6 +56,32 @@ export function spreadSides(circuit: Circuit, crossing: ReadonlySet<string>): Si
     front = next.sort();
   }
   return { of, straddling: groups.flatMap(({ part, nets }) => straddle(part, nets, of)) };
+}
+
+/** The part that, taken as crossing, leaves most things that are made with two sides between two sides, and fewest conflicts. */
+function bestWithout(circuit: Circuit, crossing: ReadonlySet<string>, now: Sides): { part: string; sides: Sides } | null {
+  const score = ({ of, straddling }: Sides): number =>
+    circuit.parts.filter((part) => standsBetween(part, crossing, of)).length - straddling.length;
+  let best: { part: string; sides: Sides; score: number } | null = null;
+  for (const part of circuit.parts.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
+    if (TWO_SIDED.has(part.kind) || crossing.has(part.id) || part.pins.length < 2) continue;
+    const sides = spreadOnce(circuit, new Set([...crossing, part.id]));
+    const own = score(sides);
+    const blames =
+      straddle(
+        part.id,
+        part.pins.flatMap(({ net }) => net ?? []),
+        sides.of,
+      ).length > 0;
+    if (blames && own > (best?.score ?? score(now))) best = { part: part.id, sides, score: own };
+  }
+  return best;
+}
+
+function standsBetween({ id, kind, pins }: CircuitPart, crossing: ReadonlySet<string>, of: ReadonlyMap<string, CircuitSide>): boolean {
+  if (!TWO_SIDED.has(kind) && !crossing.has(id)) return false;
+  const sides = new Set(pins.flatMap(({ net }) => (net === null ? [] : (of.get(net) ?? []))));
+  return sides.has('mains') && sides.size > 1;
 }
 
 function straddle(part: string, nets: readonly string[], of: ReadonlyMap<string, CircuitSide>): Sides['straddling'] {
