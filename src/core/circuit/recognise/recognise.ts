@@ -49,10 +49,7 @@ export function recognise(circuit: Circuit, crossing: ReadonlySet<string> = new 
       rectifier: input.rectifier?.kind ?? null,
       drive: regulation.drive,
       feedback: regulation.feedback,
-      isolated:
-        converter.kind === null
-          ? null
-          : [...converter.output, ...converter.outputReturn].every((net) => (graph.sideOf.get(net) ?? 'mains') !== 'mains'),
+      isolated: converter.kind === null ? null : isIsolated(graph, converter),
     },
     jobs: jobs.of,
     graph,
@@ -60,4 +57,11 @@ export function recognise(circuit: Circuit, crossing: ReadonlySet<string> = new 
     converter,
     regulation,
   };
+}
+
+/** False as soon as a net of the output lies on the mains side; null where no side follows. */
+function isIsolated(graph: Graph, { output, outputReturn }: Converter): boolean | null {
+  const sides = [...output, ...outputReturn].map((net) => graph.sideOf.get(net));
+  if (sides.includes('mains')) return false;
+  return sides.length === 0 || sides.includes(undefined) ? null : true;
 }
