@@ -20,6 +20,8 @@ export const VALUE_KIND: Partial<Readonly<Record<CircuitKind, Kind>>> = {
 };
 const RATINGS = { voltage: 'voltage', current: 'current', power: 'power' } as const satisfies Record<string, Kind>;
 const PART_VALUES: ReadonlySet<Kind> = new Set(['resistance', 'capacitance', 'inductance']);
+/** Their type numbers end like ratings: "431A" is no current. */
+const WITHOUT_RATINGS: ReadonlySet<CircuitKind | null> = new Set(['controller', 'shuntReference', 'optocoupler', 'negotiationChip']);
 const SAFETY_CLASS = /^(?:X[123]|Y[1234])$/;
 const SHARE = /^±?\d+(?:[.,]\d+)?%$/;
 
@@ -68,6 +70,7 @@ function slotOf(word: string, kind: CircuitKind | null, valueKind: Kind | undefi
   if (CAPACITORS.has(kind) && SAFETY_CLASS.test(word)) return 'safetyClass';
   if (SHARE.test(word)) return 'tolerance';
   if (valueKind !== undefined && !isRefusal(parseQuantity(word, valueKind)) && !(hasValue && valueKind === 'voltage')) return 'value';
+  if (WITHOUT_RATINGS.has(kind)) return 'marking';
   for (const [slot, of] of Object.entries(RATINGS)) if (!isRefusal(parseQuantity(word, of))) return slot as keyof typeof RATINGS;
   const other = parseQuantity(word);
   if (valueKind !== undefined && !isRefusal(other) && PART_VALUES.has(other.kind))

@@ -48,9 +48,11 @@ export function mainsParts(bench: Bench, { recognised }: CircuitFacts): MainsPar
   );
   const [one = new Set<string>(), two = new Set<string>()] = bare;
   const early = graph.links.filter((link) => link.family !== 'wire' && between(link, one, two)).flatMap(({ parts }) => parts);
-  const first = graph.circuit.parts.find(
+  const atPlug = graph.circuit.parts.filter(
     ({ kind, pins }) => kind !== 'connector' && kind !== 'jumper' && pins.some(({ net }) => net !== null && inlet.has(net)),
   );
+  // what nobody identified may be the fuse; a resistor stands in the place of one
+  const first = atPlug.find(({ kind }) => kind === null) ?? atPlug.find(({ kind }) => kind === 'resistor') ?? atPlug[0];
   const subjects: MainsPart[] = [
     {
       id: 'fuse',
