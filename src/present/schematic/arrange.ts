@@ -30,59 +30,67 @@ export async function arrange(
 ): Promise<Corners> {
   if (blocks.length === 0) return new Map();
   const netOf = new Map(blocks.map((block) => [block.part.id, new Map(block.part.pins.map(({ pin, net }) => [pin, net]))]));
-  const byNet = new Map<string, { node: string; port: string; rank: number }[]>();
-  const children: ElkNode[] = blocks.map((block) => ({
-    id: block.part.id,
-    width: block.width,
-    height: block.height,
-    layoutOptions: {
-      'elk.portConstraints': 'FIXED_POS',
-      ...layerOf(block, input, at),
-    },
-    ports: block.pins.flatMap(({ pin, x, y, edge }) => {
-      const net = netOf.get(block.part.id)?.get(pin) ?? null;
-      if (net === null || !belongs(input, net, at)) return [];
-      const id = `${block.part.id}/${pin}`;
-      byNet.set(net, [
-        ...(byNet.get(net) ?? []),
-        {
-          node: block.part.id,
-          port: id,
-          rank: block.zone === 'across' ? (at === 'mains' ? LAST : -1) : rankOf(net) + ownRank(block, rankOf),
-        },
-      ]);
-      return [
-        {
-          id,
-          x: edge === 'left' ? 0 : edge === 'right' ? block.width : x,
-          y: edge === 'top' ? 0 : edge === 'bottom' ? block.height : y,
-          width: 0,
-          height: 0,
-          layoutOptions: { 'elk.port.side': SIDE[edge] },
-        },
-      ];
-    }),
-  }));
+  const byNet = new Map<string, { node: string; port: string; rank: number; layer: Layer }[]>();
+  const children: ElkNode[] = blocks.map((block) => {
+    const layer = layerOf(block, input, at);
+    return {
+      id: block.part.id,
+      width: block.width,
+      height: block.height,
+      layoutOptions: {
+        'elk.portConstraints': 'FIXED_POS',
+        ...(layer === 'any' ? {} : { 'elk.layered.layering.layerConstraint': layer }),
+      },
+      ports: block.pins.flatMap(({ pin, x, y, edge }) => {
+        const net = netOf.get(block.part.id)?.get(pin) ?? null;
+        if (net === null || !belongs(input, net, at)) return [];
+        const id = `${block.part.id}/${pin}`;
+        byNet.set(net, [
+          ...(byNet.get(net) ?? []),
+          {
+            node: block.part.id,
+            port: id,
+            rank: RANK_OF[layer] ?? rankOf(net) + ownRank(block, rankOf),
+            layer,
+          },
+        ]);
+        return [
+          {
+            id,
+            x: edge === 'left' ? 0 : edge === 'right' ? block.width : x,
+            y: edge === 'top' ? 0 : edge === 'bottom' ? block.height : y,
+            width: 0,
+            height: 0,
+            layoutOptions: { 'elk.port.side': SIDE[edge] },
+          },
+        ];
+      }),
+    };
+  });
   const edges = [...byNet].flatMap(([net, ends]) => {
     const [from, ...to] = ends.toSorted((a, b) => a.rank - b.rank || (a.port < b.port ? -1 : 1));
     if (from === undefined || input.returns.has(net)) return [];
-    return to
-      .filter(({ node }) => node !== from.node)
-      .map((end, index) => ({ id: `${net}/${index}`, sources: [from.port], targets: [end.port] }));
+    return (
+      to
+        // between two that both come first, or both last, nothing runs from left to right
+        .filter(({ node, layer }) => node !== from.node && (layer === 'any' || layer !== from.layer))
+        .map((end, index) => ({ id: `${net}/${index}`, sources: [from.port], targets: [end.port] }))
+    );
   });
   const laid = await new elk.default().layout({ id: 'root', layoutOptions: optionsFor(air), children, edges });
   return new Map((laid.children ?? []).map(({ id, x, y }) => [id, { x: onGrid(x ?? 0), y: onGrid(y ?? 0) }]));
 }
 
+type Layer = 'FIRST' | 'LAST' | 'any';
 const LAST = 1000; // behind every rank that a small board has
+const RANK_OF: Readonly<Record<Layer, number | null>> = { FIRST: -1, LAST: 3 * LAST, any: null };
 const SIDE = { left: 'WEST', right: 'EAST', top: 'NORTH', bottom: 'SOUTH' } as const;
 
 /** The inlet comes first and the outlet last; what crosses the barrier stands at its edge of either side. */
-function layerOf({ zone, part }: Block, input: SchematicInput, at: 'mains' | 'output'): Record<string, string> {
-  const constraint = 'elk.layered.layering.layerConstraint';
-  if (zone === 'across') return { [constraint]: at === 'mains' ? 'LAST' : 'FIRST' };
-  if (part.kind !== 'connector') return {};
-  return { [constraint]: part.pins.some(({ net }) => net !== null && input.inlet.has(net)) ? 'FIRST' : 'LAST' };
+function layerOf({ zone, part }: Block, input: SchematicInput, at: 'mains' | 'output'): Layer {
+  if (zone === 'across') return at === 'mains' ? 'LAST' : 'FIRST';
+  if (part.kind !== 'connector') return 'any';
+  return part.pins.some(({ net }) => net !== null && input.inlet.has(net)) ? 'FIRST' : 'LAST';
 }
 
 function belongs(input: SchematicInput, net: string, at: 'mains' | 'output'): boolean {

@@ -1,6 +1,6 @@
 import { arrange } from './arrange.ts';
-import { type Block, type NetName, nameAt, toBlock } from './block.ts';
-import { around, type Box, GRID, moved, onGrid, overlaps, type Point } from './geometry.ts';
+import { type Block, toBlock } from './block.ts';
+import { around, type Box, GRID, moved, onGrid, type Point } from './geometry.ts';
 import { ranksOf } from './rank.ts';
 import { route, type Terminal } from './route.ts';
 import type { PlacedPart, Schematic } from './schematic.ts';
@@ -16,20 +16,38 @@ const MARGIN = 30;
  */
 export async function layOutSchematic(input: SchematicInput, moves: ReadonlyMap<string, Point> = new Map()): Promise<Schematic> {
   const rankOf = ranksOf(input);
-  const blocks = input.circuit.parts.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((part) => toBlock(part, input, rankOf));
-  const of = (...zones: readonly Block['zone'][]): Block[] => blocks.filter(({ zone }) => zones.includes(zone));
-  let last: Schematic | null = null;
-  for (const air of AIRS) {
-    const left = await arrange(of('mains', 'across'), input, rankOf, 'mains', air);
-    const right = await arrange(of('output', 'across'), input, rankOf, 'output', air);
-    const corners = joinSides(blocks, left, right);
-    const barrier = barrierOf(blocks, corners);
-    const placed = blocks.map((block) => place(block, handMoved(block, corners.get(block.part.id)!, moves, barrier)));
-    const { schematic, failed } = withWires(placed, input, barrier);
-    last = schematic;
-    if (failed === 0) break;
+  const parts = input.circuit.parts.toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  // nets that found no way even with more room are written at their pins instead, and the blocks make room for that
+  const written = new Set(input.lone);
+  for (;;) {
+    const blocks = parts.map((part) => toBlock(part, { ...input, lone: written }, rankOf));
+    let failed: ReadonlySet<string> = new Set();
+    for (const air of AIRS) {
+      const laid = await layOut(blocks, input, rankOf, moves, air);
+      failed = laid.failed;
+      if (failed.size === 0) return laid.schematic;
+    }
+    for (const net of failed) written.add(net);
   }
-  return last!;
+}
+
+async function layOut(
+  blocks: readonly Block[],
+  input: SchematicInput,
+  rankOf: (net: string | null) => number,
+  moves: ReadonlyMap<string, Point>,
+  air: number,
+): Promise<{ schematic: Schematic; failed: ReadonlySet<string> }> {
+  const of = (...zones: readonly Block['zone'][]): Block[] => blocks.filter(({ zone }) => zones.includes(zone));
+  const left = await arrange(of('mains', 'across'), input, rankOf, 'mains', air);
+  const right = await arrange(of('output', 'across'), input, rankOf, 'output', air);
+  const corners = joinSides(blocks, left, right);
+  const barrier = barrierOf(blocks, corners);
+  return withWires(
+    blocks.map((block) => place(block, handMoved(block, corners.get(block.part.id)!, moves, barrier))),
+    input,
+    barrier,
+  );
 }
 
 const AIRS = [40, 60, 90]; // room between parts, px: more is tried only where a wire found no way
@@ -110,7 +128,11 @@ export function footBox({ at }: { readonly at: Point }): Box {
   return { x: at.x - GRID, y: at.y, width: 2 * GRID, height: 2 * GRID };
 }
 
-function withWires(placed: readonly Placed[], input: SchematicInput, barrier: number | null): { schematic: Schematic; failed: number } {
+function withWires(
+  placed: readonly Placed[],
+  input: SchematicInput,
+  barrier: number | null,
+): { schematic: Schematic; failed: ReadonlySet<string> } {
   const nets = new Map<string, Terminal[]>();
   for (const { pins } of placed)
     for (const { net, ...terminal } of pins) if (net !== null) nets.set(net, [...(nets.get(net) ?? []), terminal]);
@@ -126,15 +148,14 @@ function withWires(placed: readonly Placed[], input: SchematicInput, barrier: nu
     const other = route(nets, boxes, walls, page, early);
     if (other.named.length < routed.named.length || other.named.length === 0) routed = other;
   }
-  const written = routed.named.map(({ net, terminal }) => freeName(net, terminal, input.netNames.get(net) ?? net, boxes));
-  const inner = around([...boxes, ...written.map(({ label }) => label.box), ...routed.wires.flatMap(({ lines }) => lines.map(lineBox))]);
+  const inner = around([...boxes, ...routed.wires.flatMap(({ lines }) => lines.map(lineBox))]);
   return {
-    failed: routed.named.length,
+    failed: new Set(routed.named.map(({ net }) => net)),
     schematic: {
       page: { x: inner.x - MARGIN, y: inner.y - MARGIN, width: inner.width + 2 * MARGIN, height: inner.height + 2 * MARGIN },
       parts: placed,
       wires: routed.wires,
-      names: [...names, ...written],
+      names,
       barrier,
       netNames: input.netNames,
     },
@@ -152,17 +173,6 @@ export function boxesOf(part: PlacedPart): Box[] {
 }
 
 const MOST_TRIES = 6;
-const LONGEST_STUB = 8; // grid steps
-
-/** The name of a net that no wire reached, at the first place out of the pin that is free. */
-function freeName(net: string, terminal: Terminal, text: string, taken: readonly Box[]): NetName {
-  for (let steps = 1; steps <= LONGEST_STUB; steps += 1) {
-    const name = nameAt(net, terminal, text, steps);
-    if (!taken.some((other) => overlaps(other, name.label.box))) return name;
-  }
-  return nameAt(net, terminal, text, 1);
-}
-
 export function lineBox([from, to]: readonly [Point, Point]): Box {
   return { x: Math.min(from.x, to.x), y: Math.min(from.y, to.y), width: Math.abs(to.x - from.x), height: Math.abs(to.y - from.y) };
 }
