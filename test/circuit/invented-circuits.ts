@@ -316,7 +316,7 @@ export const INVENTED_CIRCUITS: readonly InventedCircuit[] = [
     lines: SELF_OSCILLATING,
     topology: { ...FLYBACK, rectifier: 'singleDiode', drive: 'selfOscillating', feedback: 'auxiliaryZener' },
     jobs: jobs(`
-      R1:inrushLimiter D1:mainsRectifier EC1:bulk R2:startResistor Q1:switch R3:switchSense Q2:limitTransistor
+      R1:inrushLimiter D1:mainsRectifier EC1:bulk R2:startResistor Q1:switch R3:switchSense Q2:limitTransistor R4:senseResistor
       R5:drivePath C1:drivePath D2:auxiliaryRectifier EC2:auxiliaryStore ZD1:regulatingZener D3:outputRectifier
       EC3:outputStore LED1:lamp R6:lampResistor`),
   },

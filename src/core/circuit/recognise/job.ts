@@ -20,6 +20,7 @@ export const JOBS = [
   'controllerWithSwitch',
   'controller',
   'switchSense',
+  'senseResistor',
   'driveResistor',
   'drivePath',
   'limitTransistor',

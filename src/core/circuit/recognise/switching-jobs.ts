@@ -69,6 +69,7 @@ function giveClamp(jobs: Jobs, graph: Graph, node: string, plus: ReadonlySet<str
 function giveDrive(jobs: Jobs, graph: Graph, converter: Converter, { controller, helpers }: Regulation): void {
   const { switch: own, plus, minus } = converter;
   const drive = own === null ? null : netOf(own, own.kind === 'mosfet' ? 'G' : 'B');
+  const foot = own === null || own.kind === 'controller' ? null : netOf(own, own.kind === 'mosfet' ? 'S' : 'E');
   const supplied = new Set([
     ...(controller?.pins.flatMap(({ net }) => net ?? []) ?? []),
     ...(drive === null ? [] : [drive]),
@@ -83,6 +84,15 @@ function giveDrive(jobs: Jobs, graph: Graph, converter: Converter, { controller,
       jobs.give(link.parts, 'startResistor', at, own === null ? [] : [own.id]);
     if (link.family === 'capacitor' && at.some((net) => auxiliary.has(net)) && !at.some((net) => plus.has(net)))
       jobs.give(link.parts, 'auxiliaryStore', at);
+    // from the foot of the switch to the pin that ends its pulse
+    if (
+      link.family === 'resistor' &&
+      foot !== null &&
+      !rails.has(foot) &&
+      at.includes(foot) &&
+      at.some((net) => net !== foot && supplied.has(net))
+    )
+      jobs.give(link.parts, 'senseResistor', at, [...helpers.map(({ id }) => id), ...(controller === null ? [] : [controller.id])]);
     if (link.family === 'resistor' && drive !== null && at.includes(drive) && !at.some((net) => plus.has(net)) && own !== null)
       jobs.give(link.parts, 'driveResistor', at, [own.id]);
     if (isSignal(link) && at.some((net) => supplied.has(net) && !rails.has(net)) && at.some((net) => minus.has(net)))

@@ -22,6 +22,7 @@ const RATINGS = { voltage: 'voltage', current: 'current', power: 'power' } as co
 const PART_VALUES: ReadonlySet<Kind> = new Set(['resistance', 'capacitance', 'inductance']);
 /** Their type numbers end like ratings: "431A" is no current. */
 const WITHOUT_RATINGS: ReadonlySet<CircuitKind | null> = new Set(['controller', 'shuntReference', 'optocoupler', 'negotiationChip']);
+const TYPE_NUMBER = /^\d{3,}[A-Z]$/;
 const SAFETY_CLASS = /^(?:X[123]|Y[1234])$/;
 const SHARE = /^±?\d+(?:[.,]\d+)?%$/;
 
@@ -70,7 +71,7 @@ function slotOf(word: string, kind: CircuitKind | null, valueKind: Kind | undefi
   if (CAPACITORS.has(kind) && SAFETY_CLASS.test(word)) return 'safetyClass';
   if (SHARE.test(word)) return 'tolerance';
   if (valueKind !== undefined && !isRefusal(parseQuantity(word, valueKind)) && !(hasValue && valueKind === 'voltage')) return 'value';
-  if (WITHOUT_RATINGS.has(kind)) return 'marking';
+  if (WITHOUT_RATINGS.has(kind) && TYPE_NUMBER.test(word)) return 'marking';
   for (const [slot, of] of Object.entries(RATINGS)) if (!isRefusal(parseQuantity(word, of))) return slot as keyof typeof RATINGS;
   const other = parseQuantity(word);
   if (valueKind !== undefined && !isRefusal(other) && PART_VALUES.has(other.kind))
