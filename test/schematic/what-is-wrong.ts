@@ -45,6 +45,11 @@ export function whatIsWrong({ parts, wires, names, barrier }: Schematic): string
     ...wires.flatMap(({ net, lines: own }) => own.map((line) => ({ net, line }))),
     ...names.map(({ net, line }) => ({ net, line })),
   ];
+  const stubs = parts.flatMap(({ feet }) =>
+    feet.flatMap(({ net, pin, at }) => (pin.x === at.x ? [] : [{ net, line: [pin, at] as const }])),
+  );
+  for (const stub of stubs)
+    for (const { net, line } of lines) if (net !== stub.net && touches(stub.line, line)) wrong.push(`wire ${net} onto a return`);
   for (const { net, line } of lines) for (const { what, box } of boxes) if (cuts(line, box)) wrong.push(`wire ${net} through ${what}`);
   for (const [index, one] of lines.entries())
     for (const two of lines.slice(index + 1))
@@ -77,7 +82,7 @@ export function unjoined({ parts, wires, names }: Schematic): string[] {
         root.set(find(key({ x, y })), find(key({ x: x + dx, y: y + dy })));
     }
     const named = new Set(names.map(({ line }) => key(line[0])));
-    const footed = new Set(parts.flatMap(({ feet }) => feet.map(({ at }) => key(at))));
+    const footed = new Set(parts.flatMap(({ feet }) => feet.map(({ pin }) => key(pin))));
     const ends = parts.flatMap(({ part, shape, at }) =>
       shape.pins
         .filter(({ pin }) => part.pins.some((one) => one.pin === pin && one.net === net))

@@ -16,7 +16,9 @@ export async function schematic(path: string, options: { out: string; dark?: boo
   try {
     await writeFile(options.out, toSvgFile(figure, options.dark === true ? 'dark' : 'light', SCHEMATIC_CSS));
   } catch (error) {
-    throw new Refused([refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`)]);
+    throw new Refused([
+      refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`),
+    ]);
   }
   print(`schematic written to ${options.out}`);
 }

@@ -13,7 +13,7 @@ const optionsFor = (air: number) => ({
   'elk.spacing.nodeNode': String(air),
   'elk.spacing.componentComponent': String(air),
   'elk.layered.spacing.nodeNodeBetweenLayers': String(air + GRID),
-  'elk.layered.nodePlacement.strategy': 'NETWORK_SIMPLEX',
+  'elk.layered.nodePlacement.strategy': 'BRANDES_KOEPF',
   'elk.aspectRatio': '1.6',
 });
 

@@ -14,9 +14,10 @@ export interface Label {
   readonly text: string;
 }
 
-/** A return drawn below a pin. */
+/** A return drawn below a pin, or below the end of a short wire out of a pin at the side. */
 export interface Foot {
   readonly at: Point;
+  readonly pin: Point;
   readonly net: string;
 }
 
@@ -60,6 +61,7 @@ export function nameAt(net: string | null, { x, y, edge }: Pick<ShapePin, 'x' | 
 const NAME_STEPS = 2; // length of the short wire, in grid steps
 
 const FOOT = 20; // room that a return takes below its pin
+const FOOT_STEPS = 2; // how far out of a pin at the side a return stands, in grid steps
 const GAP = 4;
 
 /** The rank of a net: how far from the plug it is, for choosing what lies left and right. */
@@ -71,11 +73,12 @@ export function toBlock(part: CircuitPart, input: SchematicInput, rankOf: RankOf
   const netOf = new Map(part.pins.map(({ pin, net }) => [pin, net]));
   const feet = shape.pins.flatMap(({ pin, x, y, edge }) => {
     const net = netOf.get(pin) ?? null;
-    return edge === 'bottom' && net !== null && input.returns.has(net) ? [{ at: { x, y }, net }] : [];
+    if (net === null || !input.returns.has(net) || edge === 'top') return [];
+    return [{ at: { x: x + EDGE_STEP[edge].dx * FOOT_STEPS * GRID, y }, pin: { x, y }, net }];
   });
   const labels = placeLabels(shape, input.labels.get(part.id) ?? [part.ref]);
   const symbol: Box = { x: 0, y: 0, width: shape.width, height: shape.height };
-  const footed = new Set(feet.map(({ at }) => `${at.x} ${at.y}`));
+  const footed = new Set(feet.map(({ pin }) => `${pin.x} ${pin.y}`));
   const names = shape.pins.flatMap((pin) => {
     const net = netOf.get(pin.pin) ?? null;
     if (footed.has(`${pin.x} ${pin.y}`) || (net !== null && !input.returns.has(net) && !input.lone.has(net))) return [];
@@ -99,7 +102,7 @@ export function toBlock(part: CircuitPart, input: SchematicInput, rankOf: RankOf
     symbolAt: shift,
     shape,
     labels: labels.map((label) => ({ ...label, box: by(label.box) })),
-    feet: feet.map((foot) => ({ ...foot, at: by(foot.at) })),
+    feet: feet.map((foot) => ({ ...foot, at: by(foot.at), pin: by(foot.pin) })),
     names: names.map((name) => ({
       ...name,
       label: { ...name.label, box: by(name.label.box) },

@@ -32,10 +32,9 @@ export function drawSchematic(schematic: Schematic, words: DrawSchematic): Marku
   const { page, barrier } = schematic;
   const returns = [...new Set(schematic.parts.flatMap(({ feet }) => feet.map(({ net }) => net)))].sort();
   const height = page.height + LEGEND;
+  // returns left of the barrier are those of the mains side
   const mains = new Set(
-    schematic.parts
-      .filter(({ zone }) => zone !== 'output')
-      .flatMap(({ feet, zone }) => (zone === 'mains' ? feet.map(({ net }) => net) : [])),
+    schematic.parts.flatMap(({ feet }) => feet.filter((foot) => barrier === null || foot.at.x < barrier).map(({ net }) => net)),
   );
   return html`<svg class="sch" viewBox="${coordinate(page.x)} ${coordinate(page.y)} ${coordinate(page.width)} ${coordinate(height)}" width="${coordinate(page.width)}" height="${coordinate(height)}" role="img" aria-label="${words.spoken}">${ground(schematic, words)}${barrier === null ? NOTHING : drawBarrier(schematic, barrier)}${joined(
     schematic.wires.map(
@@ -82,7 +81,7 @@ function drawPart({ part, at: corner, shape, labels, feet }: PlacedPart, mains: 
       ({ at: place, anchor, text }) =>
         html`<text class="second" x="${coordinate(place.x)}" y="${coordinate(place.y)}" text-anchor="${anchor}">${text}</text>`,
     ),
-  )}</g>${joined(labels.map((label, index) => drawLabel(label, index === 0 ? 'first' : 'second')))}${joined(feet.map((foot) => drawFoot(foot.at, mains.has(foot.net))))}</g>`;
+  )}</g>${joined(labels.map((label, index) => drawLabel(label, index === 0 ? 'first' : 'second')))}${joined(feet.map((foot) => drawFoot(foot.at, mains.has(foot.net), foot.pin)))}</g>`;
 }
 
 function drawLabel({ box, anchor, text }: Label, kind: string): Markup {
@@ -92,10 +91,11 @@ function drawLabel({ box, anchor, text }: Label, kind: string): Markup {
 }
 
 /** A bar for the return of the mains side, an open triangle for the other. */
-function drawFoot({ x, y }: Point, mains: boolean): Markup {
+function drawFoot({ x, y }: Point, mains: boolean, pin: Point = { x, y }): Markup {
+  const wire = pin.x === x ? '' : `M${pin.x} ${y}H${x}`;
   return mains
-    ? html`<path class="foot" d="M${x} ${y}V${y + 8}M${x - 8} ${y + 8}H${x + 8}"/>`
-    : html`<path class="foot" d="M${x} ${y}V${y + 8}M${x - 7} ${y + 8}H${x + 7}L${x} ${y + 16}Z"/>`;
+    ? html`<path class="foot" d="${wire}M${x} ${y}V${y + 8}M${x - 8} ${y + 8}H${x + 8}"/>`
+    : html`<path class="foot" d="${wire}M${x} ${y}V${y + 8}M${x - 7} ${y + 8}H${x + 7}L${x} ${y + 16}Z"/>`;
 }
 
 function drawName({ net, label, line }: NetName): Markup {

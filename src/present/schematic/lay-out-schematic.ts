@@ -50,7 +50,7 @@ async function layOut(
   );
 }
 
-const AIRS = [40, 60, 90]; // room between parts, px: more is tried only where a wire found no way
+const AIRS = [20, 30, 40, 60, 90]; // room between parts, px: more is tried only where a wire found no way
 
 /** The mains side as it was arranged, the barrier column beside it, the output side beside that. */
 function joinSides(blocks: readonly Block[], left: ReadonlyMap<string, Point>, right: ReadonlyMap<string, Point>): Map<string, Point> {
@@ -115,7 +115,7 @@ function place(block: Block, corner: Point): Placed {
       label: { ...name.label, box: moved(name.label.box, corner) },
       line: [by(name.line[0]), by(name.line[1])] as const,
     })),
-    feet: block.feet.map((foot) => ({ ...foot, at: { x: foot.at.x + corner.x, y: foot.at.y + corner.y } })),
+    feet: block.feet.map((foot) => ({ ...foot, at: by(foot.at), pin: by(foot.pin) })),
     pins: block.pins.map(({ pin, x, y, edge }) => ({ x: x + corner.x, y: y + corner.y, edge, net: netOf.get(pin) ?? null })),
   };
 }
@@ -167,7 +167,7 @@ export function boxesOf(part: PlacedPart): Box[] {
   return [
     symbolBox(part),
     ...part.labels.map(({ box }) => box),
-    ...part.feet.map(footBox),
+    ...part.feet.flatMap((foot) => [footBox(foot), lineBox([foot.pin, foot.at])]),
     ...part.names.flatMap(({ label, line }) => [label.box, lineBox(line)]),
   ];
 }
