@@ -17,6 +17,8 @@ export function setPointFor(
   }
   const nominal = level.window?.nominal.value ?? null;
   const base = found.points[0]!;
+  const stated = found.points.find((point) => point.level === level.level.id);
+  if (stated !== undefined) return { all: found, point: stated };
   if (nominal === null) return { all: found, point: base };
   const lowest = Math.min(
     ...level.port.levels.map(
@@ -24,9 +26,11 @@ export function setPointFor(
         facts.levels.find((one) => one.port === level.port && one.level.id === id)?.window?.nominal.value ?? Number.POSITIVE_INFINITY,
     ),
   );
-  const [nearest] = found.points.toSorted((a, b) => Math.abs(a.value.value - nominal) - Math.abs(b.value.value - nominal));
+  const [nearest] = found.points
+    .filter((point) => point.level === undefined)
+    .toSorted((a, b) => Math.abs(a.value.value - nominal) - Math.abs(b.value.value - nominal));
   // without legs a chip moves the output by a current of its own: the parts say only what the lowest level is
-  if (found.chip && found.points.length === 1 && nominal > lowest)
+  if (found.chip && !found.points.some(({ legs }) => legs.length > 0) && nominal > lowest)
     return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'chipShiftsOutput', args: {} }] }) };
   return { all: found, point: found.chip ? (nearest ?? base) : base };
 }

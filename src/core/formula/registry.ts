@@ -30,7 +30,7 @@ import { pulledCurrent as feedbackPulledCurrent } from './feedback/pulled-curren
 import { seriesResistance as feedbackSeriesResistance } from './feedback/series-resistance.ts';
 import { setPointAtLimits as feedbackSetPointAtLimits } from './feedback/set-point-at-limits.ts';
 import { setPoint as feedbackSetPoint } from './feedback/set-point.ts';
-import { sinkShift as feedbackSinkShift } from './feedback/sink-shift.ts';
+import { shiftedSetPoint as feedbackShiftedSetPoint } from './feedback/shifted-set-point.ts';
 import { zenerSetPoint as feedbackZenerSetPoint } from './feedback/zener-set-point.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
@@ -113,7 +113,7 @@ export const FORMULAS: readonly Formula[] = [
   feedbackSeriesResistance,
   feedbackSetPointAtLimits,
   feedbackSetPoint,
-  feedbackSinkShift,
+  feedbackShiftedSetPoint,
   feedbackZenerSetPoint,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,

@@ -6,6 +6,12 @@ export function drawsFor(seed: string): () => number {
   const state = new Uint32Array(STATE_WORDS);
   for (let word = 0; word < STATE_WORDS; word += 1) state[word] = hashOf(`${word}/${seed}`);
   if (state.every((word) => word === 0)) state[0] = 1; // the one state that the generator never leaves
+  const next = xoshiro(state);
+  return () => next() / TWO_TO_32;
+}
+
+/** The bare generator over its state of four words; it changes the state it is given. */
+export function xoshiro(state: Uint32Array): () => number {
   return () => {
     const result = Math.imul(rotate(Math.imul(state[1]!, 5), 7), 9) >>> 0;
     const shifted = state[1]! << 9;
@@ -15,7 +21,7 @@ export function drawsFor(seed: string): () => number {
     state[0]! ^= state[3]!;
     state[2]! ^= shifted;
     state[3] = rotate(state[3]!, 11);
-    return result / TWO_TO_32;
+    return result;
   };
 }
 

@@ -179,6 +179,8 @@ export const NOTES: Templates = {
   setWithLegs: 'With the leg {legs} joined in; which leg the chip joins for which level was not observed.',
   ledCurrentAtMost: 'The resistor lets at most {amperes|A} through the LED of the optocoupler.',
   ledWithoutCurrent: 'Below LED and reference together: at this output no current is left for the optocoupler.',
+  ledResistorAtMost:
+    'With the weakest optocoupler of its grade, up to {ohms|Ω} in series with the LED still pull the feedback pin down at this output (transfer ratio from memory).',
   bypassFeedsReference: 'The resistor across the LED hands {amperes|A} to the reference, which needs {least|A} (memory).',
   bypassBelowReference:
     'The resistor across the LED hands {amperes|A} to the reference, less than the {least|A} it needs (memory); the LED must carry the rest.',

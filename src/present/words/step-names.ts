@@ -106,7 +106,10 @@ export const STEP_NAMES: Templates = {
   // circuit
   nominalValue: 'value as marked, without its tolerance',
   turns: 'turns',
-  overvoltageTrip: 'supply voltage at which the controller stops',
+  lawFigure: 'as the sheet of the chip says',
+  noBypass: 'no resistor across the LED',
+  'estimate-saturation': 'voltage left across the transistor',
+  'bench/2026/transfer-ratio': 'transfer ratio of optocouplers',
   noLedResistor: 'no resistor in the row',
   oneCrest: 'one crest: a bridge',
   twoCrests: 'two crests: a single diode or a doubler',

@@ -95,3 +95,33 @@ describe('a negotiating unit', () => {
     expect(findingOf(assessment, 'delivery/set-point@usb~9v')).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
   });
 });
+
+describe('what the sheet of a chip adds', () => {
+  const chip = { 'CY1 ': 'U4 (negotiation): OUT=REF, GND=OUT-' };
+  const port = usbPort('2 A', {
+    kind: 'usbC',
+    levels: [
+      { id: '5v', voltage: '5 V' },
+      { id: '9v', voltage: '9 V' },
+    ],
+  });
+  it('a sink of 400 µA over 10 kΩ lifts 5.01 V to 9.01 V; a wrong one leaves the window', () => {
+    const nine = (sink: string) =>
+      findingOf(
+        judge({ ...withParts(traced(chip), { u4: { law: { law: 'currentSink', sinks: { '9v': sink } } } }), ports: [port] }),
+        'delivery/set-point@usb~9v',
+      );
+    expect((nine('400 µA').measured as { value: number }).value).toBeCloseTo(9.01, 6);
+    expect(nine('400 µA')).toMatchObject({ outcome: 'pass' });
+    expect(nine('300 µA')).toMatchObject({ outcome: 'fail' });
+  });
+  it('pull-up of the feedback pin and grade of the optocoupler give the greatest LED resistor', () => {
+    // (5.01 - 1.2 - 2.5) V × 2 / (230 µA + 2 × 1.2 mA) by hand, an 817C with 1 kΩ across the LED
+    const patch = withParts(traced({ 'U2 ': 'U2 (optocoupler) 817C: A=LED, K=KA, C=FB, E=HV-' }), {
+      u1: { law: { law: 'fixedFrequency', pullVoltage: '4.8 V', pullResistance: '20 kΩ' } },
+    });
+    const note = findingOf(judge(patch), ID).notes.find(({ key }) => key === 'ledResistorAtMost');
+    expect(note?.args['ohms']).toBeCloseTo(((5.01 - 1.2 - 2.5) * 2) / (230e-6 + 2 * 1.2e-3), 6);
+    expect(noteKeys(judged())).not.toContain('ledResistorAtMost');
+  });
+});

@@ -1,4 +1,5 @@
 import type { Note } from '../../trace/step.ts';
+import { greatestResistor } from '../../working/circuit/led-window.ts';
 import type { SetPoint, SetPoints } from '../../working/circuit/set-points.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import { limitLine, undecided, within } from '../decide.ts';
@@ -15,8 +16,13 @@ export const setPoint = defineCheck<LevelFacts>({
     const found = setPointFor(facts, level);
     if ('judgement' in found) return { judgement: found.judgement };
     const { all, point } = found;
-    const beside = [point.led, all.bypass].flatMap((derived) => (derived === null ? [] : [derived.step]));
-    const notes = [{ key: 'setWithoutLoad', args: {} }, ...notesOf(all, point)];
+    const greatest = greatestResistor(facts.bench, facts.circuit!.recognised, all, point);
+    const beside = [point.led, all.bypass, greatest].flatMap((derived) => (derived === null ? [] : [derived.step]));
+    const notes = [
+      { key: 'setWithoutLoad', args: {} },
+      ...notesOf(all, point),
+      ...(greatest === null ? [] : [{ key: 'ledResistorAtMost', args: { ohms: greatest.value } }]),
+    ];
     if (level.window === null) return { judgement: undecided('notAssessed', 'limitUnknown', { measured: point.value, notes }), beside };
     const limit = limitLine('window', 'within', level.window.least, level.window.most);
     return { judgement: { ...within(point.value, limit, facts.setting.decision), notes }, beside };

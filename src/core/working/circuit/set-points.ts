@@ -5,6 +5,7 @@ import { bypassCurrent } from '../../formula/feedback/bypass-current.ts';
 import { ledCurrent } from '../../formula/feedback/led-current.ts';
 import { ledFloor } from '../../formula/feedback/led-floor.ts';
 import { setPoint } from '../../formula/feedback/set-point.ts';
+import { shiftedSetPoint } from '../../formula/feedback/shifted-set-point.ts';
 import { zenerSetPoint } from '../../formula/feedback/zener-set-point.ts';
 import { cite } from '../../source/source.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
@@ -14,6 +15,7 @@ import { openValue } from '../bench/open-value.ts';
 import { markedValue } from '../board/part-quantity.ts';
 import { type DividerResistance, dividerResistance, type MissingValue } from './divider-resistance.ts';
 import { dropOf } from './drops.ts';
+import { lawFigure } from './law-of.ts';
 import { type Reference, referenceOf } from './reference-of.ts';
 import { turnsOf } from './turns-of.ts';
 
@@ -22,6 +24,8 @@ export interface SetPoint {
   /** "base", or the legs that are joined in: "r7", "r7+r8". */
   readonly id: string;
   readonly legs: readonly string[];
+  /** The level that it is for, where the law of the chip says so. */
+  readonly level?: string;
   readonly value: Derived;
   /** For the limits: null where a tolerance of the kind is not known. */
   readonly divider: { readonly reference: Reference; readonly upper: DividerResistance; readonly lower: DividerResistance } | null;
@@ -89,6 +93,7 @@ function byReference(bench: Bench, { regulation, jobs }: Recognised): SetPoints 
       led: ledAt(value, reference, led, id),
     });
   }
+  points.push(...shiftedPoints(bench, jobs, points[0]!, upper, reference, led));
   const bypassed = regulation!.ledBypass.length === 0 ? null : dividerResistance(bench, rows(regulation!.ledBypass), 'circuit/bypass');
   return {
     how: 'reference',
@@ -103,6 +108,28 @@ function byReference(bench: Bench, { regulation, jobs }: Recognised): SetPoints 
         ? null
         : derive(bypassCurrent, { drop: dropOf('led'), resistance: bypassed.here }, 'circuit/bypass-current'),
   };
+}
+
+/** Levels that a chip sets by a current out of the reference pin, where its law says so: `sinks` by level id. */
+function shiftedPoints(
+  bench: Bench,
+  jobs: Recognised['jobs'],
+  base: SetPoint,
+  upper: DividerResistance,
+  reference: Reference,
+  led: DividerResistance | MissingValue | null,
+): SetPoint[] {
+  const chips = bench.one.parts.filter(({ id }) => jobs.get(id)?.job === 'negotiation');
+  const levels = [...new Set(bench.one.ports.flatMap((port) => port.levels.map(({ id }) => id)))];
+  return chips.flatMap((chip) =>
+    levels.flatMap((level) => {
+      const current = lawFigure(chip, `sinks/${level}`, 'current', 'I_s');
+      if (current === null) return [];
+      const id = `${chip.id}-${level}`;
+      const value = derive(shiftedSetPoint, { output: base.value, current, upper: upper.here }, `circuit/set-point/${id}`);
+      return [{ id, legs: [], level, value, divider: null, led: ledAt(value, reference, led, id) }];
+    }),
+  );
 }
 
 function ledAt(output: Derived, reference: Reference, led: DividerResistance | MissingValue | null, id: string): Derived | null {
