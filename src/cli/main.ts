@@ -73,11 +73,12 @@ function program(): Command {
     .action(async (path: string, options: { json?: boolean }) => (await import('./command/trace.ts')).trace(path, options));
   command
     .command('schematic')
-    .argument('<case>', 'case folder')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
     .requiredOption('-o, --out <file>', 'SVG file to write')
     .option('--dark', 'for a dark ground')
     .description('draw the traced circuit of a case')
-    .action(async (path: string, options: { out: string; dark?: boolean }) =>
+    .action(async (path: string, options: { out: string; dark?: boolean; casebook?: string }) =>
       (await import('./command/schematic.ts')).schematic(path, options),
     );
   command

@@ -254,7 +254,7 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     report: (id) =>
       inTurn(id, async () => {
         const here = await load(id);
-        return isRefusal(here) ? here : renderReport(here.assessment, await reportExtras(here.one));
+        return isRefusal(here) ? here : renderReport(here.assessment, await reportExtras(here.one, here.assessment));
       }),
     listen(id, heard) {
       const all = listeners.get(id) ?? new Set();

@@ -1,17 +1,15 @@
 import { writeFile } from 'node:fs/promises';
-import { drawCaseSchematic } from '../../app/draw-case-schematic.ts';
-import { openCase } from '../../app/open-case.ts';
+import { drawCaseSchematic, failingParts } from '../../app/draw-case-schematic.ts';
 import { refuse } from '../../core/quantity/refusal.ts';
 import { toSvgFile } from '../../present/figure/to-svg-file.ts';
 import { SCHEMATIC_CSS } from '../../present/schematic/draw-schematic.ts';
-import { caseFolder } from '../../store/folder/case-folder.ts';
+import { judgeOpenCase } from '../judge-case.ts';
 import { print, Refused } from '../output.ts';
 
 /** Writes the schematic of a case's traced circuit as one SVG file. */
-export async function schematic(path: string, options: { out: string; dark?: boolean }): Promise<void> {
-  const open = await openCase(caseFolder(path));
-  if (Array.isArray(open)) throw new Refused(open);
-  const figure = await drawCaseSchematic(open.one);
+export async function schematic(path: string, options: { out: string; dark?: boolean; casebook?: string }): Promise<void> {
+  const { open, assessment } = await judgeOpenCase(path, options);
+  const figure = await drawCaseSchematic(open.one, { failing: failingParts(assessment) });
   if (figure === null) throw new Refused([refuse('no-circuit', path, 'a case whose parts have pins on common nets', { place: '/parts' })]);
   try {
     await writeFile(options.out, toSvgFile(figure, options.dark === true ? 'dark' : 'light', SCHEMATIC_CSS));

@@ -34,7 +34,7 @@ function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtr
       : setFindingGroup(group, assessment, extras),
   );
   const circuit = chapter === 'circuit' ? setCircuit(assessment) : NOTHING;
-  return html`${picture}${circuit}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
+  return html`${circuit}${picture}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
 }
 
 /** In the place where it is missed; with its reason it stands in the list of everything not examined. */

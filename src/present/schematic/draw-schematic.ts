@@ -10,7 +10,8 @@ export const SCHEMATIC_CSS = `
 .sch path,.sch rect,.sch circle{stroke:var(--ink);stroke-width:1.4;fill:none;stroke-linejoin:round}.sch .plain{stroke:none}
 .sch .art rect{fill:var(--paper)}.sch .art .clear{fill:none}.sch .art .solid{fill:var(--paper)}.sch .art .bar{stroke-width:2.4}.sch .dot,.sch .joint{fill:var(--ink);stroke:none}
 .sch .barrier{stroke-width:1.6}.sch text{fill:var(--ink);font-size:12px;stroke:none}.sch text.second{fill:var(--ink-2)}.sch text.net{fill:var(--ink-2);font-style:italic}.sch text.side{fill:var(--ink-2);font-weight:600}
-.sch .foot{stroke-width:1.4}.sch .chosen path,.sch .chosen rect{stroke:var(--heather)}
+.sch .foot{stroke-width:1.4}.sch .failing .art path,.sch .failing .art rect,.sch .failing .art circle{stroke:var(--rust)}.sch .failing text.first,.sch text.failing{fill:var(--rust);font-weight:600}
+.sch .chosen path,.sch .chosen rect{stroke:var(--heather)}
 `;
 
 export interface DrawSchematic {
@@ -18,6 +19,9 @@ export interface DrawSchematic {
   readonly spoken: string;
   readonly mainsWords: string;
   readonly touchWords: string;
+  /** Parts on which a finding fails; their texts carry a sign, explained below the drawing. */
+  readonly failing: ReadonlySet<string>;
+  readonly failingWords: string | null;
   /** Nets drawn as returns, explained below the drawing. */
   readonly returnWords: (net: string) => string;
   /** A net or a part that stands out. */
@@ -41,7 +45,7 @@ export function drawSchematic(schematic: Schematic, words: DrawSchematic): Marku
       ({ net, lines, dots }) =>
         html`<g class="wire${words.chosen?.nets?.has(net) === true ? ' chosen' : ''}" data-net="${net}"><path d="${lines.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')}"/>${joined(dots.map(({ x, y }) => html`<circle class="joint" cx="${x}" cy="${y}" r="2.6"/>`))}</g>`,
     ),
-  )}${joined(schematic.names.map(drawName))}${joined(schematic.parts.map((part) => drawPart(part, mains, words.chosen?.parts?.has(part.part.id) === true)))}${drawLegend(schematic, returns, mains, words)}</svg>`;
+  )}${joined(schematic.names.map(drawName))}${joined(schematic.parts.map((part) => drawPart(part, mains, classesOf(part, words))))}${drawLegend(schematic, returns, mains, words)}</svg>`;
 }
 
 const at = ({ x, y }: Point): string => `${coordinate(x)} ${coordinate(y)}`;
@@ -75,8 +79,12 @@ function drawBarrier({ page, parts }: Schematic, x: number): Markup {
   return html`<path class="barrier" d="${pieces.join('')}"/>`;
 }
 
-function drawPart({ part, at: corner, shape, labels, feet }: PlacedPart, mains: ReadonlySet<string>, chosen: boolean): Markup {
-  return html`<g class="part${chosen ? ' chosen' : ''}" data-part="${part.id}"><g class="art" transform="translate(${coordinate(corner.x)} ${coordinate(corner.y)})">${shape.art}${joined(
+function classesOf({ part }: PlacedPart, { chosen, failing }: DrawSchematic): string {
+  return ['part', ...(chosen?.parts?.has(part.id) === true ? ['chosen'] : []), ...(failing.has(part.id) ? ['failing'] : [])].join(' ');
+}
+
+function drawPart({ part, at: corner, shape, labels, feet }: PlacedPart, mains: ReadonlySet<string>, classes: string): Markup {
+  return html`<g class="${classes}" data-part="${part.id}"><g class="art" transform="translate(${coordinate(corner.x)} ${coordinate(corner.y)})">${shape.art}${joined(
     shape.texts.map(
       ({ at: place, anchor, text }) =>
         html`<text class="second" x="${coordinate(place.x)}" y="${coordinate(place.y)}" text-anchor="${anchor}">${text}</text>`,
@@ -102,7 +110,12 @@ function drawName({ net, label, line }: NetName): Markup {
   return html`<g class="wire"${net === null ? NOTHING : html` data-net="${net}"`}><path d="M${at(line[0])}L${at(line[1])}"/>${drawLabel(label, 'net')}</g>`;
 }
 
-function drawLegend({ page }: Schematic, returns: readonly string[], mains: ReadonlySet<string>, { returnWords }: DrawSchematic): Markup {
+function drawLegend(
+  { page }: Schematic,
+  returns: readonly string[],
+  mains: ReadonlySet<string>,
+  { returnWords, failingWords }: DrawSchematic,
+): Markup {
   let x = page.x + 20;
   const y = page.y + page.height + 2;
   const entries = returns.map((net) => {
@@ -112,5 +125,6 @@ function drawLegend({ page }: Schematic, returns: readonly string[], mains: Read
     x += text.length * 7 + ROOM;
     return html`${drawFoot({ x: here, y }, mains.has(net))}<text class="second" x="${here + 14}" y="${y + 12}">${text}</text>`;
   });
-  return joined(entries);
+  const failing = failingWords === null ? NOTHING : html`<text class="failing" x="${x}" y="${y + 12}">${failingWords}</text>`;
+  return html`${joined(entries)}${failing}`;
 }

@@ -117,6 +117,10 @@ export function jobReason({ at, with: by }: CircuitResult['jobs'][number]): stri
 export const MAINS_SIDE_WORDS = 'tied to the mains';
 export const TOUCHED_SIDE_WORDS = 'can be touched';
 
+/** Behind the reference of a part in a drawing. */
+export const FAILS = '×';
+export const FAILING_WORDS = `${FAILS} a finding fails on it`;
+
 export function returnText(name: string): string {
   return `stands for ${name}`;
 }
