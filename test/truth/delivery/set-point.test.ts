@@ -48,6 +48,12 @@ describe('the voltage that the parts set', () => {
     expect(judged({ 'U3 ': 'U3 (reference): R=REF, A=OUT-, K=KA' })).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
   });
 
+  it('a resistor of 0 Ω sets nothing, and the pin of a reference that is its cathode has no divider', () => {
+    expect(judged({ 'R8 ': 'R8 0R: REF, OUT-' })).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
+    expect(judged({ 'R9 ': 'R9 0R: OUT+, LED' })).toMatchObject({ outcome: 'pass' });
+    expect(judged({ 'R7 ': '', 'U3 ': 'U3 (reference) 431A: R=KA, A=OUT-, K=KA' })).toMatchObject({ outcome: 'notAssessed' });
+  });
+
   it('a Zener and the LED: 3.6 V + 1.2 V and 0.47 V on the resistor make 5.27 V, open within the tolerances', () => {
     const finding = judged({ 'R7 ': '', 'R8 ': '', 'R10 ': '', 'U3 ': 'ZD1 3V6: OUT-, KA' });
     expect(finding).toMatchObject({ outcome: 'inconclusive', reason: 'withinUncertainty' });

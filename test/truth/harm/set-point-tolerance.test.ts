@@ -46,6 +46,10 @@ describe('every part at the edge of its tolerance', () => {
     expect((e96.measured as { value: number }).value).toBeCloseTo(most(38_300, 38_300, 0.01, 0.01), 9);
   });
 
+  it('a tolerance of 100 % bounds nothing: not assessed', () => {
+    expect(judged({ 'R8 ': 'R8 10k 100%: REF, OUT-' })).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
+  });
+
   it('a reference of another family has no tolerance here, and a barrel socket no limit: not assessed', () => {
     expect(judged({ 'U3 ': 'U3 TLV431: R=REF, A=OUT-, K=KA' })).toMatchObject({ outcome: 'notAssessed', reason: 'limitUnknown' });
     const barrel = usbPort('2 A', { id: 'out', kind: 'barrel' });

@@ -9,10 +9,11 @@ export interface BarrierWay {
 
 const REACHABLE: ReadonlySet<CircuitSide | undefined> = new Set(['output', 'touchable', 'earth']);
 const LONGEST = 6; // parts in a row that are still followed; house choice
+const MOST = 5000; // ways that are listed; a board with more was traced wrongly, house choice
 
 /**
  * Every way across through parts alone, each part and each net once, shortest first. A way ends at the first net that can be touched and never
- * comes back to the mains side. Distances and windings are other ways and stand elsewhere.
+ * comes back to the mains side. Distances and windings are other ways and stand elsewhere. At most 5000 are listed.
  */
 export function barrierWays(circuit: Circuit, sideOf: ReadonlyMap<string, CircuitSide>): BarrierWay[] {
   const hops = new Map<string, { part: string; to: string }[]>();
@@ -20,12 +21,14 @@ export function barrierWays(circuit: Circuit, sideOf: ReadonlyMap<string, Circui
     const nets = [...new Set(part.pins.flatMap(({ net }) => net ?? []))];
     for (const from of nets) for (const to of nets) if (from !== to) hops.set(from, [...(hops.get(from) ?? []), { part: part.id, to }]);
   }
+  const useful = leadingAcross(hops, sideOf);
   const ways: BarrierWay[] = [];
   const walk = (parts: readonly string[], nets: readonly string[]): void => {
     for (const { part, to } of hops.get(nets.at(-1)!) ?? []) {
       if (parts.includes(part) || nets.includes(to)) continue;
       const side = sideOf.get(to);
-      if (side === 'mains') continue;
+      if (side === 'mains' || !useful.has(to)) continue;
+      if (ways.length >= MOST) return;
       const way = { parts: [...parts, part], nets: [...nets, to] };
       if (REACHABLE.has(side)) ways.push(way);
       else if (way.parts.length < LONGEST) walk(way.parts, way.nets);
@@ -33,6 +36,19 @@ export function barrierWays(circuit: Circuit, sideOf: ReadonlyMap<string, Circui
   };
   for (const { id } of circuit.nets) if (sideOf.get(id) === 'mains') walk([], [id]);
   return ways.sort((a, b) => a.parts.length - b.parts.length || compare(idOf(a), idOf(b)));
+}
+
+/** Nets off the mains side from which something that can be touched is reached at all. */
+function leadingAcross(hops: ReadonlyMap<string, readonly { to: string }[]>, sideOf: ReadonlyMap<string, CircuitSide>): Set<string> {
+  const useful = new Set([...hops.keys()].filter((net) => REACHABLE.has(sideOf.get(net))));
+  const front = [...useful];
+  for (let net = front.pop(); net !== undefined; net = front.pop())
+    for (const { to } of hops.get(net) ?? [])
+      if (!useful.has(to) && sideOf.get(to) !== 'mains') {
+        useful.add(to);
+        front.push(to);
+      }
+  return useful;
 }
 
 function idOf({ parts, nets }: BarrierWay): string {

@@ -20,7 +20,7 @@ export interface Regulation {
   readonly drive: Drive | null;
   readonly controller: CircuitPart | null;
   /** Transistors that take the drive away from the switch. */
-  readonly helpers: readonly CircuitPart[];
+  readonly limiters: readonly CircuitPart[];
   /** From the drive pin to the winding that drives it. */
   readonly drivePath: readonly Link[];
   readonly feedback: FeedbackKind | null;
@@ -59,9 +59,9 @@ export function findRegulation(graph: Graph, converter: Converter): Regulation {
   );
 }
 
-function findDrive(graph: Graph, converter: Converter): Pick<Regulation, 'drive' | 'controller' | 'helpers' | 'drivePath'> {
+function findDrive(graph: Graph, converter: Converter): Pick<Regulation, 'drive' | 'controller' | 'limiters' | 'drivePath'> {
   const { switch: own, minus, plus, primary } = converter;
-  const nothing = { drive: null, controller: null, helpers: [], drivePath: [] } as const;
+  const nothing = { drive: null, controller: null, limiters: [], drivePath: [] } as const;
   if (own === null) return nothing;
   if (own.kind === 'controller') return { ...nothing, drive: 'controller', controller: own };
   const drivePin = netOf(own, own.kind === 'mosfet' ? 'G' : 'B');
@@ -72,10 +72,10 @@ function findDrive(graph: Graph, converter: Converter): Pick<Regulation, 'drive'
       (net) => !rails.has(net),
     ),
   );
-  const helpers = partsAt(graph, near, ['bipolarTransistor'], ['C']).filter((part) => part !== own);
+  const limiters = partsAt(graph, near, ['bipolarTransistor'], ['C']).filter((part) => part !== own);
   const foot = netOf(own, own.kind === 'mosfet' ? 'S' : 'E');
   const [controller] = partsAt(graph, [...near, ...(foot === null || rails.has(foot) ? [] : [foot])], ['controller']);
-  if (controller !== undefined) return { drive: 'controller', controller, helpers, drivePath: [] };
+  if (controller !== undefined) return { drive: 'controller', controller, limiters, drivePath: [] };
   const ends = new Set(
     graph.windings
       .filter((one) => one.part === primary?.part && one !== primary)
@@ -84,7 +84,7 @@ function findDrive(graph: Graph, converter: Converter): Pick<Regulation, 'drive'
   );
   const direct = ends.has(drivePin);
   const path = direct ? [] : findPath(graph, [drivePin], ends, DRIVE_FAMILIES, MOST_DRIVE_LINKS, rails);
-  return path === null ? { ...nothing, helpers } : { drive: 'selfOscillating', controller: null, helpers, drivePath: path };
+  return path === null ? { ...nothing, limiters } : { drive: 'selfOscillating', controller: null, limiters, drivePath: path };
 }
 
 function byOptocoupler(graph: Graph, converter: Converter, base: Regulation): Regulation | null {
@@ -166,7 +166,7 @@ function auxiliaryNets(graph: Graph, converter: Converter): Set<string> {
 /** A Zener from the auxiliary rail to the drive of the switch, or to the transistor that takes it away. */
 function byAuxiliaryZener(graph: Graph, converter: Converter, base: Regulation): Regulation | null {
   if (base.drive !== 'selfOscillating' || converter.switch === null) return null;
-  const drivers = [converter.switch, ...base.helpers].flatMap((part) => netOf(part, part.kind === 'mosfet' ? 'G' : 'B') ?? []);
+  const drivers = [converter.switch, ...base.limiters].flatMap((part) => netOf(part, part.kind === 'mosfet' ? 'G' : 'B') ?? []);
   const rails = new Set([...converter.plus, ...converter.minus]);
   const auxiliary = railFrom(auxiliaryNets(graph, converter), graph.links, joinsAsWire);
   for (const link of graph.links) {

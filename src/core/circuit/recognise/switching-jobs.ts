@@ -21,7 +21,7 @@ export function giveSwitchingJobs(jobs: Jobs, graph: Graph, input: MainsInput, c
   if (regulation.controller !== null) jobs.give([regulation.controller.id], 'controller', [], own === null ? [] : [own.id]);
   jobs.give(converter.sense, 'switchSense', [...minus].slice(0, 1), own === null ? [] : [own.id]);
   jobs.give(
-    regulation.helpers.map(({ id }) => id),
+    regulation.limiters.map(({ id }) => id),
     'limitTransistor',
     [],
     own === null ? [] : [own.id],
@@ -66,14 +66,14 @@ function giveClamp(jobs: Jobs, graph: Graph, node: string, plus: ReadonlySet<str
   }
 }
 
-function giveDrive(jobs: Jobs, graph: Graph, converter: Converter, { controller, helpers }: Regulation): void {
+function giveDrive(jobs: Jobs, graph: Graph, converter: Converter, { controller, limiters }: Regulation): void {
   const { switch: own, plus, minus } = converter;
   const drive = own === null ? null : netOf(own, own.kind === 'mosfet' ? 'G' : 'B');
   const foot = own === null || own.kind === 'controller' ? null : netOf(own, own.kind === 'mosfet' ? 'S' : 'E');
   const supplied = new Set([
     ...(controller?.pins.flatMap(({ net }) => net ?? []) ?? []),
     ...(drive === null ? [] : [drive]),
-    ...helpers.flatMap((part) => netOf(part, 'B') ?? []),
+    ...limiters.flatMap((part) => netOf(part, 'B') ?? []),
   ]);
   const rails = new Set([...plus, ...minus]);
   const auxiliary = new Set(converter.auxiliaries.map(({ rail }) => rail));
@@ -92,7 +92,7 @@ function giveDrive(jobs: Jobs, graph: Graph, converter: Converter, { controller,
       at.includes(foot) &&
       at.some((net) => net !== foot && supplied.has(net))
     )
-      jobs.give(link.parts, 'senseResistor', at, [...helpers.map(({ id }) => id), ...(controller === null ? [] : [controller.id])]);
+      jobs.give(link.parts, 'senseResistor', at, [...limiters.map(({ id }) => id), ...(controller === null ? [] : [controller.id])]);
     if (link.family === 'resistor' && drive !== null && at.includes(drive) && !at.some((net) => plus.has(net)) && own !== null)
       jobs.give(link.parts, 'driveResistor', at, [own.id]);
     if (isSignal(link) && at.some((net) => supplied.has(net) && !rails.has(net)) && at.some((net) => minus.has(net)))

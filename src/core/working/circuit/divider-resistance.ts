@@ -63,6 +63,8 @@ function resistanceOf(bench: Bench, part: Part): DividerResistance | MissingValu
   const marked = markedOhms(part);
   if (marked === null && measured === null) return { opened: openValue(part.value), field };
   const value = marked?.ohms ?? measured!.value;
+  // no divider is made of nothing: a value of zero is a slip or a link, and nothing is worked out from it
+  if (value <= 0 || (measured !== null && measured.value <= 0)) return { opened: openValue(part.value), field };
   const share = shareOf(part, value, marked?.share ?? null);
   const nominal = given('typed', value, 'Ω', { id: `${field}/nominal`, name: 'nominalValue', field, symbol: 'R' });
   const form = doubtOf({ id: `tolerance/${part.id}`, u: rectangular(share * value), means: 'markedTolerance', args: { part: part.ref } });

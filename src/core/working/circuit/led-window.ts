@@ -42,6 +42,7 @@ export function greatestResistor(
     source: cite('bench', 'voltage left across a transistor that is fully on', 'memory'),
   });
   const collector = derive(pulledCurrent, { supply, saturation, resistance }, 'circuit/pulled-current');
+  if (collector.value <= 0) return null; // nothing has to be pulled down
   const bias = all.bypass ?? given('constant', 0, 'A', { id: 'circuit/no-bypass', name: 'noBypass', symbol: 'I_b' });
   return derive(
     greatestLedResistor,

@@ -21,6 +21,7 @@ export function outputLimits({ id, divider }: SetPoint): OutputLimits | null {
   const share = divider?.reference.share ?? null;
   if (divider === null || share === null) return null;
   const { reference, upper, lower } = divider;
+  if (upper.share >= 1 || lower.share >= 1) return null; // a part that may be nothing at all bounds nothing
   const plain = (derived: Derived): Derived => ({ ...derived, form: NO_DOUBT });
   const tolerance = (which: string, value: number, symbol: string): Derived =>
     given('constant', value, '1', { id: `circuit/limits/${id}/${which}`, name: `tolerance`, symbol });
