@@ -11,7 +11,7 @@ export const ledCurrent = defineFormula({
     output: { symbol: 'V_o', unit: 'V', means: 'output', moves: 'up' },
     drop: { symbol: 'V_F', unit: 'V', means: 'drop of the LED', moves: 'down' },
     cathode: { symbol: 'V_k', unit: 'V', means: 'least voltage across the reference', moves: 'down' },
-    resistance: { symbol: 'R_F', unit: 'Ω', means: 'resistor in series with the LED', moves: 'down' },
+    resistance: { symbol: 'R_F', unit: 'Ω', means: 'resistor in series with the LED' },
   },
   output: { symbol: 'I_F', unit: 'A', means: 'current through the LED at most' },
   validity: 'the output is above LED and reference together',

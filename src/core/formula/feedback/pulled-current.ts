@@ -10,7 +10,7 @@ export const pulledCurrent = defineFormula({
   inputs: {
     supply: { symbol: 'V_dd', unit: 'V', means: 'supply of the load resistor', moves: 'up' },
     saturation: { symbol: 'V_s', unit: 'V', means: 'voltage left across the transistor', moves: 'down' },
-    resistance: { symbol: 'R_p', unit: 'Ω', means: 'load resistor', moves: 'down' },
+    resistance: { symbol: 'R_p', unit: 'Ω', means: 'load resistor' },
   },
   output: { symbol: 'I_c', unit: 'A', means: 'current to be pulled' },
   validity: 'none given',
