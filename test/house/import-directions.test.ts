@@ -11,6 +11,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/formula': ['core/quantity', 'core/source', 'core/trace'],
   'core/table': ['core/quantity', 'core/source', 'core/trace'],
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
+  'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   'core/result': ['core/quantity', 'core/source'],
@@ -21,6 +22,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/uncertainty',
     'core/formula',
     'core/table',
+    'core/marking',
+    'core/circuit',
     'core/evidence',
     'importer',
   ],
@@ -47,8 +50,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/check',
     'core/result',
   ],
-  present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
-  app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  present: ['core/quantity', 'core/source', 'core/circuit', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
+  app: ['core/assess', 'core/circuit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
   server: ['app', 'present', 'importer', 'core/quantity'],
   // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
@@ -67,7 +70,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
-  present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod'],
+  present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
   server: [

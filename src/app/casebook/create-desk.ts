@@ -11,6 +11,7 @@ import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { newCase, slugOf } from '../new-case.ts';
+import { reportExtras } from '../report-extras.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -253,7 +254,7 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     report: (id) =>
       inTurn(id, async () => {
         const here = await load(id);
-        return isRefusal(here) ? here : renderReport(here.assessment);
+        return isRefusal(here) ? here : renderReport(here.assessment, await reportExtras(here.one, here.assessment));
       }),
     listen(id, heard) {
       const all = listeners.get(id) ?? new Set();

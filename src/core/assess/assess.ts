@@ -14,6 +14,7 @@ import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
 import { conditionsOfFields, toBench } from './to-bench.ts';
+import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
@@ -68,6 +69,7 @@ export function assess(one: Case, tables: Tables): Assessment {
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
   const stored = storedEnergyOf(facts.bench, facts.setting);
   if (stored !== null) roots.push(stored.energy.step);
+  const circuit = toCircuitResult(facts);
   const steps = toSteps(roots);
   return toRounded<Assessment>({
     format: ASSESSMENT_FORMAT,
@@ -93,6 +95,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     steps,
     formulas: toFormulas(steps),
     curves: toCurves(facts),
+    ...(circuit === undefined ? {} : { circuit }),
     next,
     stored:
       stored === null

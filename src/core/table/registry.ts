@@ -2,6 +2,8 @@
 import type { PublishedTable } from './define-table.ts';
 import { bulkPerWatt as bench2026BulkPerWatt } from './bench/2026/bulk-per-watt.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
+import { shuntReference as bench2026ShuntReference } from './bench/2026/shunt-reference.ts';
+import { transferRatio as bench2026TransferRatio } from './bench/2026/transfer-ratio.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
@@ -38,6 +40,8 @@ import { voltageWindow as usb2022VoltageWindow } from './usb/2022/voltage-window
 export const TABLES: readonly PublishedTable[] = [
   bench2026BulkPerWatt,
   bench2026MethodDoubt,
+  bench2026ShuntReference,
+  bench2026TransferRatio,
   dinVde070107022008InsulationResistance,
   en500751990Pins,
   en500751990Rating,

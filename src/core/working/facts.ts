@@ -1,6 +1,7 @@
 import type { Case } from '../evidence/case.ts';
 import { type Bench, openBench, type Tables } from './bench/bench.ts';
 import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
+import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
 import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
@@ -16,6 +17,8 @@ export interface Facts {
   readonly touch: readonly TouchReading[];
   readonly levels: readonly LevelFacts[];
   readonly spots: readonly SpotReading[];
+  /** Null where no circuit was traced. */
+  readonly circuit: CircuitFacts | null;
 }
 
 export function gatherFacts(one: Case, tables: Tables): Facts {
@@ -30,5 +33,6 @@ export function gatherFacts(one: Case, tables: Tables): Facts {
     touch: touchReadings(bench, setting),
     levels,
     spots: spotReadings(bench, levels),
+    circuit: circuitFacts(bench),
   };
 }

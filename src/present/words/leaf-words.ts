@@ -17,5 +17,6 @@ export const LEAVES: Templates = {
   tolerance: 'tolerance of a part',
   lineResistance: 'estimate of the resistance of the mains',
   markedTolerance: 'tolerance of {part}',
+  estimate: 'estimate of what nobody measured',
   rest: '{leaves} smaller ones together',
 };
