@@ -10,6 +10,7 @@ import { fieldText } from '../../present/words/field-words.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { drawCaseSchematic, failingParts } from '../draw-case-schematic.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { reportExtras } from '../report-extras.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
@@ -22,6 +23,7 @@ import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { addRevision, type History, NO_HISTORY } from './history.ts';
 import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
+import { circuitLines, traceChanges } from './trace-edit.ts';
 
 const PAGE = 100; // cases looked at together when lines of the list are made again
 const STATE_EVERY = 50; // revisions from one kept state to the next: opening replays no more than these
@@ -250,6 +252,21 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
         const here = await load(id);
         if (isRefusal(here)) return here;
         return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
+      }),
+    circuit: (id) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const drawn = await drawCaseSchematic(here.one, { failing: failingParts(here.assessment) });
+        return { lines: circuitLines(here.one), svg: drawn?.markup ?? null };
+      }),
+    trace: (id, { by, base, step, text }) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const { changes, refusals } = traceChanges(here.state, text);
+        const answered = await write(id, { by, base, step, name: { key: 'trace', args: {} }, changes: () => changes });
+        return isRefusal(answered) ? answered : { ...answered, refusals };
       }),
     report: (id) =>
       inTurn(id, async () => {

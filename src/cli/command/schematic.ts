@@ -2,7 +2,7 @@ import { writeFile } from 'node:fs/promises';
 import { drawCaseSchematic, failingParts } from '../../app/draw-case-schematic.ts';
 import { refuse } from '../../core/quantity/refusal.ts';
 import { toSvgFile } from '../../present/figure/to-svg-file.ts';
-import { SCHEMATIC_CSS } from '../../present/schematic/draw-schematic.ts';
+import { SCHEMATIC_CSS } from '../../present/schematic/schematic-style.ts';
 import { judgeOpenCase } from '../judge-case.ts';
 import { print, Refused } from '../output.ts';
 

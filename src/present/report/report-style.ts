@@ -1,5 +1,5 @@
 import { FIGURE_CSS } from '../figure/figure-style.ts';
-import { SCHEMATIC_CSS } from '../schematic/draw-schematic.ts';
+import { SCHEMATIC_CSS } from '../schematic/schematic-style.ts';
 import { CHAPTERS_CSS } from './chapters-style.ts';
 import { FONT_FACES } from './fonts/font-data.ts';
 import { HALVES_CSS } from './halves-style.ts';

@@ -15,6 +15,7 @@ const STEPS: Readonly<Record<string, (args: Args) => string>> = {
   remove: () => 'removal',
   removeRow: ({ row }) => `removal of row ${row}`,
   removeExhibit: () => 'removal of evidence',
+  trace: () => 'circuit lines',
   keep: () => 'kept reading',
   mark: () => 'mark',
   turn: () => 'turn',

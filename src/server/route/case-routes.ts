@@ -13,6 +13,7 @@ import { described } from './described.ts';
 import { validIn } from './valid-in.ts';
 
 const by = z.object({ by: z.string().min(1).max(80) });
+const MOST_TRACE = 100_000; // characters of circuit lines: thousands of parts
 const MOST_SCREEN = 4000; // characters of one kept position or panel
 
 /** One case: opened, changed, asked where a number comes from, printed, packed. */
@@ -49,6 +50,36 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       gives: editAnswer,
     }),
     async (context) => answer(context, await desk.redo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
+  );
+
+  const drawn = z.object({ lines: z.string(), svg: z.string().nullable() });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit',
+      summary: 'The traced circuit as lines and as a drawing',
+      params: caseId,
+      gives: drawn,
+    }),
+    async (context) => answer(context, await desk.circuit(idOf(context))),
+  );
+
+  const traced = z.object({
+    by: z.string().min(1).max(80),
+    base: z.number().int().nonnegative(),
+    step: z.string().min(1).max(120),
+    text: z.string().max(MOST_TRACE),
+  });
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/circuit',
+      summary: 'Take circuit lines into a case',
+      params: caseId,
+      body: traced,
+      gives: editAnswer,
+    }),
+    async (context) => answer(context, await desk.trace(idOf(context), validIn<z.infer<typeof traced>>(context, 'json'))),
   );
 
   const step = caseId.extend({

@@ -1,5 +1,6 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
 import type { CaseAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
@@ -19,6 +20,12 @@ export const undoCase = (id: string, by: string): Promise<EditAnswer> => request
 export const redoCase = (id: string, by: string): Promise<EditAnswer> => request('POST', at(id, 'redo'), { by });
 export const findOrigin = (id: string, step: string, signal?: AbortSignal): Promise<Origin> =>
   request('GET', at(id, 'steps', step), undefined, signal);
+export const circuitOf = (id: string, signal?: AbortSignal): Promise<{ readonly lines: string; readonly svg: string | null }> =>
+  request('GET', at(id, 'circuit'), undefined, signal);
+export const traceCircuit = (
+  id: string,
+  edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
+): Promise<EditAnswer & { readonly refusals: readonly Refusal[] }> => request('POST', at(id, 'circuit'), edit);
 export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
 export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
 export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));

@@ -2,9 +2,10 @@ import { applyChanges, type Conflict, sameJson, toPath, toPlace, valueAtPlace } 
 import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
+import type { Refusal } from '../../core/quantity/refusal.ts';
 import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import { editCase, eventsOf, openCase, redoCase, undoCase, writeScreen } from '../api/casebook.ts';
+import { editCase, eventsOf, openCase, redoCase, traceCircuit, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
 import { newItemId } from './place-parts.ts';
 
@@ -130,6 +131,15 @@ export class CaseStore {
 
   async redo(): Promise<void> {
     await this.#ask(() => redoCase(this.#now.id, this.tab));
+  }
+
+  /** Takes circuit lines in; answers what could not be read. */
+  async trace(text: string, step: string): Promise<readonly Refusal[]> {
+    await this.#idle();
+    const base = this.#now.revision;
+    const answer = await traceCircuit(this.#now.id, { by: this.tab, base, step, text });
+    this.#take(answer, base);
+    return answer.refusals;
   }
 
   setScreen(key: string, value: string | null): void {
