@@ -23,7 +23,13 @@ const graph: Graph = {
 const copy = measure(() => structuredClone(graph), ROUNDS);
 console.log(line('deep copy of the mesh (reference)', copy));
 const reference = { name: 'a deep copy', median: copy.median };
-console.log(line('twelve weakest paths', measure(() => findPaths(graph, PATHS), ROUNDS), reference));
+console.log(
+  line(
+    'twelve weakest paths',
+    measure(() => findPaths(graph, PATHS), ROUNDS),
+    reference,
+  ),
+);
 console.log(
   line(
     'paths, failures and waist, target under 20 ms',

@@ -100,7 +100,9 @@ describe('the weakest ways across a barrier', () => {
         if (waist !== null) {
           const kept = graph.ways.filter(({ id }) => !waist.ways.includes(id));
           expect(everyPath({ ...graph, ways: kept })).toEqual([]);
-          expect(graph.ways.filter(({ id }) => waist.ways.includes(id)).reduce((sum, { strength }) => sum + strength, 0)).toBe(waist.strength);
+          expect(graph.ways.filter(({ id }) => waist.ways.includes(id)).reduce((sum, { strength }) => sum + strength, 0)).toBe(
+            waist.strength,
+          );
         }
       }),
       { ...run, numRuns: 100 },
@@ -110,7 +112,10 @@ describe('the weakest ways across a barrier', () => {
   it('never grow weaker when a piece grows stronger', () => {
     fc.assert(
       fc.property(graphs, fc.nat(WAYS), (graph, which) => {
-        const stronger = { ...graph, ways: graph.ways.map((way, index) => (index === which ? { ...way, strength: way.strength + 1 } : way)) };
+        const stronger = {
+          ...graph,
+          ways: graph.ways.map((way, index) => (index === which ? { ...way, strength: way.strength + 1 } : way)),
+        };
         const least = (one: Graph): number => findPaths(one, 1)[0]?.strength ?? Number.POSITIVE_INFINITY;
         expect(least(stronger)).toBeGreaterThanOrEqual(least(graph));
       }),

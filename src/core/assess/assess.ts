@@ -13,6 +13,7 @@ import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
+import { toBarrier } from './to-barrier.ts';
 import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
@@ -69,6 +70,7 @@ export function assess(one: Case, tables: Tables): Assessment {
   const stored = storedEnergyOf(facts.bench, facts.setting);
   if (stored !== null) roots.push(stored.energy.step);
   const steps = toSteps(roots);
+  const barrier = toBarrier(facts.barrier);
   return toRounded<Assessment>({
     format: ASSESSMENT_FORMAT,
     tool: `mainsworthy ${TOOL_VERSION}`,
@@ -93,6 +95,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     steps,
     formulas: toFormulas(steps),
     curves: toCurves(facts),
+    ...(barrier === undefined ? {} : { barrier }),
     next,
     stored:
       stored === null

@@ -20,6 +20,7 @@ const JUDGED = new Set([
   'advertised',
   'ripple',
   'event',
+  'stack',
 ]);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {

@@ -28,15 +28,20 @@ import { suppression as interferenceSuppression } from './interference/suppressi
 import { claims as labellingClaims } from './labelling/claims.ts';
 import { plug as labellingPlug } from './labelling/plug.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
+import { barrier as shockBarrier } from './shock/barrier.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
 import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
 import { enclosure as shockEnclosure } from './shock/enclosure.ts';
 import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
+import { optocoupler as shockOptocoupler } from './shock/optocoupler.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
 import { safetyCapacitorTemperature as shockSafetyCapacitorTemperature } from './shock/safety-capacitor-temperature.ts';
 import { touchCurrent as shockTouchCurrent } from './shock/touch-current.ts';
+import { windingInsulation as shockWindingInsulation } from './shock/winding-insulation.ts';
+import { wireInsulation as shockWireInsulation } from './shock/wire-insulation.ts';
+import { workingVoltage as shockWorkingVoltage } from './shock/working-voltage.ts';
 
 export const CHECKS: readonly AnyCheck[] = [
   burnEnclosureTemperature,
@@ -67,13 +72,18 @@ export const CHECKS: readonly AnyCheck[] = [
   labellingClaims,
   labellingPlug,
   labellingRatings,
+  shockBarrier,
   shockBridgingPart,
   shockClearance,
   shockColdInsulation,
   shockCreepage,
   shockEnclosure,
   shockOptocouplerTemperature,
+  shockOptocoupler,
   shockPlugDischarge,
   shockSafetyCapacitorTemperature,
   shockTouchCurrent,
+  shockWindingInsulation,
+  shockWireInsulation,
+  shockWorkingVoltage,
 ];

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { GRADES } from '../source/grade.ts';
+import { barrierMap } from './barrier-map.ts';
 
 /**
  * The Assessment: the one documented result. Screens, command line and reports only draw it. Numbers are SI (kelvin too) with twelve
@@ -245,6 +246,7 @@ export const assessment = z.strictObject({
     }),
   ),
   curves: z.array(curve),
+  barrier: barrierMap.optional(),
   next: z.array(nextMeasurement),
   /** What the bulk capacitors of this unit can hold at the highest mains, for the caution; null before the board is read. */
   stored: z.strictObject({ energy: amount, crest: amount, parts: z.array(z.string()), step: z.string() }).nullable(),

@@ -26,7 +26,7 @@ export const NOTES: Templates = {
   workingVoltageEstimated: 'The working voltage was not measured; it is estimated from the mains, with its spread in the uncertainty.',
   materialAssumed: 'The laminate is not known; material group {group} is assumed.',
   betweenMains: 'Both conductors are tied to the mains: an arc here is a matter of fire, nobody stands on the other side.',
-  floatingConductor: 'One conductor floats; this version does not judge a gap in two parts.',
+  floatingConductor: 'One conductor floats: this gap is a piece of a way, and the whole way is judged as such.',
   sideNotStated: 'It is not stated on which side of the barrier a conductor stands.',
   identityNotEstablished: 'The class is printed on the part; whether the part is what it says was not established.',
   householdStandardDiffers: 'The standard for household appliances asks for more than one such part.',
@@ -210,6 +210,39 @@ export const NOTES: Templates = {
   coldCapacitanceLess: 'Less than the parts recorded across the barrier ({recorded|F}): one is not what it says, or not connected.',
   touchAboveCold:
     'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
+
+  // barrier
+  pieceTooShort: 'A piece of {distance|millimetres} on the way over a floating conductor counts for nothing; it takes {least|millimetres}.',
+  pieceDoubtful: 'A piece of {distance|millimetres} on the way over a floating conductor may count or not; it takes {least|millimetres}.',
+  weakestPath: 'The weakest way: {path}. It leads through {ways}.',
+  defeatedAlready: 'Nothing has to fail before the mains is at the other end: {pieces}.',
+  defeatedBy: 'Failures that it takes, at least: {count} ({pieces}).',
+  barrierGap: 'Not on the map, because nobody looked: {what|word}.',
+  barrierOpen: 'Not on the map, because it could not be told: {what|word}.',
+  personChopped:
+    'If this way conducts, a person between the output and earth gets chopped direct voltage of the mains: at {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  personByPlugWay:
+    'If this way conducts, a person between the output and earth gets a half wave or the full mains, by which way the plug stands: at {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  personEither:
+    'If this way conducts, a person between the output and earth gets chopped direct voltage or the full mains; how it is rectified is not stated. At {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  // transformer: insulation
+  layersBetween: 'Layers between that really cover: {layers}.',
+  layersUncertain: 'How many layers really cover is not certain; at least {least}.',
+  layersNotTested: 'Two layers are double only if each stands the whole test alone, which no bench like this can show.',
+  solidPiece: 'One solid piece of {thickness|millimetres}.',
+  wayRoundEdge: 'Round the edge: margins of {inner|millimetres} and {outer|millimetres} make {way|millimetres}.',
+  marginsNotRead: 'A margin between the last turn and the wall of the former was not read.',
+  shortNotRead: 'How far the tape stops before the wall was not read.',
+  toCoreNotRead: 'The way from {name} to the core was not read.',
+  leadBare: 'The lead-out has no sleeve.',
+  leadSleeved: 'The wall of its sleeve is {wall|millimetres}; reinforced takes {least|millimetres}.',
+  sleeveNotRead: 'The wall of its sleeve was not read.',
+  wireBuild: 'The cover of {name} is built {ratio} times as thick as the thickest ordinary enamel of that copper.',
+  wireOverallMissing: 'Fully insulated wire looks like enamel; the overall diameter of {name} would tell.',
+  enamelIsNothing: 'Enamel counts for nothing: here it is the layers between that insulate.',
+  couplerPinsNotMeasured: 'The way over the surface between its pins was not measured.',
+  workingPeak: 'Peak {peak|V}.',
+  workingPeakMissing: 'The peak was not read.',
 };
 
 /** Things about the case as a whole that a reader must know. */

@@ -1,10 +1,9 @@
 import type { Part } from '../../evidence/sample.ts';
-import { parseQuantity } from '../../quantity/parse-quantity.ts';
-import { isRefusal } from '../../quantity/refusal.ts';
 import { bridging } from '../../table/iec-60384-14/2013/bridging.ts';
 import { getCell } from '../../table/look-up.ts';
-import { findRead, openValue } from '../../working/bench/open-value.ts';
+import { openValue } from '../../working/bench/open-value.ts';
 import { type BridgingPath, suppressionAbsent } from '../../working/board/bridging-facts.ts';
+import { equalValues, type Worth, wordOf, worthOf } from '../../working/board/bridging-worth.ts';
 import { type Judgement, type LimitLine, limitLine, oneOf, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 
@@ -16,28 +15,6 @@ export const bridgingPart = defineCheck<BridgingPath>({
   subjects: ({ bench, bridging: paths }) => (paths.length > 0 ? paths : suppressionAbsent(bench) ? 'doesNotApply' : 'notLooked'),
   judge: (_facts, path) => judgePath(path),
 });
-
-const CAPACITORS = new Set(['capacitor', 'ceramicCapacitor', 'filmCapacitor', 'electrolyticCapacitor']);
-/** A part that conducts adds no insulation to a way, whatever it was meant for. */
-const CONDUCTORS = new Set([
-  'jumper',
-  'inductor',
-  'commonModeChoke',
-  'fuse',
-  'fusibleResistor',
-  'diode',
-  'zener',
-  'led',
-  'bridgeRectifier',
-  'varistor',
-  'ntc',
-  'mosfet',
-  'bipolarTransistor',
-]);
-const SAME_VALUE = 0.2; // two capacitors in series count as equal within their usual tolerance; common practice
-
-/** What one part of a way is worth as insulation. */
-type Worth = 'nothing' | 'ordinary' | 'y1' | 'y2' | 'notEstablished' | 'unknown' | 'notLooked' | 'cannotNow' | 'struck' | 'otherRule';
 
 function judgePath(path: BridgingPath): Answer {
   const limit = allowed(path);
@@ -99,45 +76,8 @@ function statesOf(path: BridgingPath): Judgement['notes'] {
   );
 }
 
-function worthOf(part: Part): Worth {
-  const kind = openValue(part.kind);
-  if (kind.state === 'cannotNow' || kind.state === 'notLooked' || kind.state === 'struck') return kind.state;
-  if (kind.state !== 'read') return 'unknown';
-  if (CONDUCTORS.has(kind.v)) return 'nothing';
-  if (!CAPACITORS.has(kind.v)) return 'otherRule'; // resistors and chips may stand there under rules that are not held here
-  const safetyClass = openValue(part.safetyClass);
-  if (safetyClass.state === 'absent') return 'ordinary';
-  if (safetyClass.state === 'cannotNow' || safetyClass.state === 'notLooked' || safetyClass.state === 'struck') return safetyClass.state;
-  if (safetyClass.state !== 'read') return 'unknown';
-  if (safetyClass.v !== 'Y1' && safetyClass.v !== 'Y2') return 'ordinary';
-  if (findRead(part.identity) !== 'established') return 'notEstablished';
-  return safetyClass.v === 'Y1' ? 'y1' : 'y2';
-}
-
-function wordOf(part: Part): string {
-  const kind = openValue(part.kind);
-  if (kind.state !== 'read') return kind.state;
-  if (!CAPACITORS.has(kind.v)) return kind.v;
-  const safetyClass = openValue(part.safetyClass);
-  if (safetyClass.state === 'read') return safetyClass.v;
-  if (safetyClass.state !== 'absent') return kind.v;
-  return kind.v === 'ceramicCapacitor' ? 'ordinaryCeramic' : kind.v === 'filmCapacitor' ? 'ordinaryFilm' : 'ordinaryCapacitor';
-}
-
 function allowed(path: BridgingPath): LimitLine {
   const y1 = limitLine('oneY1', 'oneOf', getCell(bridging, 'Y1', 'inSeries', 'insulation/bridging/y1', 'n'));
   const words = path.towards === 'reinforced' ? ['Y1', 'Y2+Y2'] : ['Y1', 'Y2'];
   return { ...y1, name: path.towards === 'reinforced' ? 'oneY1OrTwoY2' : 'oneY2', at: null, words };
-}
-
-/** Null when a value is not known. */
-function equalValues(parts: readonly Part[]): boolean | null {
-  const values = parts.map(({ value, measured }) => {
-    const text = findRead(measured) ?? findRead(value);
-    const read = text === null ? null : parseQuantity(text, 'capacitance');
-    return read === null || isRefusal(read) ? null : read.value;
-  });
-  const known = values.filter((one) => one !== null);
-  if (known.length < values.length) return null;
-  return Math.max(...known) - Math.min(...known) <= SAME_VALUE * Math.max(...known);
 }
