@@ -7,6 +7,7 @@ import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { ports as deliveryPorts } from './delivery/ports.ts';
+import { powerCapability as deliveryPowerCapability } from './delivery/power-capability.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
@@ -15,16 +16,21 @@ import { capacitorTemperature as enduranceCapacitorTemperature } from './enduran
 import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
+import { coreSaturation as fireCoreSaturation } from './fire/core-saturation.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
+import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-voltage.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
+import { switchVoltage as fireSwitchVoltage } from './fire/switch-voltage.ts';
+import { windingLoss as fireWindingLoss } from './fire/winding-loss.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
 import { transient as harmTransient } from './harm/transient.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
+import { windingScreen as interferenceWindingScreen } from './interference/winding-screen.ts';
 import { claims as labellingClaims } from './labelling/claims.ts';
 import { plug as labellingPlug } from './labelling/plug.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
@@ -51,6 +57,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryIdlePower,
   deliveryMainsRange,
   deliveryPorts,
+  deliveryPowerCapability,
   deliveryPower,
   deliveryRegulationMode,
   deliverySteadiness,
@@ -59,16 +66,21 @@ export const CHECKS: readonly AnyCheck[] = [
   enduranceCapacitorValue,
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
+  fireCoreSaturation,
   fireFuse,
   fireInrush,
+  fireRectifierVoltage,
   fireSemiconductorTemperature,
   fireShortEndurance,
+  fireSwitchVoltage,
+  fireWindingLoss,
   fireWindingTemperature,
   fireWorkmanship,
   harmOvervoltage,
   harmRipple,
   harmTransient,
   interferenceSuppression,
+  interferenceWindingScreen,
   labellingClaims,
   labellingPlug,
   labellingRatings,

@@ -75,6 +75,7 @@ import { heldOutputCurrent as magneticsHeldOutputCurrent } from './magnetics/hel
 import { inductanceOfGap as magneticsInductanceOfGap } from './magnetics/inductance-of-gap.ts';
 import { layerFactor as magneticsLayerFactor } from './magnetics/layer-factor.ts';
 import { peakOfPower as magneticsPeakOfPower } from './magnetics/peak-of-power.ts';
+import { powerDelivered as magneticsPowerDelivered } from './magnetics/power-delivered.ts';
 import { powerOfStrokes as magneticsPowerOfStrokes } from './magnetics/power-of-strokes.ts';
 import { rectifierReverse as magneticsRectifierReverse } from './magnetics/rectifier-reverse.ts';
 import { reflectedVoltage as magneticsReflectedVoltage } from './magnetics/reflected-voltage.ts';
@@ -179,6 +180,7 @@ export const FORMULAS: readonly Formula[] = [
   magneticsInductanceOfGap,
   magneticsLayerFactor,
   magneticsPeakOfPower,
+  magneticsPowerDelivered,
   magneticsPowerOfStrokes,
   magneticsRectifierReverse,
   magneticsReflectedVoltage,

@@ -8,6 +8,7 @@ import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
 import { type SettingFacts, settingFacts } from './setting/setting-facts.ts';
 import { type TouchReading, touchReadings } from './touch/touch-facts.ts';
 import { type StackFacts, stackFacts } from './transformer/stack-facts.ts';
+import { type TransformerFacts, transformerFacts } from './transformer/transformer-facts.ts';
 
 /** Everything that checks may ask, worked out once from the evidence. */
 export interface Facts {
@@ -20,6 +21,7 @@ export interface Facts {
   readonly spots: readonly SpotReading[];
   readonly stacks: readonly StackFacts[];
   readonly barrier: BarrierFacts;
+  readonly transformers: readonly TransformerFacts[];
 }
 
 export function gatherFacts(one: Case, tables: Tables): Facts {
@@ -39,5 +41,6 @@ export function gatherFacts(one: Case, tables: Tables): Facts {
     spots: spotReadings(bench, levels),
     stacks,
     barrier: barrierFacts(bench, setting, pairs, bridging, stacks),
+    transformers: transformerFacts(bench, setting, levels, stacks),
   };
 }

@@ -243,6 +243,14 @@ export const NOTES: Templates = {
   couplerPinsNotMeasured: 'The way over the surface between its pins was not measured.',
   workingPeak: 'Peak {peak|V}.',
   workingPeakMissing: 'The peak was not read.',
+  // transformer: what it can do
+  numberMissing: 'Missing for it: {what|word}.',
+  spikeNotKnown:
+    'What the spike or the ringing adds is not known: without it the voltage can fail, and passes only well within the rating.',
+  capabilityAt:
+    'At {mains|V} the rail falls to {valley|V} between two charges; from there {power|W} go into the core at the current limit.',
+  capabilityCut:
+    'At {mains|V} the rail falls to {valley|V} between two charges; from there the longest on-time ends the stroke before the current limit, and {power|W} go into the core.',
 };
 
 /** Things about the case as a whole that a reader must know. */
