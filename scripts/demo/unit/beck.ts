@@ -16,6 +16,7 @@ import {
 import { unitRowTabs } from '../file-layouts.ts';
 import { COMMON_CONDUCTORS, coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { beckStack } from '../stack/beck.ts';
 import { operatingAt, touchA, type UnitModel } from '../unit-model.ts';
 
 /** Beck 5: a 5 V 2 A cube whose barrier is defeated: too short a way on the board and an ordinary ceramic across it. Invented. */
@@ -81,7 +82,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
       ports: [{ id: 'usb', name: 'USB socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A', from: 'label' }] }],
       conductors: COMMON_CONDUCTORS,
       parts: [
-        ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2 }),
+        ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2, switchV: 600, rectifierV: 40 }),
         {
           id: 'c3',
           ref: 'C3',
@@ -183,6 +184,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
+        beckStack(model),
         {
           id: 'board-1',
           kind: 'board',

@@ -24,6 +24,7 @@ import {
   touchExhibits,
 } from '../full-day.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { fellStack } from '../stack/fell.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Fell 12: a 12 V 2 A adapter for LED strips, hot and with short creepage. Invented. */
@@ -100,7 +101,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       ],
       conductors: COMMON_CONDUCTORS,
       parts: [
-        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3 }),
+        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3, switchV: 650, rectifierV: 100 }),
         { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
         { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
         {
@@ -212,6 +213,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
+        fellStack(model),
         {
           id: 'board-1',
           kind: 'board',

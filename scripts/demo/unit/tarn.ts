@@ -25,6 +25,7 @@ import {
 } from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { tarnStack } from '../stack/tarn.ts';
 import { operatingAt, reflectedV, temperaturesAt, turnsRatio, type UnitModel } from '../unit-model.ts';
 
 /** Tarn 30: a USB-C charger of 30 W, well built. Invented. */
@@ -122,7 +123,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
       ],
       conductors: COMMON_CONDUCTORS,
       parts: [
-        ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5 }),
+        ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5, switchV: 650, rectifierV: 120 }),
         {
           id: 'f1',
           ref: 'F1',
@@ -155,7 +156,13 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           identity: { v: 'established', note: 'maker, series and size agree (invented)' },
           pins: feet('hv-minus', 'out-minus'),
         },
-        { id: 'u2', ref: 'U2', kind: 'optocoupler', pins: feet('out-plus', 'hv-minus') },
+        {
+          id: 'u2',
+          ref: 'U2',
+          kind: 'optocoupler',
+          identity: { v: 'established', note: 'maker, series and creepage of its sheet agree (invented)' },
+          pins: feet('out-plus', 'hv-minus'),
+        },
       ],
       places: [
         { id: 'case-side', name: 'case, side above the transformer', outside: true, material: 'plastic' },
@@ -283,6 +290,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           value: millimetres(model, 'gap mains', MAINS_GAP_MM),
           where: 'before the fuse',
         },
+        tarnStack(model),
         {
           id: 'board-1',
           kind: 'board',

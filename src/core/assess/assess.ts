@@ -18,6 +18,7 @@ import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
+import { toTransformers } from './to-transformers.ts';
 
 /** Version of the tool; stands in every Assessment. */
 export const TOOL_VERSION = '0.1.0';
@@ -67,8 +68,8 @@ export function assess(one: Case, tables: Tables): Assessment {
   const next = findNext(CHECKS, findings, verdict, stops);
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
-  const stored = storedEnergyOf(facts.bench, facts.setting);
-  if (stored !== null) roots.push(stored.energy.step);
+  const transformers = toTransformers(facts);
+  roots.push(...transformers.roots);
   const steps = toSteps(roots);
   const barrier = toBarrier(facts.barrier);
   return toRounded<Assessment>({
@@ -96,6 +97,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     formulas: toFormulas(steps),
     curves: toCurves(facts),
     ...(barrier === undefined ? {} : { barrier }),
+    ...(transformers.sheets.length === 0 ? {} : { transformers: transformers.sheets }),
     next,
     stored:
       stored === null

@@ -74,7 +74,7 @@ export function judgeWays(ways: readonly BarrierWay[], id: string, sum: Pick<Str
   });
   if (high < DOUBLE - SAME) {
     const rung = high < SAME ? 'bridgedOrAbsent' : high < BASIC - SAME ? 'belowBasic' : 'basicNotReinforced';
-    const open = rung === 'basicNotReinforced' && low < BASIC - SAME ? [{ key: 'basicUndecided', args: { probability: '' } }] : [];
+    const open = rung === 'basicNotReinforced' && low < BASIC - SAME ? [{ key: 'basicNotCertain', args: {} }] : [];
     const judgement = judged({ outcome: 'fail', reason: 'notMet', headline: compared.headline || ruled });
     return { judgement, rung, consequence: BARRIER_CONSEQUENCES[rung] ?? 'lethal', notes: [...notes, ...open] };
   }

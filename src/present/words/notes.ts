@@ -229,6 +229,8 @@ export const NOTES: Templates = {
   layersBetween: 'Layers between that really cover: {layers}.',
   layersUncertain: 'How many layers really cover is not certain; at least {least}.',
   layersNotTested: 'Two layers are double only if each stands the whole test alone, which no bench like this can show.',
+  decidedByWay: 'The weakest way between them leads {way|word}.',
+  basicNotCertain: 'Whether even basic insulation is there is not certain.',
   solidPiece: 'One solid piece of {thickness|millimetres}.',
   wayRoundEdge: 'Round the edge: margins of {inner|millimetres} and {outer|millimetres} make {way|millimetres}.',
   marginsNotRead: 'A margin between the last turn and the wall of the former was not read.',

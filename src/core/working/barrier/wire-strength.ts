@@ -61,7 +61,8 @@ export function withWires(own: Strength, windings: readonly Winding[]): Strength
     high,
     layers: wires.every((wire) => wire.low === 0 && wire.high === 0) ? own.layers : null,
     notLooked: !solved && (own.notLooked || wires.some((wire) => wire.notLooked)),
-    notes: [...own.notes, ...told.flatMap(({ notes }) => notes)],
+    // a wire that is reinforced by itself leaves nothing to ask of what lies beside it
+    notes: [...(solved ? [] : own.notes), ...told.flatMap(({ notes }) => notes)],
     fields: [...own.fields, ...told.flatMap(({ fields }) => fields)],
   };
 }
