@@ -9,6 +9,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
+import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
 
 const MANY = 3; // figures of one chapter
 const FEWEST = 2; // rows from which a list tells more than its findings
@@ -18,6 +19,7 @@ export function setChapterPicture(chapter: Chapter, assessment: Assessment): Mar
   const before = CHAPTERS.slice(0, CHAPTERS.indexOf(chapter)).reduce((sum, other) => sum + listFigures(other, assessment).length, 0);
   const figures = listFigures(chapter, assessment).map((part, index) => setFigure(part, before + index + 1));
   const table = chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING;
+  if (chapter === 'transformer') return html`${joined(figures)}${setTransformerNumbers(assessment)}`;
   // on paper many figures stand in two columns, as they are drawn for a narrow page
   return figures.length < MANY ? html`${table}${joined(figures)}` : html`${table}<div class="many">${joined(figures)}</div>`;
 }
@@ -30,6 +32,8 @@ export function listFigures(chapter: Chapter, assessment: Assessment): readonly 
       return heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)];
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
+    case 'transformer':
+      return transformerFigures(assessment);
     default:
       return [];
   }
