@@ -4,6 +4,7 @@ import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
 import { levelOfSweep } from '../working/load/read-sweep.ts';
+import { stackWarnings } from './stack-warnings.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
 const JUDGED = new Set([
@@ -48,6 +49,7 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
     const open = new Set((facts.bench.tables.get(file.sha256)?.columns ?? []).flatMap(({ doubts }) => doubts));
     if (open.size > 0) found.push({ key: 'fileInDoubt', at: `/files/${file.id}`, args: { path: file.path, codes: [...open].join(', ') } });
   }
+  found.push(...stackWarnings(facts));
   if (facts.setting.decision.changed)
     found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));

@@ -268,5 +268,11 @@ export const WARNINGS: Templates = {
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',
   unitNotStated: 'A column of a sweep states no unit; it is left out.',
+  ratiosDisagree: 'The turns give a ratio of {counted}, the waveforms {seen}: one of them is wrong, and neither is used.',
+  coreNotInTable: 'The core "{core}" is not in the table, and its area was not measured: what hangs on it is not worked out.',
+  turnsNotPositive: 'The winding {name} cannot have {turns} turns; it is taken as not counted.',
+  windingOnBothSides: 'The winding {name} stands on both sides of the barrier by its pins; it is on the map of neither.',
+  coverThinnerThanWire: 'The wire of {name} is thinner over its cover than bare.',
+  layerOutsideStack: 'A lead-out of {name} crosses "{layer}", which is no layer of this stack.',
   decisionChanged: 'The decision rule differs from the default: passes from {passAt|percent}, fails up to {failAt|percent}.',
 };
