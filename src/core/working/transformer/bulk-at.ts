@@ -15,6 +15,8 @@ export interface Bulk {
   readonly crest: Derived;
   /** Null where capacitance or rectifier is not known, or where a doubler makes the rail: then only the crest is. */
   readonly valleyAt: ((power: Derived, id: string) => Derived) | null;
+  /** The same on plain numbers, for the search of a balance. */
+  readonly plainValley: (watts: number) => number;
   /** Keys of what is missing for the valley. */
   readonly missing: readonly string[];
 }
@@ -30,7 +32,7 @@ export function bulkAt(bench: Bench, mains: Derived, frequency: Derived, id: str
   const known = 'because' in capacitance ? null : capacitance;
   const missing = [...(kinds.size === 1 ? [] : ['rectifier']), ...(known === null || known.value <= 0 ? ['bulkCapacitance'] : [])];
   if (missing.length > 0 || known === null || kind === undefined || kind === 'doubler')
-    return { crest, valleyAt: null, missing: kind === 'doubler' ? ['railOfDoubler'] : missing };
+    return { crest, valleyAt: null, plainValley: () => 0, missing: kind === 'doubler' ? ['railOfDoubler'] : missing };
   const share = given('constant', PERIODS[kind], '1', {
     id: `board/periods-between-charges/${kind}`,
     name: `rectifier-${kind}`,
@@ -38,7 +40,13 @@ export function bulkAt(bench: Bench, mains: Derived, frequency: Derived, id: str
     source: cite('circuit-theory', 'rectifiers', 'reasoned'),
   });
   const interval = derive(intervalBetweenCharges, { share, frequency }, `${id}/interval`);
-  return { crest, missing: [], valleyAt: (power, at) => derive(bulkValley, { crest, power, capacitance: known, interval, frequency }, at) };
+  const plain = { crest: crest.value, capacitance: known.value, interval: interval.value, frequency: frequency.value };
+  return {
+    crest,
+    missing: [],
+    valleyAt: (power, at) => derive(bulkValley, { crest, power, capacitance: known, interval, frequency }, at),
+    plainValley: (watts) => bulkValley.compute({ ...plain, power: watts }),
+  };
 }
 
 const HALVINGS = 40;
@@ -52,7 +60,7 @@ export function balanced(
   powerAt: (rail: Derived, id: string) => Derived | null,
   id: string,
 ): { power: Derived; valley: Derived } | null {
-  const { valleyAt, crest } = bulk;
+  const { valleyAt, plainValley, crest } = bulk;
   if (valleyAt === null) return null;
   const highest = powerAt(crest, `${id}/at-crest`);
   if (highest === null) return null;
@@ -60,8 +68,9 @@ export function balanced(
   let [low, high] = [0, highest.value];
   for (let step = 0; step < HALVINGS; step += 1) {
     const middle = (low + high) / 2;
-    const rail = valleyAt(asPower(middle), `${id}/trial-valley`);
-    const passed = rail.value <= 0 ? 0 : (powerAt(rail, `${id}/trial-point`)?.value ?? 0);
+    const volts = plainValley(middle);
+    const rail = given('constant', volts, 'V', { id: `${id}/trial-rail`, name: 'trialPower', symbol: 'V' });
+    const passed = volts <= 0 ? 0 : (powerAt(rail, `${id}/trial-point`)?.value ?? 0);
     if (middle <= passed) low = middle;
     else high = middle;
   }
