@@ -16,6 +16,14 @@ export const NOTES: Templates = {
   tableCell: 'Row {row}, column {column}.',
   tableColumn: 'Column {column}, from the row {row}.',
   conditionsMissing: 'Cannot be compared; not stated: {missing}.',
+  // why a claim is missed
+  causeShown: 'Why, at {mains|V} mains: {cause|word}. Shown by measurement.',
+  causeConsistent: 'Why, at {mains|V} mains: consistent with {cause|word}, by calculation. {settle|word} would show it.',
+  causePossible: 'Why, at {mains|V} mains: perhaps {one|word}; its number was not read.',
+  causeOneOfTwo: 'Why, at {mains|V} mains: one of {one|word} or {two|word}; the evidence does not tell them apart.',
+  causeOneOfThree: 'Why, at {mains|V} mains: one of {one|word}, {two|word} or {three|word}; the evidence does not tell them apart.',
+  causeOneOfFour:
+    'Why, at {mains|V} mains: one of {one|word}, {two|word}, {three|word} or {four|word}; the evidence does not tell them apart.',
   // barrier
   farFootUnknown: 'Nobody followed the far foot, so it may lead to what can be touched.',
   tracksTooEasily: 'The material tracks below an index of 100: it has no group, and no distance along it is given.',

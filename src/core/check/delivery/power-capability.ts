@@ -15,8 +15,8 @@ interface AtMains extends Subject {
   readonly which: Capability['which'];
 }
 
-const ARRIVES = 0.91; // of the power into the core; leakage, copper, core and rectifier take 3 to 15 %, practice of the bench
-const ARRIVES_HALF_WIDTH = 0.06;
+const ARRIVES = 0.88; // of the power into the core; leakage, copper, core and rectifier take 4 to 20 %, practice of the bench
+const ARRIVES_HALF_WIDTH = 0.08;
 
 /** Can the transformer pass the power that is claimed, at its current limit and at the valley of the rail, at the lowest and at nominal mains? */
 export const powerCapability = defineCheck<AtMains>({
@@ -64,7 +64,7 @@ function arrives(): Derived {
       id: 'transformer/share-that-arrives',
       name: 'estimate-share-that-arrives',
       symbol: 'η',
-      source: cite('bench', 'share that arrives behind the rectifier, 0.85 to 0.97', 'common-practice'),
+      source: cite('bench', 'share that arrives behind the rectifier, 0.80 to 0.96', 'common-practice'),
     },
     { form: doubtOf({ id: 'estimate/share-that-arrives', u: rectangular(ARRIVES_HALF_WIDTH), means: 'estimatedShareThatArrives' }) },
   );

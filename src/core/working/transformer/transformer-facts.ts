@@ -317,13 +317,25 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
 
 const MAINS = { lowest: 'low', nominal: 'nominal' } as const;
 
+/** The most that a transformer passes at one mains voltage, read or set. */
+export function capabilityAt(
+  bench: Bench,
+  inputs: ConverterInputs,
+  mains: Derived,
+  frequency: Derived,
+  id: string,
+): Pick<Capability, 'power' | 'valley' | 'point'> | null {
+  const bulk = bulkAt(bench, mains, frequency, id);
+  const found = balanced(bulk, (rail, at) => operatingPoint(inputs, rail, at)?.power ?? null, id);
+  const point = found === null ? null : operatingPoint(inputs, found.valley, `${id}/point`);
+  return found === null || point === null ? null : { ...found, point };
+}
+
 function capabilitiesOf(bench: Bench, setting: SettingFacts, inputs: ConverterInputs, id: string): Capability[] {
   return (['lowest', 'nominal'] as const).flatMap((which): Capability[] => {
     const mains = setting[MAINS[which]];
-    const bulk = bulkAt(bench, mains, setting.frequency, `${id}/${which}`);
-    const found = balanced(bulk, (rail, at) => operatingPoint(inputs, rail, at)?.power ?? null, `${id}/${which}`);
-    const point = found === null ? null : operatingPoint(inputs, found.valley, `${id}/${which}/point`);
-    return found === null || point === null ? [] : [{ which, mains, ...found, point }];
+    const found = capabilityAt(bench, inputs, mains, setting.frequency, `${id}/${which}`);
+    return found === null ? [] : [{ which, mains, ...found }];
   });
 }
 
