@@ -63,6 +63,6 @@ export function withWires(own: Strength, windings: readonly Winding[]): Strength
     notLooked: !solved && (own.notLooked || wires.some((wire) => wire.notLooked)),
     // a wire that is reinforced by itself leaves nothing to ask of what lies beside it
     notes: [...(solved ? [] : own.notes), ...told.flatMap(({ notes }) => notes)],
-    fields: [...own.fields, ...told.flatMap(({ fields }) => fields)],
+    fields: [...(solved ? [] : own.fields), ...told.flatMap(({ fields }) => fields)],
   };
 }
