@@ -15,8 +15,8 @@ import {
 } from '../demo-unit.ts';
 import { unitRowTabs } from '../file-layouts.ts';
 import { COMMON_CONDUCTORS, coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
-import { sweepExhibit } from '../sweep-exhibit.ts';
 import { beckStack } from '../stack/beck.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, touchA, type UnitModel } from '../unit-model.ts';
 
 /** Beck 5: a 5 V 2 A cube whose barrier is defeated: too short a way on the board and an ordinary ceramic across it. Invented. */

@@ -23,8 +23,8 @@ import {
   spotsExhibit,
   touchExhibits,
 } from '../full-day.ts';
-import { sweepExhibit } from '../sweep-exhibit.ts';
 import { fellStack } from '../stack/fell.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Fell 12: a 12 V 2 A adapter for LED strips, hot and with short creepage. Invented. */

@@ -24,8 +24,8 @@ import {
   touchExhibits,
 } from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
-import { sweepExhibit } from '../sweep-exhibit.ts';
 import { tarnStack } from '../stack/tarn.ts';
+import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, reflectedV, temperaturesAt, turnsRatio, type UnitModel } from '../unit-model.ts';
 
 /** Tarn 30: a USB-C charger of 30 W, well built. Invented. */

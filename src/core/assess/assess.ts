@@ -68,6 +68,8 @@ export function assess(one: Case, tables: Tables): Assessment {
   const next = findNext(CHECKS, findings, verdict, stops);
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
+  const stored = storedEnergyOf(facts.bench, facts.setting);
+  if (stored !== null) roots.push(stored.energy.step);
   const transformers = toTransformers(facts);
   roots.push(...transformers.roots);
   const steps = toSteps(roots);
