@@ -11,12 +11,20 @@ const FINE = { wire: mm(0.2), overall: mm(0.23) } as const;
 const judged = (stack: ReturnType<typeof stackOf>): Assessment => judge(caseOf({ title: '', outcome: 'pass', stack }));
 const wound = (margin: number) =>
   judged(
-    stackOf([winding('s', 'output', { ...FINE, turns: '8', margins: [mm(margin), mm(margin)] }), tape('tape', '3'), winding('p', 'mains', { ...FINE, turns: '30', layers: '2', margins: [mm(margin), mm(margin)] })], {
-      window: { width: '12 mm', height: '3 mm' },
-      former: { tube: '1 mm', wall: '1 mm' },
-    }),
+    stackOf(
+      [
+        winding('s', 'output', { ...FINE, turns: '8', margins: [mm(margin), mm(margin)] }),
+        tape('tape', '3'),
+        winding('p', 'mains', { ...FINE, turns: '30', layers: '2', margins: [mm(margin), mm(margin)] }),
+      ],
+      {
+        window: { width: '12 mm', height: '3 mm' },
+        former: { tube: '1 mm', wall: '1 mm' },
+      },
+    ),
   );
-const drawn = (assessment: Assessment, size = WINDING_WIDE): string => drawWindingWindow(assessment.transformers![0]!, assessment, size).markup;
+const drawn = (assessment: Assessment, size = WINDING_WIDE): string =>
+  drawWindingWindow(assessment.transformers![0]!, assessment, size).markup;
 const count = (markup: string, piece: string): number => markup.split(piece).length - 1;
 
 describe('the winding window', () => {
@@ -48,7 +56,10 @@ describe('the winding window', () => {
   });
 
   it('draws a tape that stops short with its gap', () => {
-    const stack = stackOf([winding('s', 'output', FINE), tape('tape', '1', { covers: 'stopsShort', short: mm(1) }), winding('p', 'mains', FINE)], { window: { width: '12 mm', height: '3 mm' } });
+    const stack = stackOf(
+      [winding('s', 'output', FINE), tape('tape', '1', { covers: 'stopsShort', short: mm(1) }), winding('p', 'mains', FINE)],
+      { window: { width: '12 mm', height: '3 mm' } },
+    );
     const plan = placeLayers(judged(stack).transformers![0]!, 280)!;
     const layer = plan.layers[1]!;
     expect(layer.from - plan.wall).toBeCloseTo(plan.perMillimetre, 6);
@@ -57,7 +68,11 @@ describe('the winding window', () => {
   });
 
   it('says what it does not know instead of inventing it', () => {
-    const stack = stackOf([winding('s', 'output', { turns: { state: 'unknown', because: 'lost count' } }), tape('tape', '3'), winding('p', 'mains')]);
+    const stack = stackOf([
+      winding('s', 'output', { turns: { state: 'unknown', because: 'lost count' } }),
+      tape('tape', '3'),
+      winding('p', 'mains'),
+    ]);
     const markup = drawn(judged(stack));
     expect(markup).toContain('turns not known');
     expect(markup).toContain('class="unknown"');
@@ -109,13 +124,13 @@ describe('the barrier map', () => {
   it('is not drawn where nobody recorded a way', () => expect(map(judge())).toBe(''));
 
   it('says strengths in words', () => {
-    expect([strengthText(0, 0), strengthText(0.4, 0.6), strengthText(1.2, 1.3), strengthText(2, 2), strengthText(0, 2), strengthText(1, 2)]).toEqual([
-      'nothing',
-      'less than basic',
-      'basic',
-      'double or reinforced',
-      'open',
-      'basic, perhaps more',
-    ]);
+    expect([
+      strengthText(0, 0),
+      strengthText(0.4, 0.6),
+      strengthText(1.2, 1.3),
+      strengthText(2, 2),
+      strengthText(0, 2),
+      strengthText(1, 2),
+    ]).toEqual(['nothing', 'less than basic', 'basic', 'double or reinforced', 'open', 'basic, perhaps more']);
   });
 });
