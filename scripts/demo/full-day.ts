@@ -205,7 +205,7 @@ export function spotsExhibit(
 /** What stands on the output side of every demo unit, with ratings, and the capacitors on the mains side. */
 export function commonParts(
   model: UnitModel,
-  ratings: { bulkV: number; outputV: number; diodeA: number },
+  ratings: { bulkV: number; outputV: number; diodeA: number; switchV: number; rectifierV: number },
 ): NonNullable<CaseInput['parts']> {
   const output = [
     { pin: '1', net: 'out-plus' },
@@ -237,7 +237,7 @@ export function commonParts(
       id: 'd5',
       ref: 'D5',
       kind: 'diode',
-      rating: { current: `${ratings.diodeA} A` },
+      rating: { current: `${ratings.diodeA} A`, voltage: `${ratings.rectifierV} V` },
       pins: [
         { pin: 'A', net: 'sec' },
         { pin: 'K', net: 'out-plus' },
@@ -247,6 +247,7 @@ export function commonParts(
       id: 'q1',
       ref: 'Q1',
       kind: 'mosfet',
+      rating: { voltage: `${ratings.switchV} V` },
       pins: [
         { pin: 'D', net: 'drain' },
         { pin: 'S', net: 'hv-minus' },

@@ -30,6 +30,10 @@ const DISCHARGE: Readonly<Record<string, readonly [least: number, most: number]>
 const MEANS_SOMETHING: Readonly<Record<string, (plain: Readonly<Record<string, number>>) => boolean>> = {
   'board/valley-after': ({ interval, conduction }) => interval! > conduction!,
   'board/hold-up': ({ valley, end }) => valley! > end!,
+  'insulation/layers-of-distance': ({ basic, reinforced }) => reinforced! > basic! * 1.01,
+  'magnetics/clamp-power': ({ clamp, reflected }) => clamp! > reflected! * 1.01,
+  'magnetics/continuous-power': ({ peak, rise }) => peak! > rise!,
+  'magnetics/continuous-rms': ({ peak, rise }) => peak! > rise!,
   'touch/bound-over-tries': ({ chance }) => chance! < 1,
   'touch/least-capacitance': ({ start, read }) => start! > read! * 1.01,
   'touch/residual-at-moment': ({ start, voltage }) => start! > voltage!,

@@ -63,7 +63,7 @@ describe('every pair of conductors at its own working voltage', () => {
     });
     expect(findingOf(assessment, CREEPAGE).outcome).toBe('pass');
     expect(findingOf(assessment, 'shock/creepage@hv-minus~out-plus').outcome).toBe('fail');
-    expect(assessment.verdict.decidedBy).toEqual(['shock/creepage@hv-minus~out-plus']);
+    expect(assessment.verdict.decidedBy).toEqual(['shock/barrier@hand', 'shock/creepage@hv-minus~out-plus']);
   });
 
   it('a gap written down from either end is one pair', () => {

@@ -80,7 +80,7 @@ describe('failure words', () => {
       exhibits: [gap('4.0 mm'), workingVoltage('240 V ± 0 V'), board({ fuse: 'track' })],
     });
     expect(verdict).toMatchObject({ failure: 'Unsafe', grade: 'memory' });
-    expect([...verdict.decidedBy].sort()).toEqual(['fire/fuse@mains', 'shock/creepage@hv-minus~out-minus']);
+    expect([...verdict.decidedBy].sort()).toEqual(['fire/fuse@mains', 'shock/barrier@hand', 'shock/creepage@hv-minus~out-minus']);
   });
 
   it('one passing check and nothing else is "Nothing found wrong", with what was not examined beside it', () => {
@@ -177,12 +177,12 @@ describe('coverage', () => {
     const { verdict } = judge({ exhibits: [board({ fuse: 'track' })] });
     expect(verdict.coverage).toEqual({ shock: 'not examined', fire: 'partly examined' });
     expect(verdict.missing).toContainEqual({ check: 'shock/creepage', reason: 'notLooked' });
-    expect(verdict.missing).toContainEqual({ check: 'shock/barrier', reason: 'notImplemented' });
+    expect(verdict.missing).toContainEqual({ check: 'shock/fault-touch-current', reason: 'notImplemented' });
     expect(verdict.missing.map(({ check }) => check)).not.toContain('fire/fuse');
   });
 
   it('a check nobody wrote yet is never counted as examined', () => {
-    expect(state({}, 'shock/barrier')).toBe('notAssessed');
+    expect(state({}, 'shock/fault-touch-current')).toBe('notAssessed');
     expect(EMPTY.findings.filter(({ reason }) => reason === 'notImplemented').every(({ outcome }) => outcome === 'notAssessed')).toBe(true);
   });
 
@@ -286,7 +286,7 @@ describe('the judge as a function', () => {
     for (const id of assessment.verdict.decidedBy)
       expect(findingOf(assessment, id)).toMatchObject({ outcome: 'fail', headline: true, consequence: 'lethal' });
     expect(assessment.verdict.failure).toBe('Dangerous');
-    expect(assessment.verdict.decidedBy).toEqual(['shock/creepage@hv-minus~shell']);
+    expect(assessment.verdict.decidedBy).toEqual(['shock/barrier@hand', 'shock/creepage@hv-minus~shell']);
   });
 
   it('temperatures are kept in kelvin and lengths in metres', () => {

@@ -3,6 +3,7 @@ import { BULK_VALLEY } from './app-notes/bulk-valley.ts';
 import { CABLE_DROP } from './app-notes/cable-drop.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
+import { FLYBACK_TRANSFORMERS } from './app-notes/flyback-transformers.ts';
 import { FUSES } from './app-notes/fuses.ts';
 import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
@@ -13,11 +14,13 @@ import { BOARD_ALGEBRA } from './closed-form/board.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LABEL_ALGEBRA } from './closed-form/label.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
+import { MAGNETICS_ALGEBRA } from './closed-form/magnetics.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
 import { TOUCH_ALGEBRA } from './closed-form/touch.ts';
 import { GROOVES } from './connector-makers/grooves.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
+import { TRANSFORMER_CELLS } from './core-catalogue/cells.ts';
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
 import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
 import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
@@ -43,6 +46,7 @@ import { COMPONENT_LIMITS } from './test-reports/component-limits.ts';
 import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
 import { PHONE_SUPPLY_MISPRINT, VOLTAGE_WINDOWS } from './usb/voltage-windows.ts';
 import { LEAD_DROP } from './wire-handbook/lead-drop.ts';
+import { SKIN_AND_RING } from './wire-handbook/skin-and-ring.ts';
 import type { Misprint, WorkedExample } from './worked-example.ts';
 
 /** Every printed figure that our formulas and tables are held against. */
@@ -62,6 +66,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...ENERGY_SOURCES,
   ...FEEDBACK_ALGEBRA,
   ...FLYBACK_BOARDS,
+  ...FLYBACK_TRANSFORMERS,
   ...FUSES,
   ...GROOVES,
   ...INRUSH,
@@ -72,6 +77,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...LEAD_DROP,
   ...LOAD_ALGEBRA,
   ...LOSS_BUDGET,
+  ...MAGNETICS_ALGEBRA,
   ...MAINS_PRODUCT,
   ...MATERIAL_GROUPS,
   ...MEASUREMENT_FORMULA,
@@ -82,6 +88,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...REFERENCE_DESIGN,
   ...RULE_OF_THREE,
   ...SHUNT_REFERENCE,
+  ...SKIN_AND_RING,
   ...TABLES_10_AND_14,
   ...TABLE_A2,
   ...TABLE_F1,
@@ -91,6 +98,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...THERMAL_ALGEBRA,
   ...TOUCH_ALGEBRA,
   ...TOUCH_TEMPERATURE,
+  ...TRANSFORMER_CELLS,
   ...TRANSIENTS_BY_CATEGORY,
   ...VOLTAGE_WINDOWS,
 ];

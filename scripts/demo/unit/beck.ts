@@ -15,6 +15,7 @@ import {
 } from '../demo-unit.ts';
 import { unitRowTabs } from '../file-layouts.ts';
 import { coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
+import { beckStack } from '../stack/beck.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
 import { BECK_BOARD } from '../traced-boards.ts';
 import { tracedUnit } from '../traced-unit.ts';
@@ -82,7 +83,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
       ],
       ports: [{ id: 'usb', name: 'USB socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A', from: 'label' }] }],
       ...tracedUnit(BECK_BOARD, [
-        ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2 }),
+        ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2, switchV: 600, rectifierV: 40 }),
         {
           id: 'c3',
           ref: 'C3',
@@ -184,6 +185,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
+        beckStack(model),
         {
           id: 'board-1',
           kind: 'board',

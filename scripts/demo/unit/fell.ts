@@ -14,6 +14,7 @@ import {
 } from '../demo-unit.ts';
 import { matrix, semicolonComma } from '../file-layouts.ts';
 import { coldExhibits, commonParts, eventExhibits, feet, pinsExhibit, spotsExhibit, touchExhibits } from '../full-day.ts';
+import { fellStack } from '../stack/fell.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
 import { FELL_BOARD } from '../traced-boards.ts';
 import { tracedUnit } from '../traced-unit.ts';
@@ -92,7 +93,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
         },
       ],
       ...tracedUnit(FELL_BOARD, [
-        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3 }),
+        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3, switchV: 650, rectifierV: 100 }),
         { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
         { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
         {
@@ -204,6 +205,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           method: 'caliper',
           value: millimetres(model, 'gap air', model.airMm),
         },
+        fellStack(model),
         {
           id: 'board-1',
           kind: 'board',

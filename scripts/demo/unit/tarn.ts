@@ -15,6 +15,7 @@ import {
 import { bracketUnits, clockQuoted, elapsedLogger, startIncrement, utf16 } from '../file-layouts.ts';
 import { coldExhibits, commonParts, eventExhibits, feet, pinsExhibit, spotsExhibit, touchExhibits } from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
+import { tarnStack } from '../stack/tarn.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
 import { TARN_BOARD } from '../traced-boards.ts';
 import { tracedUnit } from '../traced-unit.ts';
@@ -114,7 +115,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
         },
       ],
       ...tracedUnit(TARN_BOARD, [
-        ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5 }),
+        ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5, switchV: 650, rectifierV: 120 }),
         {
           id: 'f1',
           ref: 'F1',
@@ -147,7 +148,13 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           identity: { v: 'established', note: 'maker, series and size agree (invented)' },
           pins: feet('hv-minus', 'out-minus'),
         },
-        { id: 'u2', ref: 'U2', kind: 'optocoupler', pins: feet('out-plus', 'hv-minus') },
+        {
+          id: 'u2',
+          ref: 'U2',
+          kind: 'optocoupler',
+          identity: { v: 'established', note: 'maker, series and creepage of its sheet agree (invented)' },
+          pins: feet('out-plus', 'hv-minus'),
+        },
       ]),
       places: [
         { id: 'case-side', name: 'case, side above the transformer', outside: true, material: 'plastic' },
@@ -275,6 +282,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           value: millimetres(model, 'gap mains', MAINS_GAP_MM),
           where: 'before the fuse',
         },
+        tarnStack(model),
         {
           id: 'board-1',
           kind: 'board',

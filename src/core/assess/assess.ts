@@ -13,11 +13,13 @@ import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
+import { toBarrier } from './to-barrier.ts';
 import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
+import { toTransformers } from './to-transformers.ts';
 
 /** Version of the tool; stands in every Assessment. */
 export const TOOL_VERSION = '0.1.0';
@@ -70,7 +72,10 @@ export function assess(one: Case, tables: Tables): Assessment {
   const stored = storedEnergyOf(facts.bench, facts.setting);
   if (stored !== null) roots.push(stored.energy.step);
   const circuit = toCircuitResult(facts);
+  const transformers = toTransformers(facts);
+  roots.push(...transformers.roots);
   const steps = toSteps(roots);
+  const barrier = toBarrier(facts.barrier);
   return toRounded<Assessment>({
     format: ASSESSMENT_FORMAT,
     tool: `mainsworthy ${TOOL_VERSION}`,
@@ -96,6 +101,8 @@ export function assess(one: Case, tables: Tables): Assessment {
     formulas: toFormulas(steps),
     curves: toCurves(facts),
     ...(circuit === undefined ? {} : { circuit }),
+    ...(barrier === undefined ? {} : { barrier }),
+    ...(transformers.sheets.length === 0 ? {} : { transformers: transformers.sheets }),
     next,
     stored:
       stored === null

@@ -35,6 +35,9 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   portsTogether: ['hot', 'venting', 'outputToEarthFirst'],
   short: ['hot', 'neverLeave', 'venting'],
   idleAndStarts: ['outputToEarthFirst'],
+  stack: ['discharge', 'sampleOpened'],
+  optocoupler: ['discharge', 'sampleOpened'],
+  workingVoltage: ['liveMains'],
 };
 
 /** Reasons that another measurement can settle. What cannot be done any more is never proposed again. */

@@ -5,6 +5,7 @@ import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
 import { levelOfSweep } from '../working/load/read-sweep.ts';
+import { stackWarnings } from './stack-warnings.ts';
 
 /** Kinds of exhibit that a check of this version reads; the others are kept and shown as kept. */
 const JUDGED = new Set([
@@ -21,6 +22,7 @@ const JUDGED = new Set([
   'advertised',
   'ripple',
   'event',
+  'stack',
 ]);
 
 export function findUnjudged(facts: Facts): Assessment['unjudged'] {
@@ -58,6 +60,7 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
         ...args,
       },
     });
+  found.push(...stackWarnings(facts));
   if (facts.setting.decision.changed)
     found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));

@@ -86,7 +86,7 @@ export function pairOutside(pair: PairFacts): Judgement | null {
     return undecided('notAssessed', 'notLooked', { notes: [{ key: 'fuseSideNotStated', args: {} }] });
   if (pair.insulation === 'functional') return undecided('notApplicable', 'doesNotApply');
   if (pair.insulation === 'floating')
-    return undecided('notAssessed', 'notImplemented', { notes: [{ key: 'floatingConductor', args: {} }] });
+    return undecided('notApplicable', 'doesNotApply', { notes: [{ key: 'floatingConductor', args: {} }] });
   if (pair.insulation === 'unknown') return undecided('inconclusive', 'unknownValue', { notes: [{ key: 'sideNotStated', args: {} }] });
   return null;
 }
@@ -104,6 +104,6 @@ const BARRIER_NOT_MEASURED: PairFacts = {
 
 /** The pairs of a check; a pair between two mains conductors or two outputs settles nothing of what stands before a hand. */
 export function withBarrier(pairs: readonly PairFacts[]): readonly PairFacts[] {
-  const across = pairs.some(({ insulation }) => insulation === 'reinforced' || insulation === 'floating' || insulation === 'unknown');
+  const across = pairs.some(({ insulation }) => insulation === 'reinforced' || insulation === 'unknown');
   return across ? pairs : [...pairs, BARRIER_NOT_MEASURED];
 }

@@ -7,6 +7,7 @@ import { efficiency as deliveryEfficiency } from './delivery/efficiency.ts';
 import { idlePower as deliveryIdlePower } from './delivery/idle-power.ts';
 import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { ports as deliveryPorts } from './delivery/ports.ts';
+import { powerCapability as deliveryPowerCapability } from './delivery/power-capability.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
 import { setPoint as deliverySetPoint } from './delivery/set-point.ts';
@@ -16,11 +17,15 @@ import { capacitorTemperature as enduranceCapacitorTemperature } from './enduran
 import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
+import { coreSaturation as fireCoreSaturation } from './fire/core-saturation.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { mainsSide as fireMainsSide } from './fire/mains-side.ts';
+import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-voltage.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
+import { switchVoltage as fireSwitchVoltage } from './fire/switch-voltage.ts';
+import { windingLoss as fireWindingLoss } from './fire/winding-loss.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
 import { feedbackOpen as harmFeedbackOpen } from './harm/feedback-open.ts';
@@ -29,19 +34,25 @@ import { ripple as harmRipple } from './harm/ripple.ts';
 import { setPointTolerance as harmSetPointTolerance } from './harm/set-point-tolerance.ts';
 import { transient as harmTransient } from './harm/transient.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
+import { windingScreen as interferenceWindingScreen } from './interference/winding-screen.ts';
 import { claims as labellingClaims } from './labelling/claims.ts';
 import { plug as labellingPlug } from './labelling/plug.ts';
 import { ratings as labellingRatings } from './labelling/ratings.ts';
+import { barrier as shockBarrier } from './shock/barrier.ts';
 import { bridgingPart as shockBridgingPart } from './shock/bridging-part.ts';
 import { clearance as shockClearance } from './shock/clearance.ts';
 import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
 import { enclosure as shockEnclosure } from './shock/enclosure.ts';
 import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
+import { optocoupler as shockOptocoupler } from './shock/optocoupler.ts';
 import { partAcrossBarrier as shockPartAcrossBarrier } from './shock/part-across-barrier.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
 import { safetyCapacitorTemperature as shockSafetyCapacitorTemperature } from './shock/safety-capacitor-temperature.ts';
 import { touchCurrent as shockTouchCurrent } from './shock/touch-current.ts';
+import { windingInsulation as shockWindingInsulation } from './shock/winding-insulation.ts';
+import { wireInsulation as shockWireInsulation } from './shock/wire-insulation.ts';
+import { workingVoltage as shockWorkingVoltage } from './shock/working-voltage.ts';
 
 export const CHECKS: readonly AnyCheck[] = [
   burnEnclosureTemperature,
@@ -51,6 +62,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryIdlePower,
   deliveryMainsRange,
   deliveryPorts,
+  deliveryPowerCapability,
   deliveryPower,
   deliveryRegulationMode,
   deliverySetPoint,
@@ -60,11 +72,15 @@ export const CHECKS: readonly AnyCheck[] = [
   enduranceCapacitorValue,
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
+  fireCoreSaturation,
   fireFuse,
   fireInrush,
   fireMainsSide,
+  fireRectifierVoltage,
   fireSemiconductorTemperature,
   fireShortEndurance,
+  fireSwitchVoltage,
+  fireWindingLoss,
   fireWindingTemperature,
   fireWorkmanship,
   harmFeedbackOpen,
@@ -73,17 +89,23 @@ export const CHECKS: readonly AnyCheck[] = [
   harmSetPointTolerance,
   harmTransient,
   interferenceSuppression,
+  interferenceWindingScreen,
   labellingClaims,
   labellingPlug,
   labellingRatings,
+  shockBarrier,
   shockBridgingPart,
   shockClearance,
   shockColdInsulation,
   shockCreepage,
   shockEnclosure,
   shockOptocouplerTemperature,
+  shockOptocoupler,
   shockPartAcrossBarrier,
   shockPlugDischarge,
   shockSafetyCapacitorTemperature,
   shockTouchCurrent,
+  shockWindingInsulation,
+  shockWireInsulation,
+  shockWorkingVoltage,
 ];

@@ -103,7 +103,8 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
       need('files', exhibit.file, `${at}/file`);
       break;
     case 'stack':
-      need('parts', exhibit.part, `${at}/part`);
+      for (const key of ['part', 'switchPart', 'rectifierPart'] as const) need('parts', exhibit[key], `${at}/${key}`);
+      need('conductors', exhibit.coreConductor, `${at}/coreConductor`);
       break;
     case 'board':
       need('parts', exhibit.fusePart, `${at}/fusePart`);

@@ -32,9 +32,11 @@ import { setPointAtLimits as feedbackSetPointAtLimits } from './feedback/set-poi
 import { setPoint as feedbackSetPoint } from './feedback/set-point.ts';
 import { shiftedSetPoint as feedbackShiftedSetPoint } from './feedback/shifted-set-point.ts';
 import { zenerSetPoint as feedbackZenerSetPoint } from './feedback/zener-set-point.ts';
+import { bodyCurrent as insulationBodyCurrent } from './insulation/body-current.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
+import { layersOfDistance as insulationLayersOfDistance } from './insulation/layers-of-distance.ts';
 import { leastSlotWidth as insulationLeastSlotWidth } from './insulation/least-slot-width.ts';
 import { notBelowClearance as insulationNotBelowClearance } from './insulation/not-below-clearance.ts';
 import { olderClearance as insulationOlderClearance } from './insulation/older-clearance.ts';
@@ -43,6 +45,7 @@ import { requiredClearance as insulationRequiredClearance } from './insulation/r
 import { roundUpClearance as insulationRoundUpClearance } from './insulation/round-up-clearance.ts';
 import { roundUpCreepage as insulationRoundUpCreepage } from './insulation/round-up-creepage.ts';
 import { temporaryOvervoltage as insulationTemporaryOvervoltage } from './insulation/temporary-overvoltage.ts';
+import { wayRoundEdge as insulationWayRoundEdge } from './insulation/way-round-edge.ts';
 import { workingVoltageEstimate as insulationWorkingVoltageEstimate } from './insulation/working-voltage-estimate.ts';
 import { apparentInput as labelApparentInput } from './label/apparent-input.ts';
 import { leastCurrentMeant as labelLeastCurrentMeant } from './label/least-current-meant.ts';
@@ -66,6 +69,39 @@ import { share as loadShare } from './load/share.ts';
 import { valueAtCurrent as loadValueAtCurrent } from './load/value-at-current.ts';
 import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket.ts';
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
+import { boundaryCurrent as magneticsBoundaryCurrent } from './magnetics/boundary-current.ts';
+import { boundaryFrequency as magneticsBoundaryFrequency } from './magnetics/boundary-frequency.ts';
+import { boundaryPower as magneticsBoundaryPower } from './magnetics/boundary-power.ts';
+import { capacitorRms as magneticsCapacitorRms } from './magnetics/capacitor-rms.ts';
+import { clampPower as magneticsClampPower } from './magnetics/clamp-power.ts';
+import { clampedPeak as magneticsClampedPeak } from './magnetics/clamped-peak.ts';
+import { continuousPeak as magneticsContinuousPeak } from './magnetics/continuous-peak.ts';
+import { continuousPower as magneticsContinuousPower } from './magnetics/continuous-power.ts';
+import { continuousRms as magneticsContinuousRms } from './magnetics/continuous-rms.ts';
+import { continuousShare as magneticsContinuousShare } from './magnetics/continuous-share.ts';
+import { copperInWindow as magneticsCopperInWindow } from './magnetics/copper-in-window.ts';
+import { copperResistance as magneticsCopperResistance } from './magnetics/copper-resistance.ts';
+import { coreLoss as magneticsCoreLoss } from './magnetics/core-loss.ts';
+import { fluxDensity as magneticsFluxDensity } from './magnetics/flux-density.ts';
+import { gapOfInductance as magneticsGapOfInductance } from './magnetics/gap-of-inductance.ts';
+import { heatInResistance as magneticsHeatInResistance } from './magnetics/heat-in-resistance.ts';
+import { heldOutputCurrent as magneticsHeldOutputCurrent } from './magnetics/held-output-current.ts';
+import { inductanceOfGap as magneticsInductanceOfGap } from './magnetics/inductance-of-gap.ts';
+import { layerFactor as magneticsLayerFactor } from './magnetics/layer-factor.ts';
+import { peakOfPower as magneticsPeakOfPower } from './magnetics/peak-of-power.ts';
+import { powerDelivered as magneticsPowerDelivered } from './magnetics/power-delivered.ts';
+import { powerOfStrokes as magneticsPowerOfStrokes } from './magnetics/power-of-strokes.ts';
+import { rectifierReverse as magneticsRectifierReverse } from './magnetics/rectifier-reverse.ts';
+import { reflectedVoltage as magneticsReflectedVoltage } from './magnetics/reflected-voltage.ts';
+import { ringFactor as magneticsRingFactor } from './magnetics/ring-factor.ts';
+import { rippleCurrent as magneticsRippleCurrent } from './magnetics/ripple-current.ts';
+import { secondaryPeak as magneticsSecondaryPeak } from './magnetics/secondary-peak.ts';
+import { skinDepth as magneticsSkinDepth } from './magnetics/skin-depth.ts';
+import { storedEnergy as magneticsStoredEnergy } from './magnetics/stored-energy.ts';
+import { strokeRms as magneticsStrokeRms } from './magnetics/stroke-rms.ts';
+import { strokeShare as magneticsStrokeShare } from './magnetics/stroke-share.ts';
+import { switchPlateau as magneticsSwitchPlateau } from './magnetics/switch-plateau.ts';
+import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
@@ -115,9 +151,11 @@ export const FORMULAS: readonly Formula[] = [
   feedbackSetPoint,
   feedbackShiftedSetPoint,
   feedbackZenerSetPoint,
+  insulationBodyCurrent,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,
   insulationGreatestPeak,
+  insulationLayersOfDistance,
   insulationLeastSlotWidth,
   insulationNotBelowClearance,
   insulationOlderClearance,
@@ -126,6 +164,7 @@ export const FORMULAS: readonly Formula[] = [
   insulationRoundUpClearance,
   insulationRoundUpCreepage,
   insulationTemporaryOvervoltage,
+  insulationWayRoundEdge,
   insulationWorkingVoltageEstimate,
   labelApparentInput,
   labelLeastCurrentMeant,
@@ -149,6 +188,39 @@ export const FORMULAS: readonly Formula[] = [
   loadValueAtCurrent,
   loadVoltageAtSocket,
   loadWindowEdge,
+  magneticsBoundaryCurrent,
+  magneticsBoundaryFrequency,
+  magneticsBoundaryPower,
+  magneticsCapacitorRms,
+  magneticsClampPower,
+  magneticsClampedPeak,
+  magneticsContinuousPeak,
+  magneticsContinuousPower,
+  magneticsContinuousRms,
+  magneticsContinuousShare,
+  magneticsCopperInWindow,
+  magneticsCopperResistance,
+  magneticsCoreLoss,
+  magneticsFluxDensity,
+  magneticsGapOfInductance,
+  magneticsHeatInResistance,
+  magneticsHeldOutputCurrent,
+  magneticsInductanceOfGap,
+  magneticsLayerFactor,
+  magneticsPeakOfPower,
+  magneticsPowerDelivered,
+  magneticsPowerOfStrokes,
+  magneticsRectifierReverse,
+  magneticsReflectedVoltage,
+  magneticsRingFactor,
+  magneticsRippleCurrent,
+  magneticsSecondaryPeak,
+  magneticsSkinDepth,
+  magneticsStoredEnergy,
+  magneticsStrokeRms,
+  magneticsStrokeShare,
+  magneticsSwitchPlateau,
+  magneticsTurnsRatio,
   thermalAtHighestAmbient,
   thermalTrueTemperature,
   touchBoundOverTries,

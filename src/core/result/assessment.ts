@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { GRADES } from '../source/grade.ts';
+import { barrierMap } from './barrier-map.ts';
+import { transformerSheet } from './transformer-sheet.ts';
 
 /**
  * The Assessment: the one documented result. Screens, command line and reports only draw it. Numbers are SI (kelvin too) with twelve
@@ -265,6 +267,8 @@ export const assessment = z.strictObject({
   curves: z.array(curve),
   /** Left out where no circuit was traced. */
   circuit: circuit.optional(),
+  barrier: barrierMap.optional(),
+  transformers: z.array(transformerSheet).optional(),
   next: z.array(nextMeasurement),
   /** What the bulk capacitors of this unit can hold at the highest mains, for the caution; null before the board is read. */
   stored: z.strictObject({ energy: amount, crest: amount, parts: z.array(z.string()), step: z.string() }).nullable(),

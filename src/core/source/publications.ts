@@ -49,6 +49,14 @@ export const PUBLICATIONS = {
     title: 'JCGM 106, Evaluation of measurement data: the role of measurement uncertainty in conformity assessment',
     edition: '2012',
   },
+  'iec-60317-0-1': {
+    title: 'IEC 60317-0-1, Specifications for particular types of winding wires: enamelled round copper wire',
+    edition: 'edition not established',
+  },
+  'iec-60479-1': { title: 'IEC 60479-1, Effects of current on human beings and livestock', edition: '1994' },
+  'core-catalogue': { title: 'TDK, Ferrite cores, catalogue 980817-001', edition: '1998' },
+  'core-loss-data': { title: 'Princeton University, MagNet open data set of magnetic materials', edition: '2023' },
+  'wire-handbook': { title: 'McLyman, Transformer and Inductor Design Handbook', edition: 'third edition, 2004' },
   fusing: { title: 'Brooks and Adam, Onderdonk’s and Preece’s equations, PCD&F', edition: 'July 2015' },
   binomial: {
     title: 'Eypasch and others, Probability of adverse events that have not yet occurred: a statistical reminder, BMJ 311',

@@ -9,11 +9,16 @@ import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
 import { noLoad as eu201917822019NoLoad } from './eu-2019-1782/2019/no-load.ts';
+import { core as ferriteCores1998Core } from './ferrite-cores/1998/core.ts';
+import { saturation as ferriteCores1998Saturation } from './ferrite-cores/1998/saturation.ts';
+import { triangle as ferriteLoss2023Triangle } from './ferrite-loss/2023/triangle.ts';
 import { mains as iec600382009Mains } from './iec-60038/2009/mains.ts';
 import { plugTorque as iec600652014PlugTorque } from './iec-60065/2014/plug-torque.ts';
 import { breakingCapacity as iec60127UndatedBreakingCapacity } from './iec-60127/undated/breaking-capacity.ts';
+import { enamel as iec6031701UndatedEnamel } from './iec-60317-0-1/undated/enamel.ts';
 import { plugDischarge as iec6033512010PlugDischarge } from './iec-60335-1/2010/plug-discharge.ts';
 import { bridging as iec60384142013Bridging } from './iec-60384-14/2013/bridging.ts';
+import { bodyImpedance as iec6047911994BodyImpedance } from './iec-60479-1/1994/body-impedance.ts';
 import { clearanceImpulse as iec6066412007ClearanceImpulse } from './iec-60664-1/2007/clearance-impulse.ts';
 import { grooveWidth as iec6066412007GrooveWidth } from './iec-60664-1/2007/groove-width.ts';
 import { nextImpulse as iec6066412007NextImpulse } from './iec-60664-1/2007/next-impulse.ts';
@@ -29,6 +34,8 @@ import { clearancePeak as iec6236812018ClearancePeak } from './iec-62368-1/2018/
 import { clearanceWithstand as iec6236812018ClearanceWithstand } from './iec-62368-1/2018/clearance-withstand.ts';
 import { creepage as iec6236812018Creepage } from './iec-62368-1/2018/creepage.ts';
 import { materialGroup as iec6236812018MaterialGroup } from './iec-62368-1/2018/material-group.ts';
+import { solidInsulation as iec6236812018SolidInsulation } from './iec-62368-1/2018/solid-insulation.ts';
+import { thinSheet as iec6236812018ThinSheet } from './iec-62368-1/2018/thin-sheet.ts';
 import { touchCurrent as iec6236812018TouchCurrent } from './iec-62368-1/2018/touch-current.ts';
 import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1/2018/touch-temperature.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
@@ -47,11 +54,16 @@ export const TABLES: readonly PublishedTable[] = [
   en500751990Rating,
   eu201917822019AverageEfficiency,
   eu201917822019NoLoad,
+  ferriteCores1998Core,
+  ferriteCores1998Saturation,
+  ferriteLoss2023Triangle,
   iec600382009Mains,
   iec600652014PlugTorque,
   iec60127UndatedBreakingCapacity,
+  iec6031701UndatedEnamel,
   iec6033512010PlugDischarge,
   iec60384142013Bridging,
+  iec6047911994BodyImpedance,
   iec6066412007ClearanceImpulse,
   iec6066412007GrooveWidth,
   iec6066412007NextImpulse,
@@ -67,6 +79,8 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018ClearanceWithstand,
   iec6236812018Creepage,
   iec6236812018MaterialGroup,
+  iec6236812018SolidInsulation,
+  iec6236812018ThinSheet,
   iec6236812018TouchCurrent,
   iec6236812018TouchTemperature,
   iec6236812018WindingTemperature,

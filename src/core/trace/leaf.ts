@@ -53,7 +53,8 @@ export function uncertaintyOf(form: Form): number | null {
       if (other !== undefined) variance += 2 * c * other.c * (leaf.u ?? 0) * (other.leaf.u ?? 0) * r;
     }
   }
-  return Math.sqrt(Math.max(0, variance));
+  // a doubt too large to be squared is as good as none known
+  return Number.isFinite(variance) ? Math.sqrt(Math.max(0, variance)) : null;
 }
 
 /** Covariance of two forms. Null when a shared leaf is unknown. Source: JCGM 100:2008, H.2.3 equation (H.9) in its linear form. */

@@ -1,6 +1,6 @@
 /** Colours by meaning, light and dark. sea: pass, rust: fail, gorse: inconclusive, slate: not assessed, heather: act here. */
-export const LIGHT_COLOURS = `--paper:#fbfcfa;--side:#f0f3f0;--sunk:#e6ebe7;--line:#d3dad6;--line-strong:#788580;--ink:#14201e;--ink-2:#414e4a;--ink-3:#586661;--sea:#00647d;--rust:#b02e18;--rust-tint:#fbe4de;--rust-solid:#b02e18;--on-rust:#fbfcfa;--gorse:#7a5800;--gorse-fill:#e0a92e;--gorse-tint:#fbf0d3;--slate:#586661;--heather:#5a3fc0;--heather-tint:#ece8fa;--mains-tint:#f8efdf;--touch-tint:#edf4f4;color-scheme:light;`;
-export const DARK_COLOURS = `--paper:#101716;--side:#161f1d;--sunk:#1e2926;--line:#2c3835;--line-strong:#72807b;--ink:#e9eeeb;--ink-2:#b6c2bd;--ink-3:#95a39d;--sea:#5fc6de;--rust:#ff8d70;--rust-tint:#3b1c15;--rust-solid:#c23c20;--on-rust:#ffffff;--gorse:#f3d57c;--gorse-fill:#f3d57c;--gorse-tint:#352a0e;--slate:#95a39d;--heather:#b9a9ff;--heather-tint:#272144;--mains-tint:#231d13;--touch-tint:#132022;color-scheme:dark;`;
+export const LIGHT_COLOURS = `--paper:#fbfcfa;--side:#f0f3f0;--sunk:#e6ebe7;--line:#d3dad6;--line-strong:#788580;--ink:#14201e;--ink-2:#414e4a;--ink-3:#586661;--sea:#00647d;--rust:#b02e18;--rust-tint:#fbe4de;--rust-solid:#b02e18;--on-rust:#fbfcfa;--gorse:#7a5800;--gorse-fill:#e0a92e;--gorse-tint:#fbf0d3;--slate:#586661;--heather:#5a3fc0;--heather-tint:#ece8fa;--mains:#8a5a14;--mains-tint:#f8efdf;--touch-tint:#edf4f4;--copper:#b5713a;--tape:#c9a93a;--former:#d7ddd9;--core:#65716d;color-scheme:light;`;
+export const DARK_COLOURS = `--paper:#101716;--side:#161f1d;--sunk:#1e2926;--line:#2c3835;--line-strong:#72807b;--ink:#e9eeeb;--ink-2:#b6c2bd;--ink-3:#95a39d;--sea:#5fc6de;--rust:#ff8d70;--rust-tint:#3b1c15;--rust-solid:#c23c20;--on-rust:#ffffff;--gorse:#f3d57c;--gorse-fill:#f3d57c;--gorse-tint:#352a0e;--slate:#95a39d;--heather:#b9a9ff;--heather-tint:#272144;--mains:#e0ae63;--mains-tint:#231d13;--touch-tint:#132022;--copper:#c98449;--tape:#b39f4c;--former:#3a4744;--core:#7d8a85;color-scheme:dark;`;
 
 /** What every figure needs, on a page and in a file of its own. */
 export const FIGURE_CSS = `
@@ -23,5 +23,13 @@ svg text{fill:var(--ink);font-size:12px}
 .load .grid{stroke:var(--line);stroke-width:1;fill:none}.load .axis{stroke:var(--ink-2);stroke-width:1;fill:none}
 .load .claim{fill:var(--ink-3);opacity:.16}.load .claimed{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 2;fill:none}
 .load .curve{stroke:var(--ink);stroke-width:1.25;fill:none}.load .point{fill:var(--ink)}.load .point.hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.2}.load .ring{fill:none;stroke:var(--ink);stroke-width:1.3}.load .spread{stroke:var(--ink);stroke-width:1;opacity:.8;fill:none}
+
+.wind .former{fill:var(--former)}.wind .core{fill:var(--core)}.wind .rule{stroke:var(--ink-2);stroke-width:1;fill:none}.ml.fig.wind text.on-core{fill:var(--paper);font-size:11px}
+.wind .tape{stroke:var(--tape);fill:none}.wind .tape.guess{stroke-dasharray:5 4}.wind .unknown{fill:none;stroke:var(--slate);stroke-dasharray:3 3}
+.wind .turn{stroke:var(--copper);stroke-width:1.1;fill:var(--paper)}.wind .turn.mains{fill:var(--copper)}.wind .turn.between{stroke-dasharray:1.5 1.5}.wind .turn.unknown{stroke:var(--slate)}.wind .cover{fill:var(--paper);stroke:var(--ink-2);stroke-width:.9}
+.wind .way,.across .way{stroke-width:2.4;fill:none}
+.across .node{stroke:var(--ink);stroke-width:1.2;fill:var(--paper)}.across .node.mains{fill:var(--mains-tint);stroke:var(--mains)}.across .node.between{stroke-dasharray:3 2}
+.across .wall{stroke:var(--ink-3);stroke-width:1;fill:none}.across .edge{stroke:var(--ink-2);stroke-width:1.2;fill:none}.across .edge.none{stroke-dasharray:1 3}.across .edge.part{stroke-dasharray:5 3}.across .edge.double{stroke-width:3.6}.across .core-line{stroke:var(--paper);stroke-width:1.4;fill:none}.across .edge.open{stroke-dasharray:2 4}.across .edge.lit{stroke:var(--rust);stroke-width:2.2}.across .edge.lit.double{stroke-width:3.6}.across .edge.lit.good{stroke:var(--sea)}.across .edge.lit.doubt{stroke:var(--gorse)}
+.across .disc{fill:var(--paper);stroke:var(--ink-2);stroke-width:1}.across .disc.lit{stroke:var(--rust);stroke-width:1.8}.across .disc.lit.good{stroke:var(--sea)}.across .disc.lit.doubt{stroke:var(--gorse)}
 .load .crossing{stroke-width:1.5;fill:none}
 `;

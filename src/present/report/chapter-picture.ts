@@ -10,6 +10,7 @@ import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 import type { ReportExtras } from './report-parts.ts';
+import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
 
 const MANY = 3; // figures of one chapter
 const FEWEST = 2; // rows from which a list tells more than its findings
@@ -22,6 +23,7 @@ export function setChapterPicture(chapter: Chapter, assessment: Assessment, extr
   );
   const figures = listFigures(chapter, assessment, extras).map((part, index) => setFigure(part, before + index + 1));
   const table = chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING;
+  if (chapter === 'transformer') return html`${joined(figures)}${setTransformerNumbers(assessment)}`;
   // on paper many figures stand in two columns, as they are drawn for a narrow page
   return figures.length < MANY ? html`${table}${joined(figures)}` : html`${table}<div class="many">${joined(figures)}</div>`;
 }
@@ -36,6 +38,8 @@ export function listFigures(chapter: Chapter, assessment: Assessment, extras: Re
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
     case 'circuit':
       return extras.schematic === undefined ? [] : [schematicFigure(extras.schematic)];
+    case 'transformer':
+      return transformerFigures(assessment);
     default:
       return [];
   }

@@ -39,7 +39,9 @@ export const MEASUREMENTS: Templates = {
   ripple: 'Measure the ripple at full load with the stated bandwidth',
   short: 'Short the output and watch temperature and input power until they settle',
   soak: 'Log the hottest places at the label load until they settle',
-  stack: 'Unwind the transformer outside in, counting turns and layers of insulation',
+  stack:
+    'Unwind the transformer outside in: turns, wire bare and over its cover, layers of tape and how far they reach, margins, the way to the core, and what the lead-outs cross',
+  optocoupler: 'Read the marking of the optocoupler and measure between its rows of pins',
   workingVoltage: 'Capture the working voltage between the windings with a differential probe',
   circuit: 'Trace the circuit from the board',
   capture: 'Capture the switch voltage with its operating point',

@@ -16,6 +16,14 @@ export const NOTES: Templates = {
   tableCell: 'Row {row}, column {column}.',
   tableColumn: 'Column {column}, from the row {row}.',
   conditionsMissing: 'Cannot be compared; not stated: {missing}.',
+  // why a claim is missed
+  causeShown: 'Why, at {mains|V} mains: {cause|word}. Shown by measurement.',
+  causeConsistent: 'Why, at {mains|V} mains: consistent with {cause|word}, by calculation. {settle|word} would show it.',
+  causePossible: 'Why, at {mains|V} mains: perhaps {one|word}; its number was not read.',
+  causeOneOfTwo: 'Why, at {mains|V} mains: one of {one|word} or {two|word}; the evidence does not tell them apart.',
+  causeOneOfThree: 'Why, at {mains|V} mains: one of {one|word}, {two|word} or {three|word}; the evidence does not tell them apart.',
+  causeOneOfFour:
+    'Why, at {mains|V} mains: one of {one|word}, {two|word}, {three|word} or {four|word}; the evidence does not tell them apart.',
   // barrier
   farFootUnknown: 'Nobody followed the far foot, so it may lead to what can be touched.',
   tracksTooEasily: 'The material tracks below an index of 100: it has no group, and no distance along it is given.',
@@ -26,7 +34,7 @@ export const NOTES: Templates = {
   workingVoltageEstimated: 'The working voltage was not measured; it is estimated from the mains, with its spread in the uncertainty.',
   materialAssumed: 'The laminate is not known; material group {group} is assumed.',
   betweenMains: 'Both conductors are tied to the mains: an arc here is a matter of fire, nobody stands on the other side.',
-  floatingConductor: 'One conductor floats; this version does not judge a gap in two parts.',
+  floatingConductor: 'One conductor floats: this gap is a piece of a way, and the whole way is judged as such.',
   sideNotStated: 'It is not stated on which side of the barrier a conductor stands.',
   identityNotEstablished: 'The class is printed on the part; whether the part is what it says was not established.',
   householdStandardDiffers: 'The standard for household appliances asks for more than one such part.',
@@ -238,6 +246,49 @@ export const NOTES: Templates = {
   coldCapacitanceLess: 'Less than the parts recorded across the barrier ({recorded|F}): one is not what it says, or not connected.',
   touchAboveCold:
     'The touch current that was read, {amperes|milliamperes}, is clearly more than this capacitance passes: there is another way through.',
+
+  // barrier
+  pieceTooShort: 'A piece of {distance|millimetres} on the way over a floating conductor counts for nothing; it takes {least|millimetres}.',
+  pieceDoubtful: 'A piece of {distance|millimetres} on the way over a floating conductor may count or not; it takes {least|millimetres}.',
+  weakestPath: 'The weakest way: {path}. It leads through {ways}.',
+  defeatedAlready: 'Nothing has to fail before the mains is at the other end: {pieces}.',
+  defeatedBy: 'Failures that it takes, at least: {count} ({pieces}).',
+  barrierGap: 'Not on the map, because nobody looked: {what|word}.',
+  barrierOpen: 'Not on the map, because it could not be told: {what|word}.',
+  personChopped:
+    'If this way conducts, a person between the output and earth gets chopped direct voltage of the mains: at {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  personByPlugWay:
+    'If this way conducts, a person between the output and earth gets a half wave or the full mains, by which way the plug stands: at {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  personEither:
+    'If this way conducts, a person between the output and earth gets chopped direct voltage or the full mains; how it is rectified is not stated. At {mains|V} between {least|milliamperes} and {greatest|milliamperes}, by the impedance of most bodies, dry.',
+  // transformer: insulation
+  layersBetween: 'Layers between that really cover: {layers}.',
+  layersUncertain: 'How many layers really cover is not certain; at least {least}.',
+  layersNotTested: 'Two layers are double only if each stands the whole test alone, which no bench like this can show.',
+  decidedByWay: 'The weakest way between them leads {way|word}.',
+  basicNotCertain: 'Whether even basic insulation is there is not certain.',
+  solidPiece: 'One solid piece of {thickness|millimetres}.',
+  wayRoundEdge: 'Round the edge: margins of {inner|millimetres} and {outer|millimetres} make {way|millimetres}.',
+  marginsNotRead: 'A margin between the last turn and the wall of the former was not read.',
+  shortNotRead: 'How far the tape stops before the wall was not read.',
+  toCoreNotRead: 'The way from {name} to the core was not read.',
+  leadBare: 'The lead-out has no sleeve.',
+  leadSleeved: 'The wall of its sleeve is {wall|millimetres}; reinforced takes {least|millimetres}.',
+  sleeveNotRead: 'The wall of its sleeve was not read.',
+  wireBuild: 'The cover of {name} is built {ratio} times as thick as the thickest ordinary enamel of that copper.',
+  wireOverallMissing: 'Fully insulated wire looks like enamel; the overall diameter of {name} would tell.',
+  enamelIsNothing: 'Enamel counts for nothing: here it is the layers between that insulate.',
+  couplerPinsNotMeasured: 'The way over the surface between its pins was not measured.',
+  workingPeak: 'Peak {peak|V}.',
+  workingPeakMissing: 'The peak was not read.',
+  // transformer: what it can do
+  numberMissing: 'Missing for it: {what|word}.',
+  spikeNotKnown:
+    'What the spike or the ringing adds is not known: without it the voltage can fail, and passes only well within the rating.',
+  capabilityAt:
+    'At {mains|V} the rail falls to {valley|V} between two charges; from there {power|W} go into the core at the current limit.',
+  capabilityCut:
+    'At {mains|V} the rail falls to {valley|V} between two charges; from there the longest on-time ends the stroke before the current limit, and {power|W} go into the core.',
 };
 
 /** Things about the case as a whole that a reader must know. */
@@ -263,5 +314,11 @@ export const WARNINGS: Templates = {
   'slip-capacitorBackwards': '{part} stands with its plus on the lower rail.',
   'slip-valueAgainstMarking': 'The value {value} of {part} is none that its marking {marking} can mean.',
   'slip-turnsAgainstStack': 'Winding {winding} of {part} was traced with {traced} turns and unwound with {unwound}.',
+  ratiosDisagree: 'The turns give a ratio of {counted}, the waveforms {seen}: one of them is wrong, and neither is used.',
+  coreNotInTable: 'The core "{core}" is not in the table, and its area was not measured: what hangs on it is not worked out.',
+  turnsNotPositive: 'The winding {name} cannot have {turns} turns; it is taken as not counted.',
+  windingOnBothSides: 'The winding {name} stands on both sides of the barrier by its pins; it is on the map of neither.',
+  coverThinnerThanWire: 'The wire of {name} is thinner over its cover than bare.',
+  layerOutsideStack: 'A lead-out of {name} crosses "{layer}", which is no layer of this stack.',
   decisionChanged: 'The decision rule differs from the default: passes from {passAt|percent}, fails up to {failAt|percent}.',
 };

@@ -223,8 +223,9 @@ describe('pairs that are not a barrier', () => {
     });
   });
 
-  it('a floating conductor is not assessed, one whose side nobody could tell is inconclusive: neither passes', () => {
-    expect(judged(air('9 mm', { to: 'middle' }), 'hv-minus~middle')).toMatchObject({ outcome: 'notAssessed', reason: 'notImplemented' });
+  it('a gap to a floating conductor is a piece of a way and no pass of its own, one whose side nobody could tell is inconclusive', () => {
+    expect(judged(air('9 mm', { to: 'middle' }), 'hv-minus~middle')).toMatchObject({ outcome: 'notApplicable', reason: 'doesNotApply' });
+    expect(judged(air('9 mm', { to: 'middle' }), 'barrier')).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
     expect(judged(air('9 mm', { to: 'screw' }), 'hv-minus~screw')).toMatchObject({ outcome: 'inconclusive', reason: 'unknownValue' });
   });
 });

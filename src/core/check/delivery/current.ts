@@ -4,6 +4,7 @@ import { weakestGrade } from '../../source/grade.ts';
 import type { Note } from '../../trace/step.ts';
 import { hotOverCold, lostInCable } from '../../working/load/run-comparison.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
+import { causeNotes } from '../cause-notes.ts';
 import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 import { worstAnswer } from '../worst-answer.ts';
@@ -14,7 +15,8 @@ export const current = defineCheck<LevelFacts>({
   consequence: 'disappointing',
   needs: ['sweep'],
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
-  judge: ({ bench, setting }, level) => {
+  judge: (facts, level) => {
+    const { bench, setting } = facts;
     if (level.claim === null || level.claim.value <= 0)
       return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
     if (level.nearest.length === 0) return { judgement: undecided('notAssessed', level.onlyStruck ? 'struck' : 'notLooked') };
@@ -28,7 +30,9 @@ export const current = defineCheck<LevelFacts>({
         const notes = [
           { key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense } },
         ];
-        return { judgement: atLeast(held, limit, setting.decision), beside: [part.step], notes };
+        const judgement = atLeast(held, limit, setting.decision);
+        const cause = judgement.outcome === 'fail' ? causeNotes(facts, level, sweep) : [];
+        return { judgement, beside: [part.step], notes: [...notes, ...cause] };
       }),
     );
     const hot = hotOverCold(bench, level);

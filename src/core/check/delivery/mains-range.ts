@@ -4,6 +4,7 @@ import type { Derived } from '../../trace/derived.ts';
 import type { Note } from '../../trace/step.ts';
 import { type RangeEnd, rangeEnds } from '../../working/load/range-ends.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
+import { causeNotes } from '../cause-notes.ts';
 import { atLeast, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 import { heldLine } from '../held-line.ts';
@@ -15,7 +16,8 @@ export const mainsRange = defineCheck<LevelFacts>({
   consequence: 'disappointing',
   needs: ['sweepAtEnds'],
   subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
-  judge: ({ bench, setting }, level) => {
+  judge: (facts, level) => {
+    const { bench, setting } = facts;
     const { claim, window } = level;
     if (claim === null || claim.value <= 0) return open('limitUnknown', { key: 'noClaim', args: {} });
     if (window === null) return open('limitUnknown', { key: 'noWindow', args: {} });
@@ -25,10 +27,9 @@ export const mainsRange = defineCheck<LevelFacts>({
     const answers = ends.flatMap(({ runs, which }) =>
       runs.map(({ sweep, held }): Answer => {
         const at = { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated', sense: sweep.exhibit.sense };
-        return {
-          judgement: atLeast(held, limit, setting.decision),
-          notes: [{ key: which === 'low' ? 'lowestMains' : 'highestMains', args: at }],
-        };
+        const judgement = atLeast(held, limit, setting.decision);
+        const cause = judgement.outcome === 'fail' ? causeNotes(facts, level, sweep) : [];
+        return { judgement, notes: [{ key: which === 'low' ? 'lowestMains' : 'highestMains', args: at }, ...cause] };
       }),
     );
     const untried = ends

@@ -60,7 +60,9 @@ export function doubtOfReading(reading: ReadingOf): Form | null {
  */
 function remainder(own: number, ...shared: readonly number[]): number {
   const whole = shared.reduce((sum, half) => sum + half, own);
-  return Math.sqrt(whole * whole - shared.reduce((sum, half) => sum + half * half, 0));
+  const together = Math.hypot(...shared);
+  // as a product, so that an absurd accuracy overflows nothing
+  return Math.sqrt(Math.max(0, whole - together)) * Math.sqrt(whole + together);
 }
 
 /** The last digit alone, for a reading whose meter does not count it among its digits. */

@@ -8,6 +8,8 @@ export interface BridgingPath {
   readonly id: string;
   readonly about: string;
   readonly parts: readonly Part[];
+  /** Its ends: a net of the mains, and the net that it reaches; null where the far foot was not followed. */
+  readonly ends: readonly [string, string | null];
   /** What the other end is: basic insulation is enough towards earth. */
   readonly towards: 'reinforced' | 'basic';
   /** Nobody could tell where the far foot goes: the way may or may not lead to a hand. */
@@ -36,12 +38,19 @@ export function bridgingPaths(bench: Bench): BridgingPath[] {
   const paths = new Map<string, BridgingPath>();
   for (const start of wired) {
     const from = start.feet.find(({ side }) => side === 'mains');
-    if (from !== undefined) walk(bench, wired, [start], from, paths);
+    if (from !== undefined) walk(bench, wired, [start], from, paths, from.net ?? '');
   }
   return [...paths.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function walk(bench: Bench, wired: readonly Wired[], chain: readonly Wired[], from: Foot, paths: Map<string, BridgingPath>): void {
+function walk(
+  bench: Bench,
+  wired: readonly Wired[],
+  chain: readonly Wired[],
+  from: Foot,
+  paths: Map<string, BridgingPath>,
+  first: string,
+): void {
   const last = chain.at(-1)!;
   const far = last.feet.filter((foot) => foot !== from && foot.net !== from.net);
   // towards the side that asks for more, where a part reaches several
@@ -55,6 +64,7 @@ function walk(bench: Bench, wired: readonly Wired[], chain: readonly Wired[], fr
       id,
       about: `${parts.map((part) => part.ref).join(' and ')}, ${end.net === null ? 'far foot not followed' : `to ${nameOf(bench, end.net)}`}`,
       parts,
+      ends: [first, end.net],
       towards: reached?.side === 'earth' ? 'basic' : 'reinforced',
       farEnd: reached !== undefined ? 'known' : (open!.side as 'unknown' | 'notLooked'),
     });
@@ -65,7 +75,7 @@ function walk(bench: Bench, wired: readonly Wired[], chain: readonly Wired[], fr
       if (chain.includes(next)) continue;
       const entry = next.feet.find(({ net }) => net !== null && net === middle.net);
       // a part that leads back to the mains is no way out
-      if (entry !== undefined && !next.feet.some(({ side }) => side === 'mains')) walk(bench, wired, [...chain, next], entry, paths);
+      if (entry !== undefined && !next.feet.some(({ side }) => side === 'mains')) walk(bench, wired, [...chain, next], entry, paths, first);
     }
   }
 }

@@ -1,0 +1,38 @@
+import { given } from '../trace/derived.ts';
+import type { Note } from '../trace/step.ts';
+import { decideCause, evidenceFor } from '../working/cause/find-cause.ts';
+import type { Facts } from '../working/facts.ts';
+import type { Sweep } from '../working/load/read-sweep.ts';
+import type { LevelFacts } from '../working/load/sweep-facts.ts';
+import { capabilityAt } from '../working/transformer/transformer-facts.ts';
+
+const SOME_CYCLES = 50; // Hz, where a sweep does not state the frequency of its mains
+const MOST_NAMED = 4;
+const FEWEST_NAMED = 2;
+
+/** Why a claim is missed at one mains voltage: named only where the evidence names it, else what it can be. None where it is held. */
+export function causeNotes(facts: Facts, level: LevelFacts, sweep: Sweep): Note[] {
+  const { bench, transformers } = facts;
+  const evidence = evidenceFor(bench, level, sweep, transformers, (own) => {
+    const { mains, frequency, exhibit } = sweep;
+    if (mains === null) return null;
+    const id = `cause/${exhibit.id}`;
+    const volts = given('constant', mains.value, 'V', { id: `${id}/mains`, name: 'mains', symbol: 'V' });
+    const cycles = given('constant', frequency?.value ?? SOME_CYCLES, 'Hz', { id: `${id}/frequency`, name: 'frequency', symbol: 'f' });
+    return capabilityAt(bench, own.inputs, volts, cycles, id);
+  });
+  if (evidence === null) return [];
+  const verdict = decideCause(evidence);
+  const mains = evidence.atMains;
+  if (verdict.named !== null) {
+    const args = { mains, cause: verdict.named, settle: `settle-${verdict.named}` };
+    return [verdict.how === 'shown' ? { key: 'causeShown', args } : { key: 'causeConsistent', args }];
+  }
+  // a unit of which nothing is known has every cause open, and a list of all says nothing
+  if (transformers.length === 0 && evidence.other === null) return [];
+  const [one = '', two = '', three = '', four = ''] = verdict.possible.slice(0, MOST_NAMED);
+  if (verdict.possible.length < FEWEST_NAMED) return one === '' ? [] : [{ key: 'causePossible', args: { mains, one } }];
+  const args = { mains, one, two, three, four };
+  if (four !== '') return [{ key: 'causeOneOfFour', args }];
+  return [three !== '' ? { key: 'causeOneOfThree', args } : { key: 'causeOneOfTwo', args }];
+}
