@@ -46,7 +46,8 @@ const COUPLING = 0.985;
 export function adapter(choice: AdapterChoice = {}): Described {
   const parts: Part[] = [];
   const junctions: Record<string, Junction> = {};
-  const resistor = (ref: string, a: string, b: string, ohms: number): void => void parts.push({ kind: 'resistor', ref, pins: [a, b], ohms });
+  const resistor = (ref: string, a: string, b: string, ohms: number): void =>
+    void parts.push({ kind: 'resistor', ref, pins: [a, b], ohms });
   const capacitor = (ref: string, a: string, b: string, farads: number, ohms: number, initialV = 0): void =>
     void parts.push({ kind: 'capacitor', ref, pins: [a, b], farads, ohms, initialV });
   const diode = (ref: string, a: string, k: string, law: Junction, junctionF: number): void => {
@@ -83,7 +84,15 @@ export function adapter(choice: AdapterChoice = {}): Described {
   capacitor('C2', 'clamp', 'bulk', 2.2e-9, 1, 120);
   diode('D6', 'drain', 'clamped', 'fast', 15e-12);
   resistor('R2', 'clamped', 'clamp', 47);
-  parts.push({ kind: 'switch', ref: 'Q1', pins: ['drain', 'sense'], onOhms: 3.5, outputF: 45e-12, body: curveOf('bridge'), breakdown: { volts: 2000, ohms: 50 } });
+  parts.push({
+    kind: 'switch',
+    ref: 'Q1',
+    pins: ['drain', 'sense'],
+    onOhms: 3.5,
+    outputF: 45e-12,
+    body: curveOf('bridge'),
+    breakdown: { volts: 2000, ohms: 50 },
+  });
   junctions['Q1'] = 'bridge';
   resistor('R3', 'sense', 'common', 1);
   diode('D7', 'aux', 'supply', 'signal', 8e-12);
@@ -128,7 +137,17 @@ export function adapter(choice: AdapterChoice = {}): Described {
   capacitor('C8', 'loop', 'reference', 100e-9, 1);
   resistor('R10', 'cathode', 'loop', 1e3);
   capacitor('C9', 'cathode', 'zero', 20e-12, 1);
-  parts.push({ kind: 'shuntRegulator', ref: 'U3', cathode: 'cathode', anode: 'zero', reference: 'reference', refV: 2.495, siemens: 1, leastV: 1.9, leastOhms: 10 });
+  parts.push({
+    kind: 'shuntRegulator',
+    ref: 'U3',
+    cathode: 'cathode',
+    anode: 'zero',
+    reference: 'reference',
+    refV: 2.495,
+    siemens: 1,
+    leastV: 1.9,
+    leastOhms: 10,
+  });
   const forward = curveOf('light');
   parts.push({
     kind: 'optocoupler',

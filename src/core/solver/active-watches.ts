@@ -4,19 +4,21 @@ import type { Watch } from './watch.ts';
 
 /** How the event functions behave over one trial step. */
 export interface StepVerdict {
-  /** Too long to trust: halve it. */
-  rough: boolean;
-  /** Smooth enough for a longer one. */
-  mayGrow: boolean;
+  /**
+   * How far the straight line through both rates misses the value at the end, over what may be missed. Above one the step is too long to
+   * trust; it grows with the third power of the step.
+   */
+  strain: number;
+  /** An event function rises above zero and falls back inside the step. */
+  hidden: boolean;
   /** Share of the step at which the first event happens; above 1 when none does. */
   eventAt: number;
+  /** Every event of the step stands so little above zero at its end that it may be taken there. */
+  close: boolean;
 }
 
 /** Distance from zero that counts as near for an event function, volts. House choice. */
 const NEAR = 0.05;
-/** How much rougher than wanted a step may be before it is taken back, and how much smoother before the next one is longer. */
-const TAKE_BACK = 4;
-const GROW = 0.3;
 const MOST_WATCHES = 256;
 
 /** The watches in force, laid out for the hot loop. */
@@ -25,18 +27,32 @@ export class ActiveWatches {
   readonly #row = new Int32Array(MOST_WATCHES);
   readonly #sign = new Float64Array(MOST_WATCHES);
   readonly #offset = new Float64Array(MOST_WATCHES);
+  readonly #slack = new Float64Array(MOST_WATCHES);
   readonly #alsoRow = new Int32Array(MOST_WATCHES);
   readonly #alsoSign = new Float64Array(MOST_WATCHES);
   readonly #alsoOffset = new Float64Array(MOST_WATCHES);
-  readonly verdict: StepVerdict = { rough: false, mayGrow: true, eventAt: 2 };
+  readonly verdict: StepVerdict = { strain: 0, hidden: false, eventAt: 2, close: true };
+  /** Rows that the watches and probes need now. */
+  readonly rows: number[] = [];
 
-  clear(): void {
+  /** Starts a new list; `rows` are needed whatever is watched. */
+  clear(rows: readonly number[]): void {
     this.count = 0;
+    this.rows.length = 0;
+    this.rows.push(...rows);
   }
 
-  add(watch: Pick<Watch, 'row' | 'sign' | 'offset' | 'also'>): void {
+  #need(row: number): void {
+    if (!this.rows.includes(row)) this.rows.push(row);
+  }
+
+  /** `slack`: how far above zero an event may stand when it is taken, volts. */
+  add(watch: Pick<Watch, 'row' | 'sign' | 'offset' | 'also'>, slack: number): void {
     const at = this.count;
     if (at >= MOST_WATCHES) throw new Error(`more than ${MOST_WATCHES} watches`);
+    this.#need(watch.row);
+    if (watch.also !== undefined) this.#need(watch.also.row);
+    this.#slack[at] = slack;
     this.#row[at] = watch.row;
     this.#sign[at] = watch.sign;
     this.#offset[at] = watch.offset;
@@ -46,12 +62,13 @@ export class ActiveWatches {
     this.count = at + 1;
   }
 
-  /** Looks at a step of `seconds` from values v0 to v1, with their rates; `tolerance` is the share of the distance to an event that may be missed. */
+  /** Looks at a step of `seconds` from values v0 to v1, with their rates; `tolerance` is the share of their size and movement that may be missed. */
   judge(v0: Float64Array, rate0: Float64Array, v1: Float64Array, rate1: Float64Array, seconds: number, tolerance: number): StepVerdict {
     const { verdict } = this;
-    verdict.rough = false;
-    verdict.mayGrow = true;
+    verdict.strain = 0;
+    verdict.hidden = false;
     verdict.eventAt = 2;
+    verdict.close = true;
     for (let w = 0; w < this.count; w += 1) {
       const row = this.#row[w]!;
       const sign = this.#sign[w]!;
@@ -61,18 +78,14 @@ export class ActiveWatches {
       const up = sign * rate0[row]! * seconds;
       const down = sign * rate1[row]! * seconds;
       const missed = Math.abs(g1 - g0 - 0.5 * (up + down));
-      const scale = tolerance * (Math.abs(g0) + Math.abs(g1) + NEAR);
-      if (missed > TAKE_BACK * scale) {
-        verdict.rough = true;
-        return verdict;
-      }
-      if (missed > GROW * scale) verdict.mayGrow = false;
+      const strain = missed / (tolerance * (Math.abs(g0) + Math.abs(g1) + Math.abs(up) + Math.abs(down) + NEAR));
+      if (strain > verdict.strain) verdict.strain = strain;
       if (g1 > FIRES_ABOVE) {
         const at = this.#eventAt(w, crossing(g0, up, g1, down), v0, rate0, v1, rate1, seconds);
         if (at < verdict.eventAt) verdict.eventAt = at;
+        if (at <= 1 && g1 > this.#slack[w]!) verdict.close = false;
       } else if (up > 0 && down < 0 && g0 < 0 && this.#alsoRow[w]! < 0 && insideHighest(g0, up, g1, down) > FIRES_ABOVE) {
-        verdict.rough = true;
-        return verdict;
+        verdict.hidden = true;
       }
     }
     return verdict;

@@ -36,3 +36,28 @@ export function rowsTimes(rows: Float64Array, count: number, x: Float64Array, n:
     out[i] = even + odd;
   }
 }
+
+/** For each listed row: its value and its rate of change at x. */
+export function valuesAndRates(
+  list: readonly number[],
+  rows: Float64Array,
+  rates: Float64Array,
+  x: Float64Array,
+  n: number,
+  values: Float64Array,
+  out: Float64Array,
+): void {
+  for (let index = 0; index < list.length; index += 1) {
+    const row = list[index]!;
+    const from = row * n;
+    let value = 0;
+    let rate = 0;
+    for (let j = 0; j < n; j += 1) {
+      const xj = x[j]!;
+      value += rows[from + j]! * xj;
+      rate += rates[from + j]! * xj;
+    }
+    values[row] = value;
+    out[row] = rate;
+  }
+}

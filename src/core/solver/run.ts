@@ -2,7 +2,7 @@ import { ActiveWatches } from './active-watches.ts';
 import type { Circuit } from './circuit.ts';
 import { controlOf } from './controller/control-of.ts';
 import type { ControlUnit } from './controller/control-unit.ts';
-import { rowsTimes, rowTimes } from './dense.ts';
+import { rowsTimes, rowTimes, valuesAndRates } from './dense.ts';
 import { Extremes } from './extremes.ts';
 import { cold, type HeatState, heatUp } from './heat.ts';
 import { incrementAt } from './increment-matrix.ts';
@@ -18,13 +18,19 @@ import { startingRegions, startingStates } from './snapshot.ts';
 import { TICK_LEVEL, TICK_S, Topologies, type Topology } from './topology.ts';
 import type { Watch } from './watch.ts';
 
-/** Share of the distance to an event that a step may misjudge. */
-const TOLERANCE = { screening: 0.1, report: 0.02 } as const;
+/** Share of an event function's size and movement that the straight line through its rates may miss. */
+const TOLERANCE = { screening: 0.5, report: 0.1 } as const;
+/** Levels a step may be shortened or lengthened at once. */
+const MOST_DOWN = 4;
+const MOST_UP = 3;
 /** The same for a probe, of the range it has covered; a probe asks for no step below `PROBE_LEVEL`. */
-const PROBE_TOLERANCE = { screening: 0.05, report: 0.005 } as const;
+const PROBE_TOLERANCE = { screening: 0.2, report: 0.02 } as const;
+/** Before a probe has moved, this share of its value counts as its range. */
+const PROBE_SHARE = 0.02;
 const PROBE_LEVEL = 4;
-/** Step after an event, and the longest: 2^6 ticks = 30 ns, 2^21 ticks = 1 ms. */
+/** Longest and shortest first step after an event, and the longest of all: 2^6 ticks = 30 ns, 2^2 = 2 ns, 2^21 = 1 ms. */
 const AFTER_EVENT = 6;
+const LEAST_AFTER = 2;
 const LONGEST = 21;
 /** An event may be passed by this many ticks. */
 const PAST = 2;
@@ -32,6 +38,12 @@ const PAST = 2;
 const LANDINGS = 6;
 /** Times controllers may be woken at one instant. */
 const WAKES = 50;
+/**
+ * How far past its corner a straight piece may be left, volts: both pieces agree there, so that what is missed is of second order. A
+ * controller's comparator must be met more closely, since a switch follows it.
+ */
+const SLACK = { screening: 5e-3, report: 1e-3 } as const;
+const COMPARATOR_SLACK = 1e-4;
 /** Between two looks at the caller's stop button: about two milliseconds. */
 const LOOK_EVERY = 1024;
 
@@ -59,6 +71,8 @@ export class Run {
   /** Row of the first probe. */
   readonly probeRows: number;
   readonly #senseFrom: number[];
+  /** Rows of probes and of what heats. */
+  readonly #alwaysNeeded: readonly number[];
   readonly #watches = new ActiveWatches();
   readonly #reported = new Set<string>();
   #y: Float64Array;
@@ -70,6 +84,8 @@ export class Run {
   readonly #jumpStates: Float64Array[] = [];
   readonly #jumpLevels: number[] = [];
   #level = AFTER_EVENT;
+  /** Level at which the last event was found. */
+  #trial = 0;
   #nextWave = 0;
 
   constructor(request: SolverRequest) {
@@ -96,6 +112,7 @@ export class Run {
     this.probeRows = layout.senses + senses.length;
     this.extremes = new Extremes(this.probeRows, probes.length);
     this.#n = this.plan.states.count;
+    this.#alwaysNeeded = [...probes.map((_, index) => this.probeRows + index), ...this.plan.heated.map(({ bend }) => layout.bend[bend]!)];
     this.x = startingStates(this.plan, start);
     this.#y = new Float64Array(this.#n);
     this.regions = startingRegions(this.plan, this.table, start);
@@ -189,14 +206,14 @@ export class Run {
       if (turn === WAKES - 1) return false;
       if (this.#applyControllers() && !this.#settleNow()) return false;
     }
-    this.#watches.clear();
-    for (const watch of this.#topology.watches) this.#watches.add(watch);
+    this.#watches.clear(this.#alwaysNeeded);
+    for (const watch of this.#topology.watches) this.#watches.add(watch, SLACK[this.#request.accuracy]);
     this.controllers.forEach((unit, index) => {
-      for (const watch of unit.watches()) this.#watches.add(this.#placed(watch, index));
+      for (const watch of unit.watches()) this.#watches.add(this.#placed(watch, index), COMPARATOR_SLACK);
     });
     this.#look(this.x, this.#v0, this.#rate0);
     if (this.#counting) this.extremes.see(this.#v0);
-    this.#level = AFTER_EVENT;
+    this.#level = Math.min(this.#level, AFTER_EVENT);
     return true;
   }
 
@@ -270,9 +287,7 @@ export class Run {
 
   /** Values and rates of every watched row at x. */
   #look(x: Float64Array, values: Float64Array, rates: Float64Array): void {
-    const { count } = this.topologies.layout;
-    rowsTimes(this.#topology.rows, count, x, this.#n, values);
-    rowsTimes(this.#topology.rates, count, x, this.#n, rates);
+    valuesAndRates(this.#watches.rows, this.#topology.rows, this.#topology.rates, x, this.#n, values, rates);
   }
 
   /** out = x a step of 2^level ticks later. */
@@ -293,20 +308,24 @@ export class Run {
       this.#look(this.#y, this.#v1, this.#rate1);
       const ticks = 2 ** level;
       const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, ticks * TICK_S, tolerance);
-      if (level > PROBE_LEVEL && !verdict.rough) this.#judgeProbes(ticks * TICK_S, PROBE_TOLERANCE[accuracy]);
-      if (verdict.rough && level > 0) {
+      if (level > PROBE_LEVEL) this.#judgeProbes(ticks * TICK_S, PROBE_TOLERANCE[accuracy]);
+      if (level > 0 && (verdict.strain > 1 || verdict.hidden)) {
         this.effort.rejected += 1;
-        level -= 1;
+        level = Math.max(0, level - Math.min(MOST_DOWN, Math.max(1, Math.round(Math.log2(verdict.strain) / 3))));
         continue;
       }
-      if (verdict.eventAt <= 1 && (1 - verdict.eventAt) * ticks > PAST) {
+      if (verdict.eventAt <= 1 && !verdict.close && (1 - verdict.eventAt) * ticks > PAST) {
         this.effort.rejected += 1;
+        this.#trial = level;
         return this.#jump(Math.max(1, Math.ceil(verdict.eventAt * ticks)));
       }
       const changed = this.#accept(ticks, level);
-      if (level < wanted) this.#level = level;
-      else if (verdict.mayGrow && level === this.#level) this.#level = Math.min(LONGEST, level + 1);
-      else if (!verdict.mayGrow) this.#level = level;
+      // a step cut short by something due keeps the level it was cut from
+      if (level < wanted || level === this.#level)
+        this.#level = Math.min(
+          LONGEST,
+          level + Math.max(0, Math.min(MOST_UP, Math.floor(-Math.log2(verdict.strain + Number.MIN_VALUE) / 3))),
+        );
       return changed || verdict.eventAt <= 1;
     }
   }
@@ -319,9 +338,8 @@ export class Run {
       const row = this.probeRows + index;
       const [v0, v1] = [this.#v0[row]!, this.#v1[row]!];
       const missed = Math.abs(v1 - v0 - 0.5 * seconds * (this.#rate0[row]! + this.#rate1[row]!));
-      const range = Math.max(most[index]! - least[index]!, Math.abs(v1 - v0), 0.02 * (Math.abs(v0) + Math.abs(v1)));
-      if (missed > tolerance * 4 * range) verdict.rough = true;
-      if (missed > tolerance * range) verdict.mayGrow = false;
+      const range = Math.max(most[index]! - least[index]!, Math.abs(v1 - v0), PROBE_SHARE * (Math.abs(v0) + Math.abs(v1)));
+      if (range > 0) verdict.strain = Math.max(verdict.strain, missed / (tolerance * range));
     }
   }
 
@@ -331,15 +349,15 @@ export class Run {
     for (let landing = 0; ; landing += 1) {
       this.#leap(goal);
       this.#look(this.#y, this.#v1, this.#rate1);
-      const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, goal * TICK_S, Number.POSITIVE_INFINITY);
-      const past = verdict.eventAt <= 1 ? (1 - verdict.eventAt) * goal : 0;
-      const hidden = verdict.rough && goal > 1;
+      const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, goal * TICK_S, 1);
+      const past = verdict.eventAt <= 1 && !verdict.close ? (1 - verdict.eventAt) * goal : 0;
+      const hidden = verdict.hidden && goal > 1;
       if ((past > PAST || hidden) && landing < LANDINGS) {
         goal = hidden ? Math.ceil(goal / 2) : Math.max(1, Math.min(goal - 1, Math.ceil(verdict.eventAt * goal)));
         continue;
       }
       const changed = this.#accept(goal, -1);
-      this.#level = 1;
+      this.#level = Math.max(LEAST_AFTER, this.#trial - 1);
       return changed || verdict.eventAt <= 1;
     }
   }
