@@ -1,0 +1,38 @@
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+export interface NgspiceRun {
+  readonly sha256: string;
+  readonly values: Readonly<Record<string, number>>;
+  readonly wallS: number;
+  readonly version: string;
+}
+
+/** The hash that ties a kept result to its netlist. */
+export const hashOf = (netlist: string): string => createHash('sha256').update(netlist).digest('hex');
+
+/** Runs ngspice in batch on a netlist with .meas lines. Throws when it did not reach the end: a kept result must be a whole one. */
+export function runNgspice(netlist: string, names: readonly string[]): NgspiceRun {
+  const folder = mkdtempSync(join(tmpdir(), 'mainsworthy-ngspice-'));
+  try {
+    const path = join(folder, 'circuit.cir');
+    writeFileSync(path, netlist);
+    const start = performance.now();
+    const text = execFileSync('ngspice', ['-b', path], { cwd: folder, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 2 ** 28 });
+    const wallS = (performance.now() - start) / 1000;
+    const values = Object.fromEntries(
+      names.map((name) => {
+        const found = new RegExp(`^${name}\\s*=\\s*([-+.0-9eE]+)`, 'im').exec(text);
+        if (found === null) throw new Error(`ngspice gave no ${name}:\n${text.slice(-2000)}`);
+        return [name, Number(found[1])];
+      }),
+    );
+    const version = /ngspice[- ](\d+[\d.]*)/i.exec(execFileSync('ngspice', ['--version'], { encoding: 'utf8' }))?.[1] ?? 'unknown';
+    return { sha256: hashOf(netlist), values, wallS, version };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
