@@ -43,8 +43,10 @@ function bendWatches(regions: readonly BendRegion[], at: number, row: number, st
   const out: Watch[] = [];
   if (toV < Number.POSITIVE_INFINITY) out.push({ row, sign: 1, offset: -toV, device, to: at + 1 });
   if (segment > 0) {
-    const forward = storedRow >= 0 && at === regions.length - 1;
-    out.push(forward ? { row: storedRow, sign: -1, offset: 0, device, to: at - 1 } : { row, sign: -1, offset: fromV, device, to: at - 1 });
+    const ends: Watch = { row, sign: -1, offset: fromV, device, to: at - 1 };
+    // with stored charge the junction conducts, backwards too, until the charge is gone
+    if (storedRow < 0 || at < regions.length - 1) out.push(ends);
+    else out.push({ ...ends, row: storedRow, offset: 0, also: { row, sign: -1, offset: fromV } });
   }
   return out;
 }
