@@ -57,7 +57,8 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
   const optocoupler = (part: Optocoupler): void => {
     const { ref, led, transistor, forward, collectorA, poleHz, saturationOhms } = part;
     const share = collectorA[1]! / forward[1]![0];
-    if (collectorA.some((amps, index) => Math.abs(amps / forward[index]![0] - share) > 1e-9)) throw new Error('the printed optocoupler has one ratio');
+    if (collectorA.some((amps, index) => Math.abs(amps / forward[index]![0] - share) > 1e-9))
+      throw new Error('the printed optocoupler has one ratio');
     lines.push(
       `D${ref} ${n(led[0])} x${ref} ${model(ref)}`,
       `VS${ref} x${ref} ${n(led[1])} 0`,
@@ -96,7 +97,10 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
         capacitor(part.ref, n(part.pins[0]), n(part.pins[1]), part.farads, part.ohms, part.initialV ?? 0);
         break;
       case 'inductor':
-        lines.push(`L${part.ref} ${n(part.pins[0])} y${part.ref} ${part.henries} IC=${part.initialA ?? 0}`, `RW${part.ref} y${part.ref} ${n(part.pins[1])} ${part.ohms}`);
+        lines.push(
+          `L${part.ref} ${n(part.pins[0])} y${part.ref} ${part.henries} IC=${part.initialA ?? 0}`,
+          `RW${part.ref} y${part.ref} ${n(part.pins[1])} ${part.ohms}`,
+        );
         break;
       case 'diode':
         lines.push(`D${part.ref} ${n(part.pins[0])} ${n(part.pins[1])} ${model(part.ref)}`);
@@ -121,7 +125,10 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
         optocoupler(part);
         break;
       case 'dcSource':
-        lines.push(`V${part.ref} v${part.ref} ${n(part.pins[1])} ${part.volts}`, `RV${part.ref} v${part.ref} ${n(part.pins[0])} ${part.ohms}`);
+        lines.push(
+          `V${part.ref} v${part.ref} ${n(part.pins[1])} ${part.volts}`,
+          `RV${part.ref} v${part.ref} ${n(part.pins[0])} ${part.ohms}`,
+        );
         break;
       case 'mains':
         lines.push(
@@ -146,7 +153,11 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
     const { saturationA, ideality, seriesOhms } = JUNCTIONS[name as keyof typeof JUNCTIONS];
     lines.push(`.model ${name} D(IS=${saturationA} N=${ideality} RS=${seriesOhms})`);
   }
-  lines.push(...(choice.more ?? []), `.options ${choice.options}`, `.tran ${choice.longestStepS} ${choice.stopS} 0 ${choice.longestStepS} uic`);
+  lines.push(
+    ...(choice.more ?? []),
+    `.options ${choice.options}`,
+    `.tran ${choice.longestStepS} ${choice.stopS} 0 ${choice.longestStepS} uic`,
+  );
   for (const { name, kind, of } of choice.measures)
     lines.push(`BM${name} m${name} 0 V=${of}`, `.meas tran ${name} ${kind} V(m${name}) from=${choice.fromS} to=${choice.stopS}`);
   lines.push(`.save ${choice.measures.map(({ name }) => `V(m${name})`).join(' ')}`);

@@ -21,7 +21,12 @@ export function runNgspice(netlist: string, names: readonly string[]): NgspiceRu
     const path = join(folder, 'circuit.cir');
     writeFileSync(path, netlist);
     const start = performance.now();
-    const text = execFileSync('ngspice', ['-b', path], { cwd: folder, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 2 ** 28 });
+    const text = execFileSync('ngspice', ['-b', path], {
+      cwd: folder,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+      maxBuffer: 2 ** 28,
+    });
     const wallS = (performance.now() - start) / 1000;
     const values = Object.fromEntries(
       names.map((name) => {

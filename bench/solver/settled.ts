@@ -6,13 +6,18 @@ import type { Described } from './adapter.ts';
 /** A run that must be possible. */
 export function mustRun(request: Parameters<typeof simulate>[0]): SolverResult {
   const result = simulate(request);
-  if (Array.isArray(result)) throw new Error(result.filter(isRefusal).map((one) => JSON.stringify(one)).join('\n'));
+  if (Array.isArray(result))
+    throw new Error(
+      result
+        .filter(isRefusal)
+        .map((one) => JSON.stringify(one))
+        .join('\n'),
+    );
   return result as SolverResult;
 }
 
-/** The same circuit with its capacitors charged as they are after `seconds`: both programs start there, and neither has to settle. */
-export function settled(described: Described, seconds: number): Described {
-  const { circuit } = described;
+/** Voltages of the capacitors after `seconds`, six digits. */
+export function settledVoltages({ circuit }: Described, seconds: number): Record<string, number> {
   const { end } = mustRun({
     circuit,
     stopS: seconds,
@@ -23,8 +28,14 @@ export function settled(described: Described, seconds: number): Described {
     most: { steps: 1e9, topologies: 5000 },
     endAtRating: false,
   });
-  const parts = circuit.parts.map((part) =>
-    part.kind === 'capacitor' ? { ...part, initialV: Number((end.states[`${part.ref}/0`] ?? 0).toPrecision(6)) } : part,
+  return Object.fromEntries(
+    circuit.parts.flatMap(({ kind, ref }) => (kind === 'capacitor' ? [[ref, Number((end.states[`${ref}/0`] ?? 0).toPrecision(6))]] : [])),
   );
+}
+
+/** The same circuit with its capacitors charged to these voltages: both programs start there, and neither has to settle. */
+export function startingAt(described: Described, volts: Readonly<Record<string, number>>): Described {
+  const { circuit } = described;
+  const parts = circuit.parts.map((part) => (part.kind === 'capacitor' ? { ...part, initialV: volts[part.ref] ?? 0 } : part));
   return { ...described, circuit: { ...circuit, parts } };
 }

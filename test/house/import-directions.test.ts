@@ -12,6 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/table': ['core/quantity', 'core/source', 'core/trace'],
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
   'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
+  'core/solver': ['core/quantity', 'core/source', 'core/trace', 'core/formula', 'core/circuit'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   'core/result': ['core/quantity', 'core/source'],
@@ -71,6 +72,8 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
+  'core/solver': ['ml-matrix'],
+  present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
   server: [

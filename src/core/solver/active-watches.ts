@@ -55,10 +55,11 @@ export class ActiveWatches {
     this.#slack[at] = slack;
     this.#row[at] = watch.row;
     this.#sign[at] = watch.sign;
-    this.#offset[at] = watch.offset;
+    // an event is what rises above the threshold, so the threshold comes off here once
+    this.#offset[at] = watch.offset - FIRES_ABOVE;
     this.#alsoRow[at] = watch.also?.row ?? -1;
     this.#alsoSign[at] = watch.also?.sign ?? 0;
-    this.#alsoOffset[at] = watch.also?.offset ?? 0;
+    this.#alsoOffset[at] = (watch.also?.offset ?? 0) - FIRES_ABOVE;
     this.count = at + 1;
   }
 
@@ -80,11 +81,11 @@ export class ActiveWatches {
       const missed = Math.abs(g1 - g0 - 0.5 * (up + down));
       const strain = missed / (tolerance * (Math.abs(g0) + Math.abs(g1) + Math.abs(up) + Math.abs(down) + NEAR));
       if (strain > verdict.strain) verdict.strain = strain;
-      if (g1 > FIRES_ABOVE) {
+      if (g1 > 0) {
         const at = this.#eventAt(w, crossing(g0, up, g1, down), v0, rate0, v1, rate1, seconds);
         if (at < verdict.eventAt) verdict.eventAt = at;
         if (at <= 1 && g1 > this.#slack[w]!) verdict.close = false;
-      } else if (up > 0 && down < 0 && g0 < 0 && this.#alsoRow[w]! < 0 && insideHighest(g0, up, g1, down) > FIRES_ABOVE) {
+      } else if (up > 0 && down < 0 && g0 < 0 && this.#alsoRow[w]! < 0 && insideHighest(g0, up, g1, down) > 0) {
         verdict.hidden = true;
       }
     }
@@ -105,7 +106,7 @@ export class ActiveWatches {
     const sign = this.#alsoSign[w]!;
     const g0 = sign * v0[row]! + this.#alsoOffset[w]!;
     const g1 = sign * v1[row]! + this.#alsoOffset[w]!;
-    if (g1 <= FIRES_ABOVE) return 2;
+    if (g1 <= 0) return 2;
     return Math.max(first, crossing(g0, sign * rate0[row]! * seconds, g1, sign * rate1[row]! * seconds));
   }
 }

@@ -15,37 +15,27 @@ import { type RegionTable, regionAt, tableOfRegions } from './regions.ts';
 import type { Effort, Outcome, RunFinding, SolverRequest } from './request.ts';
 import { FIRES_ABOVE, firedBy, settle } from './settle.ts';
 import { startingRegions, startingStates } from './snapshot.ts';
+import {
+  AFTER_EVENT,
+  COMPARATOR_SLACK,
+  LANDINGS,
+  LEAST_AFTER,
+  LONGEST,
+  LONGEST_HEATED,
+  LOOK_EVERY,
+  MOST_DOWN,
+  MOST_UP,
+  PAST,
+  PAST_SLACK,
+  PROBE_LEVEL,
+  PROBE_SHARE,
+  PROBE_TOLERANCE,
+  SLACK,
+  TOLERANCE,
+  WAKES,
+} from './step-settings.ts';
 import { TICK_LEVEL, TICK_S, Topologies, type Topology } from './topology.ts';
 import type { Watch } from './watch.ts';
-
-/** Share of an event function's size and movement that the straight line through its rates may miss. */
-const TOLERANCE = { screening: 0.5, report: 0.1 } as const;
-/** Levels a step may be shortened or lengthened at once. */
-const MOST_DOWN = 4;
-const MOST_UP = 3;
-/** The same for a probe, of the range it has covered; a probe asks for no step below `PROBE_LEVEL`. */
-const PROBE_TOLERANCE = { screening: 0.2, report: 0.02 } as const;
-/** Before a probe has moved, this share of its value counts as its range. */
-const PROBE_SHARE = 0.02;
-const PROBE_LEVEL = 4;
-/** Longest and shortest first step after an event, and the longest of all: 2^6 ticks = 30 ns, 2^2 = 2 ns, 2^21 = 1 ms. */
-const AFTER_EVENT = 6;
-const LEAST_AFTER = 2;
-const LONGEST = 21;
-/** An event may be passed by this many ticks. */
-const PAST = 2;
-/** Tries to land on an event before the present one is taken. */
-const LANDINGS = 6;
-/** Times controllers may be woken at one instant. */
-const WAKES = 50;
-/**
- * How far past its corner a straight piece may be left, volts: both pieces agree there, so that what is missed is of second order. A
- * controller's comparator must be met more closely, since a switch follows it.
- */
-const SLACK = { screening: 5e-3, report: 1e-3 } as const;
-const COMPARATOR_SLACK = 1e-4;
-/** Between two looks at the caller's stop button: about two milliseconds. */
-const LOOK_EVERY = 1024;
 
 /** One run: the present state, and what has been seen on the way. */
 export class Run {
@@ -157,7 +147,8 @@ export class Run {
     const begin = this.tick;
     const stop = begin + Math.round(stopS / TICK_S);
     const from = begin + Math.round(fromS / TICK_S);
-    const longest = waveform === undefined ? LONGEST : Math.max(0, Math.min(LONGEST, Math.floor(Math.log2(waveform.spacingS / TICK_S))));
+    const allowed = this.plan.heated.length > 0 ? LONGEST_HEATED : LONGEST;
+    const longest = waveform === undefined ? allowed : Math.max(0, Math.min(allowed, Math.floor(Math.log2(waveform.spacingS / TICK_S))));
     this.#nextWave = waveform === undefined ? Number.POSITIVE_INFINITY : begin + Math.round(waveform.fromS / TICK_S);
     if (!this.#react()) return 'noConsistentState';
     let looked = 0;
@@ -314,7 +305,7 @@ export class Run {
         level = Math.max(0, level - Math.min(MOST_DOWN, Math.max(1, Math.round(Math.log2(verdict.strain) / 3))));
         continue;
       }
-      if (verdict.eventAt <= 1 && !verdict.close && (1 - verdict.eventAt) * ticks > PAST) {
+      if (verdict.eventAt <= 1 && (1 - verdict.eventAt) * ticks > (verdict.close ? PAST_SLACK[accuracy] : PAST)) {
         this.effort.rejected += 1;
         this.#trial = level;
         return this.#jump(Math.max(1, Math.ceil(verdict.eventAt * ticks)));
@@ -350,9 +341,9 @@ export class Run {
       this.#leap(goal);
       this.#look(this.#y, this.#v1, this.#rate1);
       const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, goal * TICK_S, 1);
-      const past = verdict.eventAt <= 1 && !verdict.close ? (1 - verdict.eventAt) * goal : 0;
+      const past = verdict.eventAt <= 1 ? (1 - verdict.eventAt) * goal : 0;
       const hidden = verdict.hidden && goal > 1;
-      if ((past > PAST || hidden) && landing < LANDINGS) {
+      if ((past > (verdict.close ? PAST_SLACK[this.#request.accuracy] : PAST) || hidden) && landing < LANDINGS) {
         goal = hidden ? Math.ceil(goal / 2) : Math.max(1, Math.min(goal - 1, Math.ceil(verdict.eventAt * goal)));
         continue;
       }

@@ -8,6 +8,9 @@ const LONGEST_S = 60;
 /** Straight pieces of one curve: the list of regions keeps them in a byte, with room for modes. */
 const MOST_POINTS = 12;
 
+/** Less leakage, as a share of a winding's inductance, is beyond what sixteen digits can keep apart; no wound part has so little. House choice. */
+const LEAST_LEAKAGE = 1e-5;
+
 /** Everything about a request that cannot be run; empty when it can. */
 export function validateRequest(request: SolverRequest): Refusal[] {
   const { circuit, stopS, fromS, probes, waveform } = request;
@@ -148,6 +151,16 @@ function validatePart(part: Part, circuit: Circuit): Refusal[] {
       const tight = part.windings.filter(({ leakageH }) => leakageH === 0).length;
       const out: Refusal[] = [];
       if (part.windings.length < 2) out.push(refuse('too-few-windings', String(part.windings.length), 'at least two windings', { place }));
+      const turns = part.windings[0]?.turns ?? 1;
+      for (const { name, turns: own, leakageH } of part.windings) {
+        const share = leakageH / (part.magnetisingH * (own / turns) * (own / turns));
+        if (leakageH > 0 && share < LEAST_LEAKAGE)
+          out.push(
+            refuse('no-leakage', String(leakageH), `a leakage of at least ${LEAST_LEAKAGE} of the winding's inductance`, {
+              place: `${place}/windings/${name}`,
+            }),
+          );
+      }
       if (tight > 1) out.push(refuse('no-leakage', String(tight), 'leakage in all windings but one', { place: `${place}/windings` }));
       return out;
     }
