@@ -1,4 +1,5 @@
 import { multiply } from './dense.ts';
+import { powerOfTwo } from './power-of-two.ts';
 
 /**
  * Exact steps of x' = A x: x(t + h) = x(t) + F x(t), F = exp(A h) - I, for h = 2^level seconds. Doubling the step is
@@ -31,7 +32,7 @@ function balance(a: Float64Array, n: number): Float64Array {
         row += Math.abs((a[i * n + j]! * scale[j]!) / scale[i]!);
         column += Math.abs((a[j * n + i]! * scale[i]!) / scale[j]!);
       }
-      if (row > 0 && column > 0) scale[i]! *= 2 ** Math.round(Math.log2(row / column) / 2);
+      if (row > 0 && column > 0) scale[i]! *= powerOfTwo(Math.round(Math.log2(row / column) / 2));
     }
   }
   return scale;
@@ -52,7 +53,7 @@ function balancedNorm(a: Float64Array, n: number): number {
 export function startChain(a: Float64Array, n: number, level: number): IncrementChain {
   const norm = balancedNorm(a, n);
   const lowest = Math.min(level, norm > 0 ? Math.floor(Math.log2(SMALL / norm)) : level);
-  const h = 2 ** lowest;
+  const h = powerOfTwo(lowest);
   const x = a.map((value) => value * h);
   // F = X (I + X/2 (I + X/3 (...)))
   let sum = new Float64Array(n * n);

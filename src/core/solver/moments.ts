@@ -1,5 +1,6 @@
 import { multiply } from './dense.ts';
 import { incrementAt } from './increment-matrix.ts';
+import { powerOfTwo } from './power-of-two.ts';
 import { TICK_LEVEL, type Topology } from './topology.ts';
 
 /**
@@ -45,7 +46,7 @@ export function integralOfMoments(topology: Topology): Float64Array | null {
     for (let i = 0; i < size; i += 1) other[i]! += half[i]!;
     for (let i = 0; i < size; i += 1) sum[i]! += other[i]!;
   }
-  const h = 2 ** lowest;
+  const h = powerOfTwo(lowest);
   const total = new Float64Array(size);
   // Σ h^(k+1) / (k+1)! L^k S, L S = A S + S Aᵀ
   for (let term = 1; ; term += 1) {

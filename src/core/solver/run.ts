@@ -1,7 +1,6 @@
 import { ActiveWatches } from './active-watches.ts';
 import type { Circuit } from './circuit.ts';
-import { controlOf } from './controller/control-of.ts';
-import type { ControlUnit } from './controller/control-unit.ts';
+import { ControlBoard } from './control-board.ts';
 import { rowsTimes, rowTimes, valuesAndRates } from './dense.ts';
 import { Extremes } from './extremes.ts';
 import { cold, type HeatState, heatUp } from './heat.ts';
@@ -13,7 +12,7 @@ import { planCircuit } from './plan-circuit.ts';
 import { probeRow } from './probe-row.ts';
 import { type RegionTable, regionAt, tableOfRegions } from './regions.ts';
 import type { Effort, Outcome, RunFinding, SolverRequest } from './request.ts';
-import { FIRES_ABOVE, firedBy, settle } from './settle.ts';
+import { settle } from './settle.ts';
 import { startingRegions, startingStates } from './snapshot.ts';
 import {
   AFTER_EVENT,
@@ -35,7 +34,6 @@ import {
   WAKES,
 } from './step-settings.ts';
 import { TICK_LEVEL, TICK_S, Topologies, type Topology } from './topology.ts';
-import type { Watch } from './watch.ts';
 
 /** One run: the present state, and what has been seen on the way. */
 export class Run {
@@ -43,7 +41,7 @@ export class Run {
   readonly plan: Plan;
   readonly table: RegionTable;
   readonly topologies: Topologies;
-  readonly controllers: readonly ControlUnit[];
+  readonly board: ControlBoard;
   readonly heat: HeatState;
   readonly findings: RunFinding[] = [];
   readonly extremes: Extremes;
@@ -60,7 +58,6 @@ export class Run {
   readonly #n: number;
   /** Row of the first probe. */
   readonly probeRows: number;
-  readonly #senseFrom: number[];
   /** Rows of probes and of what heats. */
   readonly #alwaysNeeded: readonly number[];
   readonly #watches = new ActiveWatches();
@@ -84,9 +81,8 @@ export class Run {
     this.circuit = circuit;
     this.plan = planCircuit(circuit);
     this.table = tableOfRegions(this.plan);
-    const node = (net: string): number => this.plan.nodeOf.get(net)!;
-    this.controllers = circuit.parts.flatMap((part) => (part.kind === 'controller' ? [controlOf(part, node)] : []));
-    const senses = this.controllers.flatMap((unit) => unit.senses);
+    this.board = new ControlBoard(circuit, this.plan);
+    const { senses } = this.board;
     this.topologies = new Topologies(
       this.plan,
       this.table,
@@ -94,11 +90,7 @@ export class Run {
       probes.map(({ of }) => probeRow(circuit, of)),
     );
     const { layout } = this.topologies;
-    let next = layout.senses;
-    this.#senseFrom = this.controllers.map((unit) => {
-      next += unit.senses.length;
-      return next - unit.senses.length;
-    });
+    this.board.place(layout.senses);
     this.probeRows = layout.senses + senses.length;
     this.extremes = new Extremes(this.probeRows, probes.length);
     this.#n = this.plan.states.count;
@@ -116,7 +108,7 @@ export class Run {
     ];
     if (typeof start !== 'string') {
       this.tick = start.ticks;
-      for (const unit of this.controllers) {
+      for (const unit of this.board.units) {
         const kept = start.controllers[unit.ref];
         if (kept !== undefined) unit.load(kept);
       }
@@ -154,7 +146,7 @@ export class Run {
     let looked = 0;
     while (this.tick < stop) {
       if (!this.#counting && this.tick >= from) this.#startCounting();
-      const until = Math.min(stop, this.#counting ? stop : from, ...this.controllers.map((unit) => unit.due()));
+      const until = Math.min(stop, this.#counting ? stop : from, this.board.due());
       if (until <= this.tick) {
         if (!this.#react()) return 'noConsistentState';
         continue;
@@ -187,49 +179,23 @@ export class Run {
     this.effort.events += 1;
     if (!this.#settleNow()) return false;
     for (let turn = 0; turn < WAKES; turn += 1) {
-      let woken = false;
-      this.controllers.forEach((unit, index) => {
-        if (unit.due() > this.tick && !this.#wants(index)) return;
-        woken = true;
-        unit.wake(this.tick, (sense) => rowTimes(this.#topology.rows, this.#senseFrom[index]! + sense, this.x, this.#n));
-      });
-      if (!woken) break;
+      if (!this.board.wake(this.tick, this.#topology, this.x, this.#n)) break;
       if (turn === WAKES - 1) return false;
       if (this.#applyControllers() && !this.#settleNow()) return false;
     }
     this.#watches.clear(this.#alwaysNeeded);
     for (const watch of this.#topology.watches) this.#watches.add(watch, SLACK[this.#request.accuracy]);
-    this.controllers.forEach((unit, index) => {
-      for (const watch of unit.watches()) this.#watches.add(this.#placed(watch, index), COMPARATOR_SLACK);
-    });
+    for (const watch of this.board.watches()) this.#watches.add(watch, COMPARATOR_SLACK);
     this.#look(this.x, this.#v0, this.#rate0);
     if (this.#counting) this.extremes.see(this.#v0);
     this.#level = Math.min(this.#level, AFTER_EVENT);
     return true;
   }
 
-  #placed(watch: ReturnType<ControlUnit['watches']>[number], unit: number): Watch {
-    const from = this.#senseFrom[unit]!;
-    const { sense, sign, offset, also } = watch;
-    const base = { row: from + sense, sign, offset, device: -1, to: 0 };
-    return also === undefined ? base : { ...base, also: { row: from + also.sense, sign: also.sign, offset: also.offset } };
-  }
-
-  #wants(unit: number): boolean {
-    return this.controllers[unit]!.watches().some(
-      (watch) => firedBy(this.#topology, this.x, this.#n, this.#placed(watch, unit)) > FIRES_ABOVE,
-    );
-  }
-
   /** Puts switches and supply currents where the controllers want them; says whether anything moved. */
   #applyControllers(): boolean {
     let moved = false;
-    for (const unit of this.controllers) {
-      const gate = this.plan.bends.findIndex(({ ref }) => ref === unit.drives);
-      const supply = this.plan.bends.findIndex(({ ref }) => ref === unit.ref);
-      if (this.#setMode(gate, unit.on ? 1 : 0)) moved = true;
-      if (this.#setMode(supply, unit.running ? 1 : 0)) moved = true;
-    }
+    for (const { bend, mode } of this.board.modes()) if (this.#setMode(bend, mode)) moved = true;
     return moved;
   }
 
@@ -291,13 +257,13 @@ export class Run {
   #step(limit: number, longest: number): boolean {
     const { accuracy } = this.#request;
     const tolerance = TOLERANCE[accuracy];
-    let level = Math.min(this.#level, longest, 31 - Math.clz32(Math.min(limit, 2 ** 30)));
+    let level = Math.min(this.#level, longest, 31 - Math.clz32(Math.min(limit, 1 << 30)));
     const wanted = level;
     for (;;) {
       this.#advance(this.x, level, this.#y);
       this.effort.steps += 1;
       this.#look(this.#y, this.#v1, this.#rate1);
-      const ticks = 2 ** level;
+      const ticks = 1 << level;
       const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, ticks * TICK_S, tolerance);
       if (level > PROBE_LEVEL) this.#judgeProbes(ticks * TICK_S, PROBE_TOLERANCE[accuracy]);
       if (level > 0 && (verdict.strain > 1 || verdict.hidden)) {

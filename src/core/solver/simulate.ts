@@ -44,9 +44,9 @@ export function simulate(request: SolverRequest): SolverResult | readonly Refusa
     sourceW: seconds > 0 ? watts(integrals.sourceJ) : {},
     findings: run.findings,
     energy,
-    controllers: Object.fromEntries(run.controllers.map((unit) => [unit.ref, { ...unit.counts, running: unit.running }])),
+    controllers: Object.fromEntries(run.board.units.map((unit) => [unit.ref, { ...unit.counts, running: unit.running }])),
     waveform: run.waveform,
-    end: takeSnapshot(run.plan, run.tick, run.x, run.regions, run.heat, run.controllers),
+    end: takeSnapshot(run.plan, run.tick, run.x, run.regions, run.heat, run.board.units),
     effort: { ...run.effort },
   };
 }

@@ -13,12 +13,13 @@ import {
   voltageRow,
 } from './network.ts';
 import type { Plan, Sense } from './plan.ts';
+import { powerOfTwo } from './power-of-two.ts';
 import { keyOf, type RegionTable } from './regions.ts';
 import { layRows, type RowLayout, type Watch, watchesOf } from './watch.ts';
 
 /** Smallest step, 2^-31 s = 0.47 ns: times are whole numbers of it. */
 export const TICK_LEVEL = -31;
-export const TICK_S = 2 ** TICK_LEVEL;
+export const TICK_S = powerOfTwo(TICK_LEVEL);
 
 /** All that is known of the circuit while no part changes its region. */
 export interface Topology {
