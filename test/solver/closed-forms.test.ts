@@ -95,7 +95,7 @@ describe('a half-wave rectifier', () => {
     // 1/2π ∫ (crest sin x - knee) dx between the crossings
     const expected = (share * (2 * crest * Math.cos(from) - knee * (Math.PI - 2 * from))) / (2 * Math.PI);
     close(numberOf(result, 'out').mean, expected, 1e-5);
-    close(numberOf(result, 'out').most, share * (crest - knee), 1e-5);
+    close(numberOf(result, 'out').most, share * (crest - knee), 1e-4);
   });
   it('holds its capacitor near the crest, less what the load takes until the next one', () => {
     const parts = [

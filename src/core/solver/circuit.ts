@@ -68,6 +68,7 @@ export interface Diode extends Named {
   readonly pins: Pins;
   /** Two to four points of the forward curve; the first chord, drawn on, meets zero current at the knee. */
   readonly forward: CurvePoints;
+  /** Junction capacitance; 2 pF where nothing is known. */
   readonly junctionF?: number;
   readonly breakdown?: Breakdown;
   /** Leakage conductance when off. */
@@ -88,12 +89,16 @@ export interface Winding {
   readonly ohms: number;
   /** Leakage inductance of this winding, on its own side. */
   readonly leakageH: number;
+  /** Self-capacitance, damped as the winding's own loss damps it. A winding that hangs on nothing else should have one. */
+  readonly selfF?: number;
 }
 export interface Transformer extends Named {
   readonly kind: 'transformer';
   readonly windings: readonly Winding[];
   /** Magnetising inductance seen at the first winding. */
   readonly magnetisingH: number;
+  /** Capacitance between two windings, from first pin to first pin. */
+  readonly between?: readonly { readonly windings: readonly [string, string]; readonly farads: number; readonly ohms: number }[];
   /** Core loss as a resistance across the first winding. */
   readonly coreOhms?: number;
   readonly saturation?: Saturation;
@@ -190,7 +195,7 @@ export interface Lockout {
   readonly stopV: number;
   readonly idleA: number;
   readonly runningA: number;
-  readonly overvoltage?: { readonly volts: number; readonly then: 'latch' | 'hiccup' };
+  readonly overvoltage?: { readonly volts: number; readonly after: 'latch' | 'hiccup' };
 }
 export type ControlLaw = PeakCurrentLaw | ValleyLaw | PrimarySideLaw;
 interface CurrentLimit {
@@ -210,7 +215,7 @@ interface FeedbackPin {
   /** No pulses below `stopV` until the pin is back above `goV`. */
   readonly burst: { readonly stopV: number; readonly goV: number };
   /** Feedback above `volts` for `seconds` is an overload. */
-  readonly overload?: { readonly volts: number; readonly seconds: number; readonly then: 'latch' | 'hiccup' };
+  readonly overload?: { readonly volts: number; readonly seconds: number; readonly after: 'latch' | 'hiccup' };
 }
 export interface PeakCurrentLaw extends CurrentLimit, FeedbackPin {
   readonly type: 'peakCurrent';

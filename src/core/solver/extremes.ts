@@ -4,11 +4,15 @@ import { hermite } from './locate-event.ts';
 export class Extremes {
   readonly least: Float64Array;
   readonly most: Float64Array;
+  /** Time spent above the level, since the run began, seconds. */
+  aboveS = 0;
+  readonly #above: { readonly index: number; readonly level: number } | null;
   readonly #from: number;
   readonly #count: number;
 
-  /** `from`: row of the first probe. */
-  constructor(from: number, count: number) {
+  /** `from`: row of the first probe; `above`: a level that one of them is held against. */
+  constructor(from: number, count: number, above: { readonly index: number; readonly level: number } | null) {
+    this.#above = above;
     this.#from = from;
     this.#count = count;
     this.least = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
@@ -27,6 +31,7 @@ export class Extremes {
 
   /** A step of `seconds` between two points. */
   pass(v0: Float64Array, rate0: Float64Array, v1: Float64Array, rate1: Float64Array, seconds: number): void {
+    if (this.#above !== null && v1[this.#from + this.#above.index]! > this.#above.level) this.aboveS += seconds;
     for (let index = 0; index < this.#count; index += 1) {
       const row = this.#from + index;
       this.#put(index, v1[row]!);

@@ -17,6 +17,8 @@ import { coolingSteps } from './thermistor.ts';
 
 /** Series resistance of junction capacitances, ohm: well below what surrounds them. House choice. */
 const JUNCTION_OHMS = 1;
+/** Junction capacitance of a diode of which nothing is known, farad: without one its voltage would have no inertia. House choice. */
+const JUNCTION_F = 2e-12;
 /** A controller's supply current is drawn in full from this voltage on. House choice. */
 const SUPPLY_FROM_V = 1;
 /** Reverse conduction of a bipolar transistor, through its collector junction: volts and ohms. House choice, common practice. */
@@ -47,12 +49,12 @@ export function planCircuit(circuit: Circuit): Plan {
   const conduct = (ref: string, pins: readonly [string, string], siemens: number) => conductances.push({ ...ends(ref, pins), siemens });
   const bend = (ref: string, pins: readonly [string, string], modes: Bend['modes'], stored: Bend['stored'] = null) =>
     bends.push({ ...ends(ref, pins), modes, stored }) - 1;
-  const hold = (ref: string, pins: readonly [string, string], farads: number) =>
-    charges.push({ ...ends(ref, pins), farads, ohms: JUNCTION_OHMS, initialV: 0, ratedV: null });
+  const hold = (ref: string, pins: readonly [string, string], farads: number, ohms = JUNCTION_OHMS) =>
+    charges.push({ ...ends(ref, pins), farads, ohms, initialV: 0, ratedV: null });
 
   const addDiode = (part: Diode): void => {
     bend(part.ref, part.pins, [diodeCurve(part.forward, part.leakS ?? OFF_SIEMENS, part.breakdown)]);
-    if (part.junctionF !== undefined) hold(part.ref, part.pins, part.junctionF);
+    hold(part.ref, part.pins, part.junctionF ?? JUNCTION_F);
   };
   const addTransformer = (part: Transformer): void => {
     const [first] = part.windings;
@@ -70,7 +72,15 @@ export function planCircuit(circuit: Circuit): Plan {
         ohms,
       })),
     });
-    for (const winding of part.windings) conduct(part.ref, winding.pins, OFF_SIEMENS);
+    for (const { pins, selfF, leakageH } of part.windings) {
+      conduct(part.ref, pins, OFF_SIEMENS);
+      // twice the characteristic resistance leaves no ring between leakage and self-capacitance
+      if (selfF !== undefined) hold(part.ref, pins, selfF, Math.max(JUNCTION_OHMS, 2 * Math.sqrt(leakageH / selfF)));
+    }
+    for (const { windings, farads, ohms } of part.between ?? []) {
+      const [one, other] = windings.map((name) => part.windings.find((winding) => winding.name === name)!.pins[0]);
+      hold(part.ref, [one!, other!], farads, ohms);
+    }
     if (part.coreOhms !== undefined) conduct(part.ref, first!.pins, 1 / part.coreOhms);
   };
   const addController = (part: Controller): void => {

@@ -51,6 +51,8 @@ export interface SolverRequest {
   readonly most: { readonly steps: number; readonly topologies: number };
   /** End at the first rating exceeded. */
   readonly endAtRating: boolean;
+  /** Time is counted that a probe spends above a level (to the length of a step). */
+  readonly above?: { readonly probe: string; readonly level: number };
   readonly cancelled?: () => boolean;
   /** Share of the time that has been simulated. */
   readonly progress?: (share: number) => void;

@@ -2,6 +2,7 @@ import { ActiveWatches } from './active-watches.ts';
 import type { Circuit } from './circuit.ts';
 import { ControlBoard } from './control-board.ts';
 import { rowsTimes, rowTimes, valuesAndRates } from './dense.ts';
+import { storedEnergy } from './energy-balance.ts';
 import { Extremes } from './extremes.ts';
 import { cold, type HeatState, heatUp } from './heat.ts';
 import { incrementAt } from './increment-matrix.ts';
@@ -50,9 +51,10 @@ export class Run {
   tick: number;
   x: Float64Array;
   regions: Uint8Array;
-  /** Where counting begins; states and storage there are kept for the energy account. */
   #counting = false;
-  onCounting: (() => void) | null = null;
+  /** Where counting began, and what was stored there, joule. */
+  countedFrom = 0;
+  storedThen = 0;
   #topology!: Topology;
   readonly #request: SolverRequest;
   readonly #n: number;
@@ -73,7 +75,7 @@ export class Run {
   #level = AFTER_EVENT;
   /** Level at which the last event was found. */
   #trial = 0;
-  #nextWave = 0;
+  #nextWave = -1;
 
   constructor(request: SolverRequest) {
     const { circuit, probes, start } = request;
@@ -92,7 +94,9 @@ export class Run {
     const { layout } = this.topologies;
     this.board.place(layout.senses);
     this.probeRows = layout.senses + senses.length;
-    this.extremes = new Extremes(this.probeRows, probes.length);
+    const { above } = request;
+    const held = above === undefined ? null : { index: probes.findIndex(({ id }) => id === above.probe), level: above.level };
+    this.extremes = new Extremes(this.probeRows, probes.length, held);
     this.#n = this.plan.states.count;
     this.#alwaysNeeded = [...probes.map((_, index) => this.probeRows + index), ...this.plan.heated.map(({ bend }) => layout.bend[bend]!)];
     this.x = startingStates(this.plan, start);
@@ -120,6 +124,9 @@ export class Run {
     this.waveform = request.waveform === undefined ? null : { timeS: [], values: probes.map(() => []) };
   }
 
+  get counts(): boolean {
+    return this.#counting;
+  }
   get topology(): Topology {
     return this.#topology;
   }
@@ -133,17 +140,19 @@ export class Run {
     this.x[sine + 1] = Math.cos(angle);
   }
 
-  /** Runs to the end; the answer says how it ended. */
-  toEnd(): Outcome {
-    const { stopS, fromS, most, cancelled, progress, waveform } = this.#request;
+  /** Runs on for `stopS`, counting from `fromS` after now; the answer says how it ended. May be called again. */
+  forward(stopS: number, fromS: number): Outcome {
+    const { most, cancelled, progress, waveform, endAtRating } = this.#request;
     const begin = this.tick;
     const stop = begin + Math.round(stopS / TICK_S);
     const from = begin + Math.round(fromS / TICK_S);
+    this.#counting = false;
     const allowed = this.plan.heated.length > 0 ? LONGEST_HEATED : LONGEST;
     const longest = waveform === undefined ? allowed : Math.max(0, Math.min(allowed, Math.floor(Math.log2(waveform.spacingS / TICK_S))));
-    this.#nextWave = waveform === undefined ? Number.POSITIVE_INFINITY : begin + Math.round(waveform.fromS / TICK_S);
+    if (this.#nextWave < 0)
+      this.#nextWave = waveform === undefined ? Number.POSITIVE_INFINITY : begin + Math.round(waveform.fromS / TICK_S);
     if (!this.#react()) return 'noConsistentState';
-    let looked = 0;
+    let looked = this.effort.steps;
     while (this.tick < stop) {
       if (!this.#counting && this.tick >= from) this.#startCounting();
       const until = Math.min(stop, this.#counting ? stop : from, this.board.due());
@@ -153,8 +162,7 @@ export class Run {
       }
       const event = this.#step(until - this.tick, longest);
       if (event && !this.#react()) return 'noConsistentState';
-      if (this.#request.endAtRating && this.findings.some(({ code }) => code === 'ratingExceeded' || code === 'breakdown'))
-        return 'ratingExceeded';
+      if (endAtRating && this.findings.some(({ code }) => code === 'ratingExceeded' || code === 'breakdown')) return 'ratingExceeded';
       if (this.effort.steps - looked < LOOK_EVERY) continue;
       looked = this.effort.steps;
       this.effort.topologies = this.topologies.known.size;
@@ -169,9 +177,11 @@ export class Run {
 
   #startCounting(): void {
     this.#counting = true;
+    for (const topology of this.topologies.known.values()) topology.moments.length = 0;
     this.extremes.restart();
     this.extremes.see(this.#v0);
-    this.onCounting?.();
+    this.countedFrom = this.tick;
+    this.storedThen = storedEnergy(this.plan, this.#topology, this.x);
   }
 
   /** Everything that changes at this instant: regions, controllers, until nothing wants to change. */

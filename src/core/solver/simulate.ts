@@ -1,7 +1,7 @@
 import type { Refusal } from '../quantity/refusal.ts';
 import { accountOf, integrate, storedEnergy } from './energy-balance.ts';
 import { floats } from './probe-row.ts';
-import type { SolverRequest, SolverResult } from './request.ts';
+import type { Outcome, SolverRequest, SolverResult } from './request.ts';
 import { Run } from './run.ts';
 import { takeSnapshot } from './snapshot.ts';
 import { TICK_S } from './topology.ts';
@@ -13,16 +13,15 @@ export function simulate(request: SolverRequest): SolverResult | readonly Refusa
   if (refusals.length > 0) return refusals;
   const run = new Run(request);
   const begin = run.tick;
-  let storedAtStart = 0;
-  let countedFrom = run.tick;
-  run.onCounting = () => {
-    storedAtStart = storedEnergy(run.plan, run.topology, run.x);
-    countedFrom = run.tick;
-  };
-  const outcome = run.toEnd();
-  const seconds = (run.tick - countedFrom) * TICK_S;
+  return toResult(request, run, run.forward(request.stopS, request.fromS), begin);
+}
+
+/** What a run has seen since it began to count. */
+export function toResult(request: SolverRequest, run: Run, outcome: Outcome, begin: number): SolverResult {
+  const seconds = (run.tick - run.countedFrom) * TICK_S;
+  const counted = run.counts && seconds > 0;
   const integrals = integrate(run.topologies, run.probeRows, request.probes.length);
-  const energy = accountOf(integrals, seconds > 0 ? storedEnergy(run.plan, run.topology, run.x) - storedAtStart : 0);
+  const energy = accountOf(integrals, counted ? storedEnergy(run.plan, run.topology, run.x) - run.storedThen : 0);
   const probes = request.probes.map(({ id, of }, index) => {
     if (floats(request.circuit, run.plan, of)) return [id, { because: 'floating' } as const] as const;
     const { first, second } = integrals.probes[index]!;
@@ -39,9 +38,9 @@ export function simulate(request: SolverRequest): SolverResult | readonly Refusa
   return {
     outcome,
     reachedS: (run.tick - begin) * TICK_S,
-    probes: seconds > 0 ? Object.fromEntries(probes) : {},
-    lossW: seconds > 0 ? watts(integrals.lossJ) : {},
-    sourceW: seconds > 0 ? watts(integrals.sourceJ) : {},
+    probes: counted ? Object.fromEntries(probes) : {},
+    lossW: counted ? watts(integrals.lossJ) : {},
+    sourceW: counted ? watts(integrals.sourceJ) : {},
     findings: run.findings,
     energy,
     controllers: Object.fromEntries(run.board.units.map((unit) => [unit.ref, { ...unit.counts, running: unit.running }])),

@@ -161,6 +161,10 @@ function validatePart(part: Part, circuit: Circuit): Refusal[] {
             }),
           );
       }
+      for (const { windings } of part.between ?? [])
+        for (const name of windings)
+          if (!part.windings.some((winding) => winding.name === name))
+            out.push(refuse('unknown-winding', name, 'the name of a winding', { place: `${place}/between` }));
       if (tight > 1) out.push(refuse('no-leakage', String(tight), 'leakage in all windings but one', { place: `${place}/windings` }));
       return out;
     }

@@ -123,7 +123,7 @@ export class FeedbackController implements ControlUnit {
     const { overload } = this.#law;
     if (overload === undefined) return;
     if (tick >= this.#overloadAt) {
-      trip(this.#lockout, overload.then);
+      trip(this.#lockout, overload.after);
       this.counts.latched = this.#lockout.latched;
       this.#overloadAt = Number.POSITIVE_INFINITY;
       this.#on = false;

@@ -20,6 +20,8 @@ interface Memory {
   conductedFor: number;
   turnedOnAt: number;
   nextOnAt: number;
+  /** Time from one turn-on to the next that the last sample asked for. */
+  period: number;
   integral: number;
   thresholdV: number;
 }
@@ -59,6 +61,7 @@ export class PrimarySideController implements ControlUnit {
       conductedFor: ticks(law.onMostS),
       turnedOnAt: 0,
       nextOnAt: NEVER,
+      period: ticks(1 / law.hertzMost),
       integral: 0,
       thresholdV: law.limitV,
     };
@@ -119,6 +122,7 @@ export class PrimarySideController implements ControlUnit {
     // the auxiliary voltage needs the blanking time to rise
     now.blankUntil = tick + ticks(this.#law.blankS);
     now.sampleAt = tick + Math.max(ticks(this.#law.blankS), Math.round(this.#law.sampleAt * now.conductedFor));
+    // should the end of conduction never be seen
     now.nextOnAt = tick + ticks(1 / this.#law.hertzLeast);
   }
 
@@ -140,7 +144,7 @@ export class PrimarySideController implements ControlUnit {
     const lower = Math.min(1, 2 * demand);
     now.thresholdV = limitV * (leastShare + (1 - leastShare) * upper);
     const hertz = hertzLeast * Math.exp(lower * Math.log(hertzMost / hertzLeast));
-    now.nextOnAt = now.turnedOnAt + ticks(1 / hertz);
+    now.period = ticks(1 / hertz);
   }
 
   #conducted(tick: number): void {
@@ -149,16 +153,11 @@ export class PrimarySideController implements ControlUnit {
     now.conductedFor = tick - now.turnedOffAt;
     // a conduction shorter than expected was over before its sample: the next one comes earlier
     now.sampleAt = NEVER;
-    now.nextOnAt = Math.max(now.nextOnAt, now.turnedOnAt + Math.round(now.conductedFor / this.#law.conductionMost));
+    now.nextOnAt = now.turnedOnAt + Math.max(now.period, Math.round(now.conductedFor / this.#law.conductionMost));
   }
 
   #beginPulse(tick: number): void {
     const now = this.#now;
-    // never into a conducting secondary, unless it has conducted for longer than the lowest frequency
-    if (now.conducting && tick < now.turnedOffAt + ticks(1 / this.#law.hertzLeast)) {
-      now.nextOnAt = now.turnedOffAt + ticks(1 / this.#law.hertzLeast);
-      return;
-    }
     now.on = true;
     now.conducting = false;
     now.turnedOnAt = tick;

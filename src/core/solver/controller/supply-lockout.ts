@@ -37,13 +37,13 @@ export function followSupply({ startV, stopV, overvoltage }: Lockout, state: Loc
     return 'stopped';
   }
   if (overvoltage === undefined || volts < overvoltage.volts) return null;
-  trip(state, overvoltage.then);
+  trip(state, overvoltage.after);
   return 'stopped';
 }
 
 /** Stops for good, or until the supply has been down. */
-export function trip(state: LockoutState, then: 'latch' | 'hiccup'): void {
+export function trip(state: LockoutState, after: 'latch' | 'hiccup'): void {
   state.running = false;
-  state.latched = then === 'latch';
-  state.mustFall = then === 'hiccup';
+  state.latched = after === 'latch';
+  state.mustFall = after === 'hiccup';
 }
