@@ -53,6 +53,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   present: ['core/quantity', 'core/source', 'core/circuit', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
   app: ['core/assess', 'core/circuit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
+  app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  'solver-pool': ['core/solver', 'core/quantity'],
   store: ['app', 'core/quantity', 'core/result'],
   server: ['app', 'present', 'importer', 'core/quantity'],
   // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
@@ -75,6 +78,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/solver': ['ml-matrix'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
+  'solver-pool': ['piscina'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
   server: [
     'hono',

@@ -189,20 +189,21 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
   };
 }
 
-/** Order of badness of a state; the worst load speaks for a fault. */
+/** Order of badness of a state. */
 const BADNESS: readonly FaultState[] = ['runaway', 'ratingExceeded', 'noResult', 'stillMoving', 'hiccups', 'limits', 'dead', 'regulates'];
 
-/** For each fault the result at its worst load: highest output first, then the state. */
-export function worstByFault(results: readonly FaultResult[]): FaultResult[] {
+/** For each fault the result at its worst load: where the output rises too far, the highest output; else the worst state. */
+export function worstByFault(plan: CampaignPlan, results: readonly FaultResult[]): FaultResult[] {
   const worst = new Map<string, FaultResult>();
   for (const one of results) {
     const known = worst.get(one.id);
-    if (known === undefined || isWorse(one, known)) worst.set(one.id, one);
+    if (known === undefined || isWorse(plan, one, known)) worst.set(one.id, one);
   }
   return [...worst.values()];
 }
 
-function isWorse(one: FaultResult, other: FaultResult): boolean {
-  const byState = BADNESS.indexOf(one.state) - BADNESS.indexOf(other.state);
-  return byState < 0 || (byState === 0 && (one.outputMostV ?? 0) > (other.outputMostV ?? 0));
+function isWorse(plan: CampaignPlan, one: FaultResult, other: FaultResult): boolean {
+  const [top, otherTop] = [one.outputMostV ?? 0, other.outputMostV ?? 0];
+  if (Math.max(top, otherTop) > RUNAWAY * plan.nominalV) return top > otherTop;
+  return BADNESS.indexOf(one.state) < BADNESS.indexOf(other.state);
 }

@@ -19,6 +19,8 @@ import { coolingSteps } from './thermistor.ts';
 const JUNCTION_OHMS = 1;
 /** Junction capacitance of a diode of which nothing is known, farad: without one its voltage would have no inertia. House choice. */
 const JUNCTION_F = 2e-12;
+/** Capacitance of a supply pin, its die and tracks, farad: with its capacitor open, a supply must still have some inertia. House choice. */
+const PIN_F = 100e-12;
 /** A controller's supply current is drawn in full from this voltage on. House choice. */
 const SUPPLY_FROM_V = 1;
 /** Reverse conduction of a bipolar transistor, through its collector junction: volts and ohms. House choice, common practice. */
@@ -85,6 +87,7 @@ export function planCircuit(circuit: Circuit): Plan {
   };
   const addController = (part: Controller): void => {
     const { idleA, runningA } = part.lockout;
+    hold(part.ref, [part.supply, part.ground], PIN_F);
     bend(part.ref, [part.supply, part.ground], [sinkCurve(idleA, SUPPLY_FROM_V), sinkCurve(runningA, SUPPLY_FROM_V)]);
     const pins = [
       part.law.sense,
