@@ -46,7 +46,7 @@ for (const [id, make] of Object.entries(CIRCUITS)) {
   }
   const { steps, events, topologies } = ours.effort;
   rows.push(
-    `${id.padEnd(40)} ${ours.outcome}; ${steps} steps, ${events} events, ${topologies} topologies; imbalance ${ours.energy.imbalance.toExponential(1)}; processor time ours ${cpuS.toFixed(2)} s, ngspice ${reference.cpuS.toFixed(1)} s on ${reference.date}`,
+    `${id.padEnd(40)} ${ours.outcome}; ${steps} steps, ${events} events, ${topologies} topologies; imbalance ${ours.energy.imbalance.toExponential(1)}; processor time ours ${cpuS.toFixed(2)} s, ngspice ${reference.cpuS?.toFixed(1) ?? 'not measured'} s on ${reference.date}`,
   );
   console.log(rows.splice(0).join('\n'));
 }
