@@ -1,4 +1,4 @@
-/** How finely a run follows its events; house choices, each checked by making it finer (docs/decisions/0007-solver.md). */
+/** How finely a run follows its events; house choices, each checked by making it finer (docs/decisions/0012-solver.md). */
 
 /** Share of an event function's size and movement that the straight line through its rates may miss. */
 export const TOLERANCE = { screening: 0.5, report: 0.1 } as const;
