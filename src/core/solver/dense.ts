@@ -22,22 +22,34 @@ export function rowTimes(rows: Float64Array, r: number, x: Float64Array, n: numb
   return sum;
 }
 
-/** out[i] = row i times x, for the first `count` rows. */
+/** out[i] = row i times x, for the first `count` rows; four rows at once, so that the processor need not wait for each sum. */
 export function rowsTimes(rows: Float64Array, count: number, x: Float64Array, n: number, out: Float64Array): void {
-  for (let i = 0, at = 0; i < count; i += 1, at += n) {
-    let even = 0;
-    let odd = 0;
-    let j = 0;
-    for (; j + 1 < n; j += 2) {
-      even += rows[at + j]! * x[j]!;
-      odd += rows[at + j + 1]! * x[j + 1]!;
+  let i = 0;
+  for (; i + 3 < count; i += 4) {
+    const r0 = i * n;
+    const r1 = r0 + n;
+    const r2 = r1 + n;
+    const r3 = r2 + n;
+    let s0 = 0;
+    let s1 = 0;
+    let s2 = 0;
+    let s3 = 0;
+    for (let j = 0; j < n; j += 1) {
+      const xj = x[j]!;
+      s0 += rows[r0 + j]! * xj;
+      s1 += rows[r1 + j]! * xj;
+      s2 += rows[r2 + j]! * xj;
+      s3 += rows[r3 + j]! * xj;
     }
-    if (j < n) even += rows[at + j]! * x[j]!;
-    out[i] = even + odd;
+    out[i] = s0;
+    out[i + 1] = s1;
+    out[i + 2] = s2;
+    out[i + 3] = s3;
   }
+  for (; i < count; i += 1) out[i] = rowTimes(rows, i, x, n);
 }
 
-/** For each listed row: its value and its rate of change at x. */
+/** For each listed row: its value and its rate of change at x; two rows at once. */
 export function valuesAndRates(
   list: readonly number[],
   rows: Float64Array,
@@ -47,17 +59,31 @@ export function valuesAndRates(
   values: Float64Array,
   out: Float64Array,
 ): void {
-  for (let index = 0; index < list.length; index += 1) {
-    const row = list[index]!;
-    const from = row * n;
-    let value = 0;
-    let rate = 0;
+  let index = 0;
+  for (; index + 1 < list.length; index += 2) {
+    const one = list[index]!;
+    const other = list[index + 1]!;
+    const r0 = one * n;
+    const r1 = other * n;
+    let v0 = 0;
+    let v1 = 0;
+    let d0 = 0;
+    let d1 = 0;
     for (let j = 0; j < n; j += 1) {
       const xj = x[j]!;
-      value += rows[from + j]! * xj;
-      rate += rates[from + j]! * xj;
+      v0 += rows[r0 + j]! * xj;
+      d0 += rates[r0 + j]! * xj;
+      v1 += rows[r1 + j]! * xj;
+      d1 += rates[r1 + j]! * xj;
     }
-    values[row] = value;
-    out[row] = rate;
+    values[one] = v0;
+    values[other] = v1;
+    out[one] = d0;
+    out[other] = d1;
+  }
+  if (index < list.length) {
+    const last = list[index]!;
+    values[last] = rowTimes(rows, last, x, n);
+    out[last] = rowTimes(rates, last, x, n);
   }
 }
