@@ -28,10 +28,12 @@ const jobs = used.flatMap(({ name }) => faults.map((fault) => ({ load: name, fau
 const start = performance.now();
 const { results } = await runCampaign(plan, jobs, { workers: 2 });
 const seconds = (performance.now() - start) / 1000;
+const { user, system } = process.cpuUsage();
+const cpuS = (user + system) / 1e6;
 const states: Record<string, number> = {};
 for (const one of results) if (one !== null) states[one.state] = (states[one.state] ?? 0) + 1;
 console.log(
-  `${jobs.length} jobs (${faults.length} faults, ${used.length} loads) in ${seconds.toFixed(1)} s on two workers; memory ${(process.memoryUsage().rss / 2 ** 20).toFixed(0)} MiB`,
+  `${jobs.length} jobs (${faults.length} faults, ${used.length} loads) in ${seconds.toFixed(1)} s on two workers, ${cpuS.toFixed(1)} s of processor time; memory ${(process.memoryUsage().rss / 2 ** 20).toFixed(0)} MiB`,
 );
 console.log(
   Object.entries(states)
