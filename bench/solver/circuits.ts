@@ -91,7 +91,7 @@ export const CIRCUITS: Readonly<Record<string, (of: readonly [id: string, start:
   '130 kHz': (of) => controlled(of, { law: { hertz: 130e3 } }, [4e-3, 5e-3]),
   'bulk of 100 V mains': (of) => controlled(of, { input: { dcV: 130 } }, [4e-3, 5e-3]),
   'bulk of 264 V mains': (of) => controlled(of, { input: { dcV: 373 } }, [4e-3, 5e-3]),
-  '230 V 50 Hz mains': (of) => controlled(of, { input: { rmsV: 230, hertz: 50, bulkV: 300 } }, [10e-3, 20e-3]),
+  '230 V 50 Hz mains': (of) => controlled(of, { input: { rmsV: 230, hertz: 50, bulkV: 300 } }, [7e-3, 12e-3]),
   'self-oscillating': (of) => oscillating(of, {}),
   'self-oscillating, twice the inductance': (of) => oscillating(of, { primaryH: 4.8e-3 }),
   'self-oscillating, half load': (of) => oscillating(of, { loadOhms: 20 }),

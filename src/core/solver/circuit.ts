@@ -13,7 +13,6 @@ export interface Resistor extends Named {
   readonly kind: 'resistor';
   readonly pins: Pins;
   readonly ohms: number;
-  readonly ratedW?: number;
 }
 /** A fuse or a fusible resistor: opens when the heat of i² since the start, less what leaves it, reaches its melting integral. */
 export interface Fuse extends Named {

@@ -1,9 +1,7 @@
 import { inverse, Matrix } from 'ml-matrix';
 import type { Core } from './plan.ts';
 
-/** Region of a core: unsaturated, or beyond its limit with positive or negative magnetising current. */
-export const CORE_REGIONS = 3;
-
+/** Regions of a core: 0 unsaturated, 1 and 2 beyond its limit with positive or negative magnetising current. */
 export interface CoilLaw {
   /** Winding currents = gamma (fluxes - offset). */
   readonly gamma: readonly (readonly number[])[];

@@ -1,4 +1,3 @@
-import { CORE_REGIONS } from './coils.ts';
 import type { Plan } from './plan.ts';
 import type { Segment } from './segment-curve.ts';
 
@@ -46,4 +45,3 @@ export function restingRegions(table: RegionTable): Uint8Array {
 }
 
 export const keyOf = (regions: Uint8Array): string => String.fromCharCode(...regions);
-export const MOST_CORE_REGION = CORE_REGIONS - 1;
