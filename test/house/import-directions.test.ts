@@ -13,6 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
   'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
   'core/solver': ['core/quantity', 'core/source', 'core/trace', 'core/formula', 'core/circuit'],
+  'solver-pool': ['core/solver', 'core/quantity'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   'core/result': ['core/quantity', 'core/source'],
@@ -53,9 +54,6 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   present: ['core/quantity', 'core/source', 'core/circuit', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
   app: ['core/assess', 'core/circuit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
-  present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
-  app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
-  'solver-pool': ['core/solver', 'core/quantity'],
   store: ['app', 'core/quantity', 'core/result'],
   server: ['app', 'present', 'importer', 'core/quantity'],
   // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
@@ -72,13 +70,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  'core/solver': ['ml-matrix'],
+  'solver-pool': ['piscina'],
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
-  'core/solver': ['ml-matrix'],
-  present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
-  'solver-pool': ['piscina'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
   server: [
     'hono',
