@@ -24,6 +24,7 @@ export function preparePackages() {
 const SYSTEM = [
   { program: 'chromium', also: ['/usr/bin/chromium'], packages: ['chromium'], why: 'the report is opened in a real browser' },
   { program: 'pdfinfo', also: [], packages: ['poppler-utils'], why: 'the printed report is counted and looked at' },
+  { program: 'ngspice', also: [], packages: ['ngspice'], why: 'the circuit solver is held against it' },
 ];
 
 function has({ program, also }) {

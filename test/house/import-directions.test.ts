@@ -12,6 +12,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/table': ['core/quantity', 'core/source', 'core/trace'],
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
   'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
+  'core/solver': ['core/quantity', 'core/source', 'core/trace', 'core/formula', 'core/circuit'],
+  'solver-pool': ['core/solver', 'core/quantity'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   'core/result': ['core/quantity', 'core/source'],
@@ -68,6 +70,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  'core/solver': ['ml-matrix'],
+  'solver-pool': ['piscina'],
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],

@@ -1,0 +1,80 @@
+import type { SolverResult } from '../../src/core/solver/request.ts';
+import type { BenchCircuit, Compared } from './circuits.ts';
+import { printNetlist } from './print-netlist.ts';
+import { type NgspiceRun, runNgspice } from './run-ngspice.ts';
+import { mustRun } from './settled.ts';
+
+/** The tight setting that all values are compared at, and a cheap one for speed alone. */
+export const TIGHT = { options: 'method=trap reltol=1e-4 abstol=1n vntol=10u', longestStepS: 50e-9 } as const;
+export const CHEAP = { options: 'method=gear reltol=1e-3 abstol=1n vntol=100u', longestStepS: 200e-9 } as const;
+
+const KINDS = { mean: ['AVG'], most: ['MAX'], peakToPeak: ['MAX', 'MIN'] } as const;
+const nameOf = (index: number, kind: string): string => `q${index}${kind.toLowerCase()}`;
+
+export function netlistOf(
+  { described, stopS, fromS, compared, power, more }: BenchCircuit,
+  setting: { options: string; longestStepS: number },
+): string {
+  return printNetlist(described, {
+    stopS,
+    fromS,
+    more,
+    ...setting,
+    measures: [
+      ...compared.flatMap(({ take, of }, index) => KINDS[take].map((kind) => ({ name: nameOf(index, kind), kind, of }))),
+      { name: 'power', kind: 'AVG' as const, of: power.of },
+    ],
+  });
+}
+
+const namesOf = ({ compared }: BenchCircuit): string[] => [
+  ...compared.flatMap(({ take }, index) => KINDS[take].map((kind) => nameOf(index, kind))),
+  'power',
+];
+
+export const runReference = (circuit: BenchCircuit, setting: { options: string; longestStepS: number } = TIGHT): NgspiceRun =>
+  runNgspice(netlistOf(circuit, setting), namesOf(circuit));
+
+export function runOurs({ described, stopS, fromS, compared }: BenchCircuit, accuracy: 'report' | 'screening' = 'report'): SolverResult {
+  return mustRun({
+    circuit: described.circuit,
+    stopS,
+    fromS,
+    accuracy,
+    start: 'given',
+    probes: compared.map(({ probe }, index) => ({ id: String(index), of: probe })),
+    most: { steps: 1e9, topologies: 5000 },
+    endAtRating: false,
+  });
+}
+
+export interface Difference {
+  readonly name: string;
+  readonly ours: number;
+  readonly theirs: number;
+  /** |ours - theirs| / |theirs|. */
+  readonly share: number;
+  readonly goal: number;
+}
+
+export function differences(circuit: BenchCircuit, ours: SolverResult, theirs: Readonly<Record<string, number>>): Difference[] {
+  const difference = (name: string, mine: number, reference: number, goal: number): Difference => ({
+    name,
+    ours: mine,
+    theirs: reference,
+    share: Math.abs(mine - reference) / Math.abs(reference),
+    goal,
+  });
+  const taken = ({ take, name, goal }: Compared, index: number): Difference => {
+    const probe = ours.probes[String(index)];
+    if (probe === undefined || 'because' in probe) throw new Error(`${circuit.id}: no number for ${name}`);
+    const at = (kind: string): number => theirs[nameOf(index, kind)]!;
+    if (take === 'mean') return difference(name, probe.mean, at('AVG'), goal);
+    if (take === 'most') return difference(name, probe.most, at('MAX'), goal);
+    return difference(name, probe.most - probe.least, at('MAX') - at('MIN'), goal);
+  };
+  return [
+    ...circuit.compared.map(taken),
+    difference('input power', ours.sourceW[circuit.power.ref]!, theirs['power']!, circuit.power.goal),
+  ];
+}

@@ -1,0 +1,209 @@
+import { type Refusal, refuse } from '../quantity/refusal.ts';
+import type { Circuit, Load } from './circuit.ts';
+import { applyFault, type Fault, faultId } from './fault.ts';
+import type { Outcome, ProbeResult, RunFinding, Snapshot, SolverRequest, SolverResult } from './request.ts';
+import { Run } from './run.ts';
+import { toResult } from './simulate.ts';
+import { validateRequest } from './validate-request.ts';
+
+/** A campaign: one circuit, its faults, each at several loads. Plain data, so that it can be handed to a worker. */
+export interface CampaignPlan {
+  readonly circuit: Circuit;
+  /** The load part whose draw is changed, and what it is changed to. */
+  readonly load: string;
+  readonly loads: readonly { readonly name: string; readonly draw: Load['draw'] }[];
+  /** Source whose power is reported. */
+  readonly source: string;
+  readonly nominalV: number;
+  /** Output voltage above which what hangs on it may be harmed. */
+  readonly harmV: number;
+  /** Body network between output and earth, where there is one. */
+  readonly body: string | null;
+  /** Length of one look; whole periods of the mains where there is mains. */
+  readonly windowS: number;
+  /** Longest time simulated after a fault, and before it to settle. */
+  readonly mostS: number;
+  readonly most: SolverRequest['most'];
+}
+export interface CampaignJob {
+  readonly load: string;
+  readonly fault: Fault;
+}
+export type FaultState = 'regulates' | 'limits' | 'hiccups' | 'dead' | 'runaway' | 'ratingExceeded' | 'stillMoving' | 'noResult';
+export interface FaultResult {
+  readonly id: string;
+  readonly load: string;
+  readonly state: FaultState;
+  /** Why the run ended; only a completed one has settled numbers. */
+  readonly outcome: Outcome;
+  readonly simulatedS: number;
+  /** Highest output voltage since the fault. */
+  readonly outputMostV: number | null;
+  readonly aboveHarmS: number;
+  /** Of the last look; null unless the circuit had settled. */
+  readonly settled: {
+    readonly outputV: number;
+    readonly inputW: number;
+    readonly touchRmsA: number | null;
+    readonly lossW: Readonly<Record<string, number>>;
+  } | null;
+  /** Change of the output per second at the end of a run that still moved, volts. */
+  readonly slopeVPerS: number | null;
+  readonly findings: readonly RunFinding[];
+  readonly balanced: boolean;
+}
+
+/** Two looks are alike when means differ by less than this share of the nominal voltage, and powers by less than this share. House choices. */
+const ALIKE = { volts: 0.002, watts: 0.02 } as const;
+/** Regulation is kept within this share; beyond it upward is runaway; below this share of the nominal output is dead. House choices. */
+const KEPT = 0.05;
+const RUNAWAY = 1.1;
+const DEAD = 0.1;
+/** Starts in the run after which a unit is said to hiccup. */
+const HICCUPS = 2;
+
+function requestOf(plan: CampaignPlan, circuit: Circuit, start: SolverRequest['start'], cancelled?: () => boolean): SolverRequest {
+  const load = circuit.parts.find((part): part is Load => part.kind === 'load' && part.ref === plan.load);
+  return {
+    circuit,
+    start,
+    stopS: plan.windowS,
+    fromS: 0,
+    probes: [
+      { id: 'out', of: { volts: load?.pins ?? ['', ''] } },
+      ...(plan.body === null ? [] : [{ id: 'touch', of: { touchOf: plan.body } } as const]),
+    ],
+    accuracy: 'screening',
+    most: plan.most,
+    endAtRating: true,
+    above: { probe: 'out', level: plan.harmV },
+    ...(cancelled === undefined ? {} : { cancelled }),
+  };
+}
+
+const withLoad = (plan: CampaignPlan, name: string): Circuit => {
+  const draw = plan.loads.find((one) => one.name === name)?.draw;
+  if (draw === undefined) throw new Error(`the campaign has no load ${name}`);
+  return {
+    ...plan.circuit,
+    parts: plan.circuit.parts.map((part) => (part.ref === plan.load && part.kind === 'load' ? { ...part, draw } : part)),
+  };
+};
+
+/** What a look says: mean output and input power. */
+interface Look {
+  readonly result: SolverResult;
+  readonly out: ProbeResult | null;
+}
+
+function alike(plan: CampaignPlan, one: Look, other: Look): boolean {
+  if (one.out === null || other.out === null) return one.out === other.out;
+  const [w0, w1] = [one.result.sourceW[plan.source] ?? 0, other.result.sourceW[plan.source] ?? 0];
+  const leastW = 0.01; // below ten milliwatt powers are alike
+  return (
+    Math.abs(one.out.mean - other.out.mean) < ALIKE.volts * plan.nominalV &&
+    Math.abs(one.out.most - other.out.most) < ALIKE.watts * plan.nominalV &&
+    Math.abs(w0 - w1) < ALIKE.watts * Math.max(w0, w1) + leastW
+  );
+}
+
+/** Looks on until two looks in a row are alike, the run ends by itself, or the time is over. */
+function lookOn(plan: CampaignPlan, request: SolverRequest): { looks: Look[]; outcome: Outcome; settled: boolean; aboveS: number } {
+  const run = new Run(request);
+  const looks: Look[] = [];
+  let outcome: Outcome = 'completed';
+  const windows = Math.max(2, Math.ceil(plan.mostS / plan.windowS));
+  for (let index = 0; index < windows; index += 1) {
+    const begin = run.tick;
+    outcome = run.forward(plan.windowS, 0);
+    const result = toResult(request, run, outcome, begin);
+    const probe = result.probes['out'];
+    const look = { result, out: probe === undefined || 'because' in probe ? null : probe };
+    looks.push(look);
+    if (outcome !== 'completed') break;
+    const [before, last] = [looks.at(-3), looks.at(-2)];
+    if (before !== undefined && last !== undefined && alike(plan, before, last) && alike(plan, last, look))
+      return { looks, outcome, settled: true, aboveS: run.extremes.aboveS };
+  }
+  return { looks, outcome, settled: false, aboveS: run.extremes.aboveS };
+}
+
+/** The healthy circuit at a load, settled: where its faults begin. A refusal when it cannot be run or does not settle. */
+export function settleHealthy(plan: CampaignPlan, load: string, cancelled?: () => boolean): Snapshot | readonly Refusal[] {
+  const circuit = withLoad(plan, load);
+  const request = requestOf(plan, circuit, 'given', cancelled);
+  const refusals = validateRequest(request);
+  if (refusals.length > 0) return refusals;
+  const { looks, outcome } = lookOn(plan, request);
+  const last = looks.at(-1)!.result;
+  // a burst may never give two looks alike; what matters is that nothing ended it
+  if (outcome !== 'completed') return [refuse('healthy-not-settled', outcome, 'a healthy circuit that runs', { place: `/loads/${load}` })];
+  return last.end;
+}
+
+function stateOf(plan: CampaignPlan, looks: readonly Look[], outcome: Outcome, settled: boolean, startsBefore: number): FaultState {
+  if (outcome === 'ratingExceeded') return 'ratingExceeded';
+  if (outcome !== 'completed') return 'noResult';
+  const { result, out } = looks.at(-1)!;
+  const controllers = Object.values(result.controllers);
+  if (controllers.reduce((sum, { starts }) => sum + starts, 0) - startsBefore >= HICCUPS) return 'hiccups';
+  if (out === null) return 'noResult';
+  if (out.mean > RUNAWAY * plan.nominalV && settled) return 'runaway';
+  if (!settled) return 'stillMoving';
+  if (out.mean < DEAD * plan.nominalV) return 'dead';
+  return Math.abs(out.mean - plan.nominalV) <= KEPT * plan.nominalV ? 'regulates' : out.mean > plan.nominalV ? 'runaway' : 'limits';
+}
+
+/** Puts one fault into the settled circuit and looks what becomes of it. */
+export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot, cancelled?: () => boolean): FaultResult {
+  const request = requestOf(plan, applyFault(withLoad(plan, job.load), job.fault), healthy, cancelled);
+  const refusals = validateRequest(request);
+  if (refusals.length > 0) throw new Error(`a fault made an impossible circuit: ${JSON.stringify(refusals)}`);
+  const { looks, outcome, settled, aboveS } = lookOn(plan, request);
+  const last = looks.at(-1)!;
+  const startsBefore = Object.values(healthy.controllers).reduce((sum, state) => sum + Number(state['starts'] ?? 0), 0);
+  const state = stateOf(plan, looks, outcome, settled, startsBefore);
+  const touch = last.result.probes['touch'];
+  const tops = looks.flatMap(({ out }) => (out === null ? [] : [out.most]));
+  const [before, after] = [looks.at(-2)?.out, last.out];
+  return {
+    id: faultId(job.fault),
+    load: job.load,
+    state,
+    outcome,
+    simulatedS: looks.reduce((sum, { result }) => sum + result.reachedS, 0),
+    outputMostV: tops.length === 0 ? null : Math.max(...tops),
+    aboveHarmS: aboveS,
+    settled:
+      settled && last.out !== null
+        ? {
+            outputV: last.out.mean,
+            inputW: last.result.sourceW[plan.source] ?? 0,
+            touchRmsA: touch !== undefined && 'rms' in touch ? touch.rms : null,
+            lossW: last.result.lossW,
+          }
+        : null,
+    slopeVPerS: !settled && before && after ? (after.mean - before.mean) / plan.windowS : null,
+    findings: last.result.findings,
+    balanced: looks.every(({ result }) => result.energy.balanced),
+  };
+}
+
+/** Order of badness of a state. */
+const BADNESS: readonly FaultState[] = ['runaway', 'ratingExceeded', 'noResult', 'stillMoving', 'hiccups', 'limits', 'dead', 'regulates'];
+
+/** For each fault the result at its worst load: where the output rises too far, the highest output; else the worst state. */
+export function worstByFault(plan: CampaignPlan, results: readonly FaultResult[]): FaultResult[] {
+  const worst = new Map<string, FaultResult>();
+  for (const one of results) {
+    const known = worst.get(one.id);
+    if (known === undefined || isWorse(plan, one, known)) worst.set(one.id, one);
+  }
+  return [...worst.values()];
+}
+
+function isWorse(plan: CampaignPlan, one: FaultResult, other: FaultResult): boolean {
+  const [top, otherTop] = [one.outputMostV ?? 0, other.outputMostV ?? 0];
+  if (Math.max(top, otherTop) > RUNAWAY * plan.nominalV) return top > otherTop;
+  return BADNESS.indexOf(one.state) < BADNESS.indexOf(other.state);
+}
