@@ -19,6 +19,7 @@ export function indexOf(n: number, id: string, summary: CaseSummary | null): Cas
   const nothing = { name: null, sample: null, failure: null, failure_rank: null, coverage: null, coverage_rank: null, settled: null };
   if (summary === null) return { overview: { case_n: n, search: foldText(id), ...nothing }, labels: [], marks: [] };
   const coverage = worseCoverage(summary);
+  const word = (summary as Partial<CaseSummary>).word ?? summary.failure; // lines of the list from before the word was kept in them
   const label = (field: LabelField) => (word: string) => ({ field, word, case_n: n });
   const failed = summary.marks.filter(({ outcome }) => outcome === 'fail').map(({ hazard }) => hazard);
   return {
@@ -27,8 +28,8 @@ export function indexOf(n: number, id: string, summary: CaseSummary | null): Cas
       search: foldText([id, summary.product, summary.name, summary.sample, ...summary.claims].join('\n')),
       name: summary.name,
       sample: summary.sample,
-      failure: summary.word,
-      failure_rank: rankIn(FAILURES, summary.word === summary.failure ? summary.failure : (summary.doubtful ?? summary.failure)),
+      failure: word,
+      failure_rank: rankIn(FAILURES, word === summary.failure ? summary.failure : (summary.doubtful ?? summary.failure)),
       coverage,
       coverage_rank: rankIn(COVERAGES, coverage),
       settled: settledShare(summary),
