@@ -76,6 +76,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
       'distanceAir',
       'distanceSurface',
       'bridgingParts',
+      'optocoupler',
       'firstPart',
       'capacitorValues',
       'bulkCapacitor',

@@ -37,6 +37,8 @@ export const ENTRY_OF: Readonly<Record<string, EntryOf>> = {
   distanceAir: { chapter: 'board', kind: 'distance', more: { path: 'air' } },
   distanceSurface: { chapter: 'board', kind: 'distance', more: { path: 'surface' } },
   bridgingParts: { chapter: 'board', kind: null },
+  optocoupler: { chapter: 'board', kind: null },
+  circuit: { chapter: 'circuit', kind: null },
   capacitorValues: { chapter: 'board', kind: null },
   bulkCapacitor: { chapter: 'board', kind: null },
   firstPart: { chapter: 'board', kind: 'board' },
