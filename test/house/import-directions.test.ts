@@ -13,6 +13,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
+  // slow results are worked out when somebody asks, never while judging: only app may call it
+  'core/fit': ['core/quantity', 'core/uncertainty', 'core/evidence'],
   'core/result': ['core/quantity', 'core/source'],
   'core/working': [
     'core/quantity',
@@ -48,7 +50,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/result',
   ],
   present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
-  app: ['core/assess', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  app: ['core/assess', 'core/fit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
   // the command line chooses the concrete store
   cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
@@ -57,6 +59,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
+  'core/fit': ['ml-levenberg-marquardt', 'ml-matrix'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
