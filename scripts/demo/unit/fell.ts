@@ -23,6 +23,7 @@ import {
   spotsExhibit,
   touchExhibits,
 } from '../full-day.ts';
+import { soakOf } from '../soak-exhibit.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
@@ -72,6 +73,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
   const picture = text(matrix(hillOf(temperaturesAt(model, hot, ROOM_C).caseC)));
   const soaked = { cover: 'closed' as const, minutes: '120 min', loads: [{ port: 'out-1', draws: `${TESTED_A.toFixed(2)} A` }] };
   const day = 'day-1';
+  const soak = soakOf(model, { id: 'soak-1', at: `${DATE}T13:10:00`, under: soaked, point: hot, outside: 'case-top', winding: 'winding' });
   return {
     document: {
       format: 'mainsworthy-case/1',
@@ -176,6 +178,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           winding: 'winding',
           inside: { electrolytic: 'bulk', barrierCapacitor: 'y-cap' },
         }),
+        soak.exhibit,
         {
           id: 'picture-1',
           kind: 'thermalPicture',
@@ -229,9 +232,15 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       files: [
         ...sweeps.map(({ id, bytes }) => attach(`sweep-file-${id}`, `load-sweep-${id}.csv`, bytes)),
         attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' }),
+        ...soak.files.map(({ attachment }) => attachment),
       ],
+      computed: [soak.computed],
     },
-    files: { ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])), 'picture.csv': picture },
+    files: {
+      ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])),
+      'picture.csv': picture,
+      ...Object.fromEntries(soak.files.map(({ attachment, bytes }) => [attachment.path, bytes])),
+    },
   };
 }
 

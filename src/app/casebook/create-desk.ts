@@ -11,6 +11,7 @@ import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { newCase, slugOf } from '../new-case.ts';
+import { resultsOf } from '../results-of.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -61,7 +62,7 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
 
   async function judge(state: CaseState, one: Case, before?: Drawn): Promise<{ assessment: Assessment; view: WorkspaceView }> {
     const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
-    const assessment = assess(one, tables);
+    const assessment = assess(one, tables, await resultsOf(one, casebookCaseSource(state, store.files)));
     const view = toWorkspaceView(assessment, before);
     const unread = refusals.map((refusal) => ({
       at: refusal.place,

@@ -32,6 +32,7 @@ const AMBIENT_MOVED_K = 1; // half span of the ambient above which it counts as 
 const DRAWN = 240;
 const LAST_PART = 8; // the slope shown is that of the last eighth
 const MOST_BREAKS = 2;
+const KEPT_DIGITS = 7;
 
 /** Where a logged temperature is going, or why the log does not say. */
 export function heatingCurve(log: LoggedPlace): Found {
@@ -40,10 +41,11 @@ export function heatingCurve(log: LoggedPlace): Found {
   const drawn = binReadings(log.times, log.values, DRAWN);
   const changes: Change[] = [];
   const base = {
+    lastDigit: log.lastDigit,
     lastSlope: all.t.length < 2 ? 0 : slopeOf(all, Math.max(0, all.t.length - last), all.t.length).value,
     lastAtS: all.t.at(-1) ?? 0,
     lastK: all.y.at(-1) ?? 0,
-    points: Array.from(drawn.t, (t, i): [number, number] => [t, drawn.y[i]!]),
+    points: Array.from(drawn.t, (t, i): [number, number] => [kept(t), kept(drawn.y[i]!)]),
   };
   const end = (refusal: Refusal): Found => ({
     ...base,
@@ -115,23 +117,27 @@ function whyNot(fit: Fitted | null, used: Readings, changes: readonly Change[]):
 const NAMES = ['end', 'rise', 'timeConstant', 'fastRise', 'fastTimeConstant'] as const;
 const UNITS = ['K', 'ΔK', 's', 'ΔK', 's'] as const;
 
+/** Digits beyond the seventh come from the order of arithmetic, and differ between engines. */
+const kept = (value: number): number => Number(value.toPrecision(KEPT_DIGITS));
+
 function toFit(fit: Fitted, used: Readings, withinK: number): FittedCurve {
+  const needed = timeNeeded(fit, used, withinK);
   // the slower body first, whichever the fit found first
   const order = fit.shape === 'two' && fit.values[4]! > fit.values[2]! ? [0, 3, 4, 1, 2] : fit.values.map((_, k) => k);
   return {
     shape: fit.shape,
-    outputs: order.map((from, k) => ({ name: NAMES[k]!, value: fit.values[from]!, unit: UNITS[k]! })),
-    covariance: order.map((a) => order.map((b) => fit.covariance[a]![b]!)),
+    outputs: order.map((from, k) => ({ name: NAMES[k]!, value: kept(fit.values[from]!), unit: UNITS[k]! })),
+    covariance: order.map((a) => order.map((b) => kept(fit.covariance[a]![b]!))),
     fromS: fit.fromS,
     toS: fit.toS,
     readings: fit.readings,
     bins: fit.bins,
     freedom: fit.freedom,
-    scatter: fit.scatter,
-    correlation: fit.correlation,
-    endWithin: student95(fit.freedom) * Math.sqrt(fit.covariance[0]![0]!),
+    scatter: kept(fit.scatter),
+    correlation: kept(fit.correlation),
+    endWithin: kept(student95(fit.freedom) * Math.sqrt(fit.covariance[0]![0]!)),
     withinK,
-    stillNeededS: timeNeeded(fit, used, withinK),
+    stillNeededS: needed === null ? null : Math.round(needed),
   };
 }
 

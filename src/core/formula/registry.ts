@@ -52,6 +52,7 @@ import { valueAtCurrent as loadValueAtCurrent } from './load/value-at-current.ts
 import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket.ts';
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
+import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
 import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
@@ -120,6 +121,7 @@ export const FORMULAS: readonly Formula[] = [
   loadVoltageAtSocket,
   loadWindowEdge,
   thermalAtHighestAmbient,
+  thermalEndOfSoak,
   thermalTrueTemperature,
   touchBoundOverTries,
   touchCurrentFromVoltage,

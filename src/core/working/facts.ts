@@ -1,6 +1,8 @@
 import type { Case } from '../evidence/case.ts';
+import type { HeatingCurves } from '../evidence/computed/heating-curves.ts';
 import { type Bench, openBench, type Tables } from './bench/bench.ts';
 import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
+import { type HeadingReading, headingReadings } from './heat/heading-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
 import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
@@ -16,12 +18,16 @@ export interface Facts {
   readonly touch: readonly TouchReading[];
   readonly levels: readonly LevelFacts[];
   readonly spots: readonly SpotReading[];
+  /** Where logged temperatures are going, by the fits that were kept. */
+  readonly headings: readonly HeadingReading[];
 }
 
-export function gatherFacts(one: Case, tables: Tables): Facts {
+export function gatherFacts(one: Case, tables: Tables, heating: ReadonlyMap<string, HeatingCurves> = new Map()): Facts {
   const bench = openBench(one, tables);
   const setting = settingFacts(bench);
   const levels = levelFacts(bench, setting);
+  const spots = spotReadings(bench, levels);
+  const headings = headingReadings(bench, levels, heating);
   return {
     bench,
     setting,
@@ -29,6 +35,8 @@ export function gatherFacts(one: Case, tables: Tables): Facts {
     bridging: bridgingPaths(bench),
     touch: touchReadings(bench, setting),
     levels,
-    spots: spotReadings(bench, levels),
+    // an end that was worked out is judged as a reading is
+    spots: [...spots, ...headings.flatMap(({ reading }) => reading ?? [])],
+    headings,
   };
 }

@@ -17,5 +17,7 @@ export const LEAVES: Templates = {
   tolerance: 'tolerance of a part',
   lineResistance: 'estimate of the resistance of the mains',
   markedTolerance: 'tolerance of {part}',
+  fit: 'fit of {readings} logged readings',
+  roomMoved: 'room that moved during the log',
   rest: '{leaves} smaller ones together',
 };

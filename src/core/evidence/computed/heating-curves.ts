@@ -46,6 +46,8 @@ export const heatingChannel = z.strictObject({
   fit: fittedCurve.optional(),
   refusal: z.strictObject({ code: words, got: words, expected: words }).optional(),
   changes: z.array(change),
+  /** One step of the display, K. */
+  lastDigit: z.number(),
   /** Kelvin per second over the last part of the log. */
   lastSlope: z.number(),
   lastAtS: seconds,
