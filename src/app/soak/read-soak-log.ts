@@ -56,10 +56,10 @@ function settled(log: SoakLog | Refusal): SoakLog | Refusal {
 }
 
 function fileLog(soak: Soak, file: InstrumentFile): SoakLog | Refusal {
-  const times = toTimes(file);
-  if (times === null || file.timeBase === null) return refuse('soak-no-time', 'a table without times', 'a log with the time of every row');
-  const [open] = file.doubts;
+  const [open] = file.doubts.filter((doubt) => touches(doubt, soak, file));
   if (open !== undefined) return refuse('file-in-doubt', open.question, `an answer to "${open.code}": ${open.answers.join(', ')}`);
+  const times = toTimes(file);
+  if (times === null) return refuse('soak-no-time', 'a table without times', 'a log with the time of every row');
   const channels: SoakChannel[] = [];
   for (const column of soak.table.columns) {
     if (column.role === undefined && column.of === undefined) continue;
@@ -74,6 +74,13 @@ function fileLog(soak: Soak, file: InstrumentFile): SoakLog | Refusal {
     channels.push(channel);
   }
   return { times, channels };
+}
+
+/** An open question about the whole file, about its times, or about a column that the soak takes. */
+function touches({ code, columns }: InstrumentFile['doubts'][number], soak: Soak, file: InstrumentFile): boolean {
+  if (columns.length === 0 || code.startsWith('time') || file.timeBase === null) return true;
+  const taken = new Set(soak.table.columns.map(({ id, from }) => from ?? id));
+  return columns.some((index) => taken.has(index + 1) || taken.has(file.columns[index]?.name ?? ''));
 }
 
 const KIND_OF_ROLE: Readonly<Record<string, Kind>> = { outputCurrent: 'current', outputVoltage: 'voltage', inputPower: 'power' };

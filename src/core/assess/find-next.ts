@@ -13,6 +13,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   firstPart: ['discharge', 'sampleOpened'],
   touchBothWays: ['liveOutput', 'directSupply'],
   spotOutside: ['hot', 'neverLeave'],
+  soakLogged: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   spotWinding: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],

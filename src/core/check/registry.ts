@@ -19,6 +19,7 @@ import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
+import { thermalRunaway as fireThermalRunaway } from './fire/thermal-runaway.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
@@ -58,6 +59,7 @@ export const CHECKS: readonly AnyCheck[] = [
   fireInrush,
   fireSemiconductorTemperature,
   fireShortEndurance,
+  fireThermalRunaway,
   fireWindingTemperature,
   fireWorkmanship,
   harmOvervoltage,

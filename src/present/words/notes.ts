@@ -58,6 +58,7 @@ export const NOTES: Templates = {
   // heat
   lightLoad: 'Read at a load below what the unit sustains and below its claim: it can fail so, not pass.',
   shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
+  soakDoesNotSay: 'The log does not say where the temperature is going.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
   scaledToHighestAmbient: 'Scaled from the ambient at which it was read to the highest ambient of the setting.',

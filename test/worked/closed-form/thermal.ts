@@ -17,6 +17,17 @@ export const THERMAL_ALGEBRA: readonly WorkedExample[] = [
     because: 'a straight line',
   },
   {
+    formula: 'thermal/end-of-soak',
+    publication: 'Schoolbook',
+    place: 'corrections of nothing leave the end where the curve has it',
+    origin: 'closed-form',
+    inputs: { fitted: kelvin(65), fit: 0, room: 0 },
+    printed: 65,
+    unit: '°C',
+    tolerance: 0,
+    because: 'a sum',
+  },
+  {
     formula: 'thermal/true-temperature',
     publication: 'Schoolbook',
     place: 'the camera is set to the emissivity of the surface: what it shows is true',
