@@ -24,4 +24,6 @@ svg text{fill:var(--ink);font-size:12px}
 .load .claim{fill:var(--ink-3);opacity:.16}.load .claimed{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 2;fill:none}
 .load .curve{stroke:var(--ink);stroke-width:1.25;fill:none}.load .point{fill:var(--ink)}.load .point.hollow{fill:var(--paper);stroke:var(--ink);stroke-width:1.2}.load .ring{fill:none;stroke:var(--ink);stroke-width:1.3}.load .spread{stroke:var(--ink);stroke-width:1;opacity:.8;fill:none}
 .load .crossing{stroke-width:1.5;fill:none}
+.soak .model{stroke:var(--ink-3);stroke-width:1.5;stroke-dasharray:5 3;fill:none}.soak .end{fill:var(--ink);opacity:.3;stroke:none}.soak .at-end{stroke:var(--ink);stroke-width:1.5;fill:none}
+.soak .limit{stroke-width:1.5;fill:none}.soak .stop{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 3;fill:none}
 `;

@@ -9,6 +9,7 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
+import { soakFigures } from './soak-picture.ts';
 
 const MANY = 3; // figures of one chapter
 const FEWEST = 2; // rows from which a list tells more than its findings
@@ -27,7 +28,7 @@ export function listFigures(chapter: Chapter, assessment: Assessment): readonly 
     case 'load':
       return loadFigures(assessment);
     case 'heat':
-      return heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)];
+      return [...soakFigures(assessment), ...(heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)])];
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
     default:

@@ -58,8 +58,9 @@ export function heightOf({ outputs, fromS }: Pick<FittedCurve, 'outputs' | 'from
 }
 
 /** The second of the log at which a temperature is reached: along the fitted curve, or along the last slope where the temperature runs away. Null: never. */
-export function reachedAt({ fit, outcome, lastAtS, lastK, lastSlope }: HeatingChannel, kelvin: number): number | null {
-  if (lastK >= kelvin) return lastAtS;
+export function reachedAt({ fit, outcome, lastAtS, lastK, lastSlope, points }: HeatingChannel, kelvin: number): number | null {
+  const passed = points.find(([, height]) => height >= kelvin);
+  if (passed !== undefined) return passed[0];
   if (outcome === 'rising') return lastSlope > 0 ? lastAtS + (kelvin - lastK) / lastSlope : null;
   if (fit === undefined) return null;
   const end = fit.outputs.find(({ name }) => name === 'end')!.value;
