@@ -53,6 +53,7 @@ import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
+import { trueTemperatureInBand as thermalTrueTemperatureInBand } from './thermal/true-temperature-in-band.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
 import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
@@ -122,6 +123,7 @@ export const FORMULAS: readonly Formula[] = [
   loadWindowEdge,
   thermalAtHighestAmbient,
   thermalEndOfSoak,
+  thermalTrueTemperatureInBand,
   thermalTrueTemperature,
   touchBoundOverTries,
   touchCurrentFromVoltage,

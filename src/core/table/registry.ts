@@ -2,6 +2,7 @@
 import type { PublishedTable } from './define-table.ts';
 import { bulkPerWatt as bench2026BulkPerWatt } from './bench/2026/bulk-per-watt.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
+import { surfaceEmissivity as cameraMakers2026SurfaceEmissivity } from './camera-makers/2026/surface-emissivity.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
@@ -38,6 +39,7 @@ import { voltageWindow as usb2022VoltageWindow } from './usb/2022/voltage-window
 export const TABLES: readonly PublishedTable[] = [
   bench2026BulkPerWatt,
   bench2026MethodDoubt,
+  cameraMakers2026SurfaceEmissivity,
   dinVde070107022008InsulationResistance,
   en500751990Pins,
   en500751990Rating,

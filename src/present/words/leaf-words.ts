@@ -12,6 +12,7 @@ export const LEAVES: Templates = {
   method: 'method of measuring ({method|word})',
   betweenRows: 'what the curve does between two rows',
   emissivity: 'emissivity',
+  cameraBand: 'band of wavelengths that the camera sees',
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
   tolerance: 'tolerance of a part',

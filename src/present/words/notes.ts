@@ -67,6 +67,7 @@ export const NOTES: Templates = {
   coverOpenAtLeast: 'Read with the cover open: closed, it is at least as hot.',
   coverNotClosed: 'Read with the cover open; the outside was not as it is in use.',
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
+  cameraModels: 'By Planck’s law from 8 to 14 µm; the fourth power of temperature would give {apartK} K more.',
   bareMetal: 'A thermal picture of bare metal does not show its temperature.',
   emissivityUnknown: 'The emissivity or the reflected temperature is not known; the thermal picture cannot be read.',
   fromVoltageToEarth: 'Worked out of the voltage to earth and what it was read across.',

@@ -117,6 +117,7 @@ export const STEP_NAMES: Templates = {
   'iec-60664-1/2007/next-impulse': 'next step of impulse voltage',
   'iec-60664-1/2007/rated-impulse-voltage': 'rated impulse voltage',
   'iec-60950-1/2005/clearance': 'clearance, older edition',
+  'camera-makers/2026/surface-emissivity': 'emissivity of surfaces',
   'iec-60950-1/2005/component-temperature': 'temperature that parts bear',
   'iec-60950-1/2005/touch-current': 'touch current, older edition',
   'iec-62368-1/2018/altitude': 'factor for altitude',

@@ -4,10 +4,14 @@ import type { Place } from '../../evidence/sample.ts';
 import { derive } from '../../formula/derive.ts';
 import { atHighestAmbient } from '../../formula/thermal/at-highest-ambient.ts';
 import { trueTemperature } from '../../formula/thermal/true-temperature.ts';
+import { trueTemperatureInBand } from '../../formula/thermal/true-temperature-in-band.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import { cite } from '../../source/source.ts';
+import { surfaceEmissivity } from '../../table/camera-makers/2026/surface-emissivity.ts';
+import { findCell } from '../../table/look-up.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
+import { addForms, uncertaintyOf } from '../../trace/leaf.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
@@ -105,7 +109,26 @@ function readSpot(
     }) <= 0
   )
     return { ...common, temperature: null, refused: 'reflectionTooStrong' };
-  const temperature = derive(trueTemperature, { shown, cameraEmissivity, emissivity, reflected }, `heat/${exhibit.id}/${row.id}/surface`);
+  const seen = { shown, cameraEmissivity, emissivity, reflected };
+  const inBand = derive(trueTemperatureInBand, seen, `heat/${exhibit.id}/${row.id}/surface`);
+  const byFourthPower = trueTemperature.compute({
+    shown: shown.value,
+    cameraEmissivity: cameraEmissivity.value,
+    emissivity: emissivity.value,
+    reflected: reflected.value,
+  });
+  // the band of the camera is not known: how far the two models lie apart is a doubt of its own
+  const apart = byFourthPower - inBand.value;
+  const form = addForms([
+    { form: inBand.form, factor: 1 },
+    { form: doubtOf({ id: `camera-band/${exhibit.id}/${row.id}`, u: rectangular(Math.abs(apart)), means: 'cameraBand' }), factor: 1 },
+  ]);
+  const notes = [...inBand.step.notes, { key: 'cameraModels', args: { apartK: apart } }];
+  const temperature: Derived = {
+    ...inBand,
+    form,
+    step: { ...inBand.step, form, u: inBand.side === undefined ? uncertaintyOf(form) : null, notes },
+  };
   return { ...common, temperature, refused: null };
 }
 
@@ -123,7 +146,7 @@ export function temperatureOf(bench: Bench, text: string | null, field: string, 
 function emissivityOf(place: Place): Derived | null {
   const text = findRead(place.emissivity);
   const quantity = text === null ? null : parseQuantity(text, 'ratio');
-  if (quantity === null || isRefusal(quantity)) return null;
+  if (quantity === null || isRefusal(quantity)) return emissivityOfSurface(place);
   const u = quantity.u ?? rectangular(EMISSIVITY_HALF_WIDTH);
   const field = `/places/${place.id}/emissivity`;
   return given(
@@ -133,6 +156,18 @@ function emissivityOf(place: Place): Derived | null {
     { id: field, name: 'emissivity', symbol: 'ε', field },
     { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) },
   );
+}
+
+/** Looked up by what the surface is; the half width of its range is its doubt. */
+function emissivityOfSurface(place: Place): Derived | null {
+  const surface = findRead(place.surface);
+  if (surface === null) return null;
+  const cell = (column: 'emissivity' | 'halfWidth'): Derived | null =>
+    findCell(surfaceEmissivity, surface, column, `heat/surface/${surface}/${column}`, 'ε');
+  const [emissivity, half] = [cell('emissivity'), cell('halfWidth')];
+  if (emissivity === null || half === null) return null;
+  const form = doubtOf({ id: `emissivity/${place.id}`, u: rectangular(half.value), means: 'emissivity' });
+  return { ...emissivity, form, step: { ...emissivity.step, form, u: uncertaintyOf(form) } };
 }
 
 /** A limit that holds at the highest ambient, where it lies at the ambient of a reading (K). */
