@@ -8,6 +8,7 @@ import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
+import { CAPACITOR_LIFE } from './capacitor-makers/life.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LABEL_ALGEBRA } from './closed-form/label.ts';
@@ -55,6 +56,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...BOARD_ALGEBRA,
   ...BULK_CAPACITOR,
   ...BULK_VALLEY,
+  ...CAPACITOR_LIFE,
   ...CAPACITOR_ON_THE_MAINS,
   ...CHARGED_CAPACITORS,
   ...COMPONENT_LIMITS,

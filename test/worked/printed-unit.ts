@@ -21,6 +21,7 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   µF: [1e-6, 'F'],
   Ω: [1, 'Ω'],
   ms: [1e-3, 's'],
+  h: [3600, 's'],
   '1': [1, '1'],
 };
 const ICE_POINT_K = 273.15;

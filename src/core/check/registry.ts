@@ -11,6 +11,7 @@ import { power as deliveryPower } from './delivery/power.ts';
 import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
+import { capacitorLife as enduranceCapacitorLife } from './endurance/capacitor-life.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
 import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
@@ -51,6 +52,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryRegulationMode,
   deliverySteadiness,
   deliveryVoltageWindow,
+  enduranceCapacitorLife,
   enduranceCapacitorTemperature,
   enduranceCapacitorValue,
   fireBoardTemperature,

@@ -17,6 +17,8 @@ import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts'
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
 import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
+import { aroundTheCan as enduranceAroundTheCan } from './endurance/around-the-can.ts';
+import { lifeFromNew as enduranceLifeFromNew } from './endurance/life-from-new.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
@@ -87,6 +89,8 @@ export const FORMULAS: readonly Formula[] = [
   boardSumOfCapacitances,
   boardUsualCapacitance,
   boardValleyAfter,
+  enduranceAroundTheCan,
+  enduranceLifeFromNew,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,
   insulationGreatestPeak,

@@ -12,6 +12,8 @@ export const LEAVES: Templates = {
   method: 'method of measuring ({method|word})',
   betweenRows: 'what the curve does between two rows',
   emissivity: 'emissivity',
+  rippleHeating: 'heat of a ripple that nobody measured',
+  canRatio: 'heat of the core over that of the can',
   cameraBand: 'band of wavelengths that the camera sees',
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',

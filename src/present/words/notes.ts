@@ -58,6 +58,11 @@ export const NOTES: Templates = {
   // heat
   lightLoad: 'Read at a load below what the unit sustains and below its claim: it can fail so, not pass.',
   shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
+  lifeFromNew:
+    'Expected from new at this duty, in the room of the reading; not what is left of it. Its end is a fifth less capacitance or twice the losses.',
+  lifeAtHighest: 'At the highest ambient of the setting: {hours} h.',
+  aboveRatedAtHighest: 'At the highest ambient it would be above its rated temperature: no life is given for that.',
+  aboveRatedTemperature: 'Above its rated temperature no life is given.',
   soakDoesNotSay: 'The log does not say where the temperature is going.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
