@@ -18,6 +18,7 @@ import { TOUCH_ALGEBRA } from './closed-form/touch.ts';
 import { GROOVES } from './connector-makers/grooves.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
+import { JUNCTION } from './diode-makers/junction.ts';
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
 import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
 import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
@@ -68,6 +69,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...INSULATION_ALGEBRA,
   ...INSULATION_LINES,
   ...ISOLATION_AMPLIFIER,
+  ...JUNCTION,
   ...LABEL_ALGEBRA,
   ...LEAD_DROP,
   ...LOAD_ALGEBRA,

@@ -102,7 +102,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       ],
       conductors: COMMON_CONDUCTORS,
       parts: [
-        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3 }),
+        ...commonParts(model, { bulkV: 400, bulkLife: '2000 h', outputV: 16, diodeA: 3 }),
         { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
         { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
         {

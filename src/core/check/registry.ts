@@ -14,6 +14,7 @@ import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-windo
 import { capacitorLife as enduranceCapacitorLife } from './endurance/capacitor-life.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
 import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
+import { rectifierMargin as enduranceRectifierMargin } from './endurance/rectifier-margin.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
@@ -55,6 +56,7 @@ export const CHECKS: readonly AnyCheck[] = [
   enduranceCapacitorLife,
   enduranceCapacitorTemperature,
   enduranceCapacitorValue,
+  enduranceRectifierMargin,
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
   fireFuse,

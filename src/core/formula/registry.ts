@@ -55,6 +55,7 @@ import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
+import { junction as thermalJunction } from './thermal/junction.ts';
 import { trueTemperatureInBand as thermalTrueTemperatureInBand } from './thermal/true-temperature-in-band.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
@@ -127,6 +128,7 @@ export const FORMULAS: readonly Formula[] = [
   loadWindowEdge,
   thermalAtHighestAmbient,
   thermalEndOfSoak,
+  thermalJunction,
   thermalTrueTemperatureInBand,
   thermalTrueTemperature,
   touchBoundOverTries,

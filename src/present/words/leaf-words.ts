@@ -14,6 +14,7 @@ export const LEAVES: Templates = {
   emissivity: 'emissivity',
   rippleHeating: 'heat of a ripple that nobody measured',
   canRatio: 'heat of the core over that of the can',
+  forwardVoltage: 'voltage across a rectifier of a kind that nobody stated',
   cameraBand: 'band of wavelengths that the camera sees',
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',

@@ -63,6 +63,11 @@ export const NOTES: Templates = {
   lifeAtHighest: 'At the highest ambient of the setting: {hours} h.',
   aboveRatedAtHighest: 'At the highest ambient it would be above its rated temperature: no life is given for that.',
   aboveRatedTemperature: 'Above its rated temperature no life is given.',
+  junctionFromLead:
+    'Worked out from the temperature read on it, taken as that of its leads, and a loss by the usual voltage across rectifiers.',
+  rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
+  rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
+  severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',
   soakDoesNotSay: 'The log does not say where the temperature is going.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
