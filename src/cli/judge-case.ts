@@ -8,7 +8,12 @@ import { Refused } from './output.ts';
 import { withCasebook } from './with-casebook.ts';
 
 /** Judges a case: of a folder, or with `casebook` the one of that id in a casebook, also while a server has it open. */
-export async function judgeCase(which: string, { casebook }: { casebook?: string }): Promise<Assessment> {
+export async function judgeCase(which: string, from: { casebook?: string }): Promise<Assessment> {
+  return (await judgeOpenCase(which, from)).assessment;
+}
+
+/** The same with the case itself, for what is drawn from the evidence. */
+export async function judgeOpenCase(which: string, { casebook }: { casebook?: string }): Promise<JudgedCase> {
   if (casebook === undefined) return judged(await assessCase(caseFolder(which)));
   return withCasebook(casebook, { access: 'read' }, async (store) => {
     const found = await stateAt(store, which);
@@ -17,7 +22,9 @@ export async function judgeCase(which: string, { casebook }: { casebook?: string
   });
 }
 
-function judged(result: Awaited<ReturnType<typeof assessCase>>): Assessment {
+type JudgedCase = Exclude<Awaited<ReturnType<typeof assessCase>>, unknown[]>;
+
+function judged(result: Awaited<ReturnType<typeof assessCase>>): JudgedCase {
   if (Array.isArray(result)) throw new Refused(result);
-  return result.assessment;
+  return result;
 }

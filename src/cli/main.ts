@@ -75,6 +75,22 @@ function program(): Command {
       (await import('./command/decode.ts')).decode(codes, options),
     );
   command
+    .command('trace')
+    .argument('<file>', 'text file of circuit lines')
+    .option('--json', 'print parts and conductors as a case holds them')
+    .description('read a traced circuit, one part a line, and say what each part is there for')
+    .action(async (path: string, options: { json?: boolean }) => (await import('./command/trace.ts')).trace(path, options));
+  command
+    .command('schematic')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
+    .requiredOption('-o, --out <file>', 'SVG file to write')
+    .option('--dark', 'for a dark ground')
+    .description('draw the traced circuit of a case')
+    .action(async (path: string, options: { out: string; dark?: boolean; casebook?: string }) =>
+      (await import('./command/schematic.ts')).schematic(path, options),
+    );
+  command
     .command('demo')
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')
     .option('--once', 'end when the reports are written, without serving the workspace')

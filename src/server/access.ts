@@ -1,6 +1,6 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { Context, MiddlewareHandler, Next } from 'hono';
-import { deleteCookie, getCookie, setCookie } from 'hono/cookie';
+import { getCookie, setCookie } from 'hono/cookie';
 import { answerProblem, toProblem } from './problem.ts';
 
 /** Who may ask: names under which the server answers, and the token that is demanded when it can be reached from other machines. */
@@ -14,8 +14,9 @@ export interface Access {
 
 export const TOKEN_QUERY = 'token';
 const COOKIE = 'mainsworthy-access';
-const WRONG_TRIES = 10; // wrong tokens in one window, from anywhere, before every token is refused for its rest; house choice
+const WRONG_TRIES = 10; // wrong tokens in one window from one machine, before all its tokens are refused for the rest; house choice
 const WINDOW_MS = 60_000;
+const MOST_MACHINES = 1000; // remembered at once; beyond, the oldest is forgotten; house choice
 const UNSAFE = new Set(['POST', 'PUT', 'PATCH', 'DELETE']);
 
 /**
@@ -23,7 +24,8 @@ const UNSAFE = new Set(['POST', 'PUT', 'PATCH', 'DELETE']);
  * reading, and, where a token is demanded, whoever does not have it. The token comes once in the address and is a cookie from then on.
  */
 export function guardAccess(access: Access): MiddlewareHandler {
-  const wrong = { count: 0, since: Number.NEGATIVE_INFINITY };
+  // by machine: an old link on one phone must not lock out the person at the bench
+  const wrong = new Map<string, Tries>();
   return async (context, next) => {
     const host = (context.req.header('host') ?? '').toLowerCase();
     if (!access.hosts.includes(host)) return refused(421, 'foreign-host', `This server does not answer to the name "${host}".`);
@@ -36,21 +38,33 @@ export function guardAccess(access: Access): MiddlewareHandler {
       return refused(403, 'foreign-origin', 'Only pages of this server may ask it.');
     if (UNSAFE.has(context.req.method) && origin === undefined && site !== undefined && site !== 'same-origin')
       return refused(403, 'foreign-origin', 'Only pages of this server may write.');
-    return access.token === null ? next() : checkToken(context, next, access.token, access.now, wrong);
+    return access.token === null ? next() : checkToken(context, next, access.token, triesOf(wrong, machineOf(context), access.now()));
   };
 }
 
-async function checkToken(
-  context: Context,
-  next: Next,
-  token: string,
-  now: () => number,
-  wrong: { count: number; since: number },
-): Promise<Response | undefined> {
-  if (now() - wrong.since > WINDOW_MS) {
-    wrong.count = 0;
-    wrong.since = now();
-  }
+interface Tries {
+  count: number;
+  readonly since: number;
+}
+
+function triesOf(wrong: Map<string, Tries>, machine: string, now: number): Tries {
+  const known = wrong.get(machine);
+  if (known !== undefined && now - known.since <= WINDOW_MS) return known;
+  wrong.delete(machine);
+  const [oldest] = wrong.keys();
+  if (wrong.size >= MOST_MACHINES && oldest !== undefined) wrong.delete(oldest);
+  const fresh = { count: 0, since: now };
+  wrong.set(machine, fresh);
+  return fresh;
+}
+
+/** The address at the other end of the connection; never what a header claims. */
+function machineOf(context: Context): string {
+  const { incoming } = (context.env ?? {}) as { incoming?: { socket?: { remoteAddress?: string } } };
+  return incoming?.socket?.remoteAddress ?? '';
+}
+
+async function checkToken(context: Context, next: Next, token: string, wrong: Tries): Promise<Response | undefined> {
   const given = context.req.query(TOKEN_QUERY);
   const kept = getCookie(context, COOKIE);
   if (given === undefined && kept === undefined)
@@ -59,8 +73,10 @@ async function checkToken(
     return refused(429, 'too-many-tries', `More than ${WRONG_TRIES} wrong tokens in a minute: wait a minute and open the printed link.`);
   if (!isSame(given ?? kept ?? '', token)) {
     wrong.count += 1;
-    deleteCookie(context, COOKIE);
-    return refused(401, 'token-wrong', 'That is not the access token of this server; open the link that it printed.');
+    const answered = refused(401, 'token-wrong', 'That is not the access token of this server; open the link that it printed.');
+    // a cookie of an earlier start goes, or each picture of the page would count as another try
+    if (kept !== undefined && given === undefined) answered.headers.set('set-cookie', `${COOKIE}=; Max-Age=0; Path=/`);
+    return answered;
   }
   if (given === undefined) {
     await next();
@@ -70,6 +86,11 @@ async function checkToken(
   const url = new URL(context.req.url);
   url.searchParams.delete(TOKEN_QUERY); // out of the address, so that it stays in no history
   return context.redirect(`${url.pathname}${url.search}`, 303);
+}
+
+/** Whether a Host, with or without its port, is this machine to itself. */
+export function isLoopbackName(host: string): boolean {
+  return /^(127\.0\.0\.1|localhost|\[::1\])(:|$)/.test(host);
 }
 
 /** In the same time whatever the text. */

@@ -1,18 +1,22 @@
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { HTTPException } from 'hono/http-exception';
 import { MOST_CASE_BYTES } from '../app/case-source.ts';
 import { CasebookRefused } from '../app/casebook/casebook-refused.ts';
 import { guardAccess } from './access.ts';
 import { servePages } from './pages.ts';
 import { safeHeaders } from './policy.ts';
 import { answerProblem, problemOf, toProblem } from './problem.ts';
+import { accessRoutes } from './route/access-routes.ts';
 import { caseRoutes } from './route/case-routes.ts';
 import { casebookRoutes } from './route/casebook-routes.ts';
 import { eventRoute } from './route/event-route.ts';
 import { fileRoutes } from './route/file-routes.ts';
+import { publishedRoutes } from './route/published-routes.ts';
 import type { Workspace } from './workspace.ts';
 
 const VERSION_OF_INTERFACE = '1';
+const UNSUPPORTED_MEDIA = 415; // RFC 9110, 15.5.16
 
 /** The local server: thin routes over the desk and the store, guarded before anything is looked at. */
 export function createServer(workspace: Workspace): OpenAPIHono {
@@ -33,10 +37,12 @@ export function createServer(workspace: Workspace): OpenAPIHono {
     const streams = context.req.path === '/api/unpack' || context.req.path.endsWith('/files');
     return streams ? next() : limit(context, next);
   });
+  accessRoutes(app, workspace);
   casebookRoutes(app, workspace);
   caseRoutes(app, workspace);
   eventRoute(app, workspace);
   fileRoutes(app, workspace);
+  publishedRoutes(app, workspace);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: { title: 'Mainsworthy', version: VERSION_OF_INTERFACE, description: 'The local workspace: cases, evidence, Assessments.' },
@@ -47,6 +53,8 @@ export function createServer(workspace: Workspace): OpenAPIHono {
     if (error instanceof CasebookRefused) return answerProblem(problemOf(error.refusal));
     if (error instanceof SyntaxError || error.message.includes('Malformed JSON'))
       return answerProblem(toProblem(400, 'not-json', 'The body is not JSON.'));
+    if (error instanceof HTTPException && error.status === UNSUPPORTED_MEDIA)
+      return answerProblem(toProblem(error.status, 'not-json', 'The body has to be JSON, and to say so in its content type.'));
     console.error(error);
     return answerProblem(toProblem(500, 'defect', 'A defect of the tool, not of your input; what was entered before is kept.'));
   });

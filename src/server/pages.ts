@@ -18,10 +18,21 @@ const FOREVER = 'public, max-age=31536000, immutable'; // names of built files h
 /** The built workspace: its files by name, and its one page for every other address. */
 export function servePages(folder: string): (context: Context) => Promise<Response> {
   return async (context) => {
-    const path = normalize(decodeURIComponent(context.req.path));
+    const path = pathOf(context.req.path);
+    if (path === null) return answerProblem(toProblem(400, 'no-such-page', 'The address cannot be read.'));
     if (path.startsWith('/assets/')) return serveFile(folder, path);
     return servePage(folder);
   };
+}
+
+/** Null for an address with a broken escape, or one that names a byte no file name has. */
+function pathOf(written: string): string | null {
+  try {
+    const path = normalize(decodeURIComponent(written));
+    return path.includes('\0') ? null : path;
+  } catch {
+    return null;
+  }
 }
 
 async function serveFile(folder: string, path: string): Promise<Response> {

@@ -1,4 +1,5 @@
 import type { MiddlewareHandler } from 'hono';
+import { isLoopbackName } from './access.ts';
 
 /**
  * Content-security policy of a page: its own files with a nonce of this answer, no inline script or style, nothing from anywhere else.
@@ -27,7 +28,8 @@ export const safeHeaders: MiddlewareHandler = async (context, next) => {
   const { headers } = context.res;
   headers.set('x-content-type-options', 'nosniff');
   headers.set('referrer-policy', 'no-referrer');
-  headers.set('cross-origin-opener-policy', 'same-origin');
+  // browsers heed it where nobody can sit in between, and complain of it elsewhere
+  if (isLoopbackName(context.req.header('host') ?? '')) headers.set('cross-origin-opener-policy', 'same-origin');
   headers.set('cross-origin-resource-policy', 'same-origin');
   headers.set('permissions-policy', 'camera=(self), geolocation=(), microphone=(), usb=(), screen-wake-lock=(self)');
   if (!headers.has('content-security-policy')) headers.set('content-security-policy', INERT_POLICY);

@@ -16,11 +16,14 @@ const MEDIA = 'application/problem+json';
 /** What kind of answer a refusal is: not there, in the way of somebody else, no room, or not understood. */
 const STATUS_OF: Readonly<Record<string, number>> = {
   'no-such-case': 404,
+  'case-missing': 404,
   'no-such-step': 404,
   'no-such-file': 404,
   'no-such-page': 404,
+  'no-such-version': 404,
   'file-missing': 404,
   'id-taken': 409,
+  'case-exists': 409,
   busy: 409,
   'too-large': 413,
   'unknown-media': 415,

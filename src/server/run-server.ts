@@ -1,6 +1,7 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import type { Server } from 'node:http';
 import { networkInterfaces } from 'node:os';
+import { setTimeout as wait } from 'node:timers/promises';
 import { serve } from '@hono/node-server';
 import type { CasebookStore } from '../app/casebook/casebook-store.ts';
 import { createDesk } from '../app/casebook/create-desk.ts';
@@ -12,7 +13,8 @@ export const LOOPBACK = '127.0.0.1';
 export const USUAL_PORT = 4810;
 const TOKEN_BYTES = 32;
 const SETTLE_MS = 2000; // how long the list of cases may lag behind what is entered
-const STOP_MS = 1500; // for requests under way when the server is asked to end
+const STOP_MS = 1200; // for requests under way when the server is asked to end
+const REST_MS = 400; // for what they still have to undo once their connections are cut
 const STALE_UPLOAD_MS = 24 * 3600 * 1000;
 
 export interface Running {
@@ -40,7 +42,15 @@ export async function runServer({ store, pages, port, host }: Starting): Promise
   const stopping = new AbortController();
   const access = { hosts, token, now: () => performance.now() };
   const app = createServer({ store, desk, pages, access, now, stopping: stopping.signal });
-  const server = await listen(app.fetch, port, host);
+  const underWay = new Set<Promise<unknown>>();
+  const fetch: Fetch = (request, env) => {
+    const work = Promise.resolve(app.fetch(request, env as object));
+    underWay.add(work);
+    const done = (): boolean => underWay.delete(work);
+    work.then(done, done);
+    return work;
+  };
+  const server = await listen(fetch, port, host);
   if (!('close' in server)) return server;
   const real = (server.address() as { port: number }).port;
   const names = open ? ['127.0.0.1', 'localhost', '[::1]'] : ['127.0.0.1', 'localhost', ...addressesOf(host)];
@@ -49,20 +59,23 @@ export async function runServer({ store, pages, port, host }: Starting): Promise
   const settling = setInterval(() => void desk.settle().catch((error: unknown) => console.error(error)), SETTLE_MS);
   settling.unref();
   const refreshing = desk.refresh(stopping.signal).catch((error: unknown) => console.error(error));
-  const shown = open ? [LOOPBACK] : addressesOf(host);
+  const shown = open ? [inAddress(host)] : addressesOf(host);
   return {
     links: shown.map((name) => `http://${name}:${real}/${token === null ? '' : `?${TOKEN_QUERY}=${token}`}`),
     async stop() {
       clearInterval(settling);
       stopping.abort();
       await Promise.all([end(server), refreshing]);
+      await Promise.race([Promise.allSettled(underWay), wait(REST_MS, undefined, { ref: false })]);
       await desk.settle();
       await store.close();
     },
   };
 }
 
-function listen(fetch: (request: Request) => Response | Promise<Response>, port: number, hostname: string): Promise<Server | Refusal> {
+type Fetch = (request: Request, env: unknown) => Promise<Response>;
+
+function listen(fetch: Fetch, port: number, hostname: string): Promise<Server | Refusal> {
   return new Promise((resolve) => {
     const server = serve({ fetch, port, hostname }, () => resolve(server)) as Server;
     server.once('error', (error: NodeJS.ErrnoException) => {
@@ -76,9 +89,14 @@ function listen(fetch: (request: Request) => Response | Promise<Response>, port:
   });
 }
 
+/** As it stands in an address: RFC 3986, 3.2.2 sets an address of version 6 in brackets. */
+function inAddress(host: string): string {
+  return host.includes(':') ? `[${host}]` : host;
+}
+
 /** Under which a machine on the same network can reach this one. */
 function addressesOf(host: string): string[] {
-  if (host !== '0.0.0.0' && host !== '::') return [host.includes(':') ? `[${host}]` : host];
+  if (host !== '0.0.0.0' && host !== '::') return [inAddress(host)];
   const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
   return all.filter(({ family, internal }) => family === 'IPv4' && !internal).map(({ address }) => address);
 }

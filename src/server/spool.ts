@@ -7,6 +7,7 @@ import { type Refusal, refuse } from '../core/quantity/refusal.ts';
 /** A body on disk for as long as it is needed, so that its end can be read before its beginning. */
 export interface Spooled {
   readonly bytes: number;
+  /** From `from` up to but without `to`. */
   read(from: number, to: number): AsyncIterable<Uint8Array>;
   remove(): Promise<void>;
 }
@@ -29,7 +30,8 @@ export async function spool(
       await remove();
       return bytes;
     }
-    return { bytes, remove, read: (from, to) => createReadStream(path, { start: from, end: Math.max(from, to - 1) }) };
+    // the end of a stream of Node counts itself: an empty range has none
+    return { bytes, remove, read: (from, to) => (to > from ? createReadStream(path, { start: from, end: to - 1 }) : nothing()) };
   } catch (error) {
     await remove();
     throw error;
@@ -37,6 +39,8 @@ export async function spool(
     await file.close();
   }
 }
+
+async function* nothing(): AsyncGenerator<Uint8Array> {}
 
 async function copy(body: ReadableStream<Uint8Array>, file: FileHandle, most: number): Promise<number | Refusal> {
   let bytes = 0;

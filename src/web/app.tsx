@@ -5,6 +5,7 @@ import { parseRoute, usePath } from './state/route.ts';
 // the list of cases is the first page: what it does not need comes when a case is opened
 const CasePage = lazy(async () => ({ default: (await import('./page/case-page.tsx')).CasePage }));
 const BenchPage = lazy(async () => ({ default: (await import('./page/bench-page.tsx')).BenchPage }));
+const CapturePage = lazy(async () => ({ default: (await import('./page/capture-page.tsx')).CapturePage }));
 
 export function App() {
   const route = parseRoute(usePath());
@@ -12,6 +13,7 @@ export function App() {
     <Suspense fallback={<main className="alone" aria-busy="true" />}>
       {route.page === 'casebook' && <CasebookPage />}
       {route.page === 'case' && <CasePage key={route.id} id={route.id} chapter={route.chapter} />}
+      {route.page === 'capture' && <CapturePage key={route.id} id={route.id} />}
       {route.page === 'bench' && <BenchPage key={route.id} id={route.id} />}
     </Suspense>
   );

@@ -11,6 +11,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/formula': ['core/quantity', 'core/source', 'core/trace'],
   'core/table': ['core/quantity', 'core/source', 'core/trace'],
   'core/marking': ['core/quantity', 'core/source', 'core/trace'],
+  'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   // slow results are worked out when somebody asks, never while judging: only app may call it
@@ -23,6 +24,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/uncertainty',
     'core/formula',
     'core/table',
+    'core/marking',
+    'core/circuit',
     'core/evidence',
     'importer',
   ],
@@ -49,11 +52,20 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/check',
     'core/result',
   ],
-  present: ['core/quantity', 'core/source', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
-  app: ['core/assess', 'core/fit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  present: ['core/quantity', 'core/source', 'core/circuit', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
+  app: ['core/assess', 'core/circuit', 'core/fit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
+  server: ['app', 'present', 'importer', 'core/quantity'],
+  // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
+  web: [
+    'present',
+    'core/quantity',
+    'core/result/assessment.ts',
+    'importer/describe.ts',
+    ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk'].map((name) => `app/casebook/${name}.ts`),
+  ],
   // the command line chooses the concrete store
-  cli: ['app', 'present', 'store', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
+  cli: ['app', 'present', 'store', 'server', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
 };
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
@@ -61,9 +73,30 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/fit': ['ml-levenberg-marquardt', 'ml-matrix'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
-  present: ['d3-scale', 'd3-array', 'fastest-levenshtein'],
+  present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
-  cli: ['commander', 'picocolors', 'node:fs/promises', 'node:path', 'node:url'],
+  cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:path', 'node:url'],
+  server: [
+    'hono',
+    'hono/body-limit',
+    'hono/cookie',
+    'hono/http-exception',
+    'hono/streaming',
+    '@hono/node-server',
+    '@hono/zod-openapi',
+    'sharp',
+    'uqr',
+    'exifr',
+    'node:crypto',
+    'node:fs',
+    'node:fs/promises',
+    'node:http',
+    'node:os',
+    'node:path',
+    'node:stream/web',
+    'node:timers/promises',
+  ],
+  web: ['react', 'react-dom/client', 'react-aria-components'],
   store: [
     'node:fs',
     'node:fs/promises',
@@ -85,7 +118,24 @@ function roomOf(path: string): string {
   return parts[0] === 'core' ? `core/${parts[1]}` : parts[0]!;
 }
 
+/** Of these the page takes types alone: what they do belongs to the server, and would bring the disk or the reader of files along. */
+const TYPES_ONLY_IN_WEB = [
+  'src/core/result/assessment.ts',
+  'src/importer/describe.ts',
+  'src/app/casebook/casebook-store.ts',
+  'src/app/casebook/desk.ts',
+];
+
 describe('the house', () => {
+  test('what the page takes from the desk, the port, the importer and the Assessment is types', () => {
+    const wrong = filesBelow('src/web', ['.ts', '.tsx']).flatMap(({ path, text }) =>
+      [...text.matchAll(/(?:^|\n)\s*(?:import|export)\b([^;]*?)\bfrom\s+'([^']+)'/g)]
+        .filter(([, what, from]) => TYPES_ONLY_IN_WEB.includes(join(dirname(path), from ?? '')) && !/^\s+type\b/.test(what ?? ''))
+        .map(([, , from]) => `${path} takes code of ${from}`),
+    );
+    expect(wrong).toEqual([]);
+  });
+
   const files = filesBelow('src', ['.ts', '.tsx']);
 
   test('has files to look at', () => expect(files.length).toBeGreaterThan(100));

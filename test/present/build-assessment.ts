@@ -109,6 +109,7 @@ export function assessmentOf(
     curves: [],
     soaks: [],
     next: [],
+    stored: null,
     lastChance: [],
     claims: [],
     unjudged: [],

@@ -43,16 +43,35 @@ export function summaryOf(about: Partial<CaseSummary> = {}): CaseSummary {
     invented: true,
     failure: 'Nothing found wrong',
     doubtful: null,
+    word: about.failure ?? 'Nothing found wrong',
+    weight: 'clear',
+    mark: 'pass',
     coverage: { shock: 'examined', fire: 'examined' },
     cells: { shock: 'ss', fire: 'ss' },
     because: '',
     kinds: ['usbA'],
     claims: ['5 V 2 A'],
     marks: [],
+    unread: [],
+    next: [],
     ...about,
   };
 }
 
-export function markOf(check: string, outcome: string, margin: number | null): CheckMark {
-  return { check, hazard: check.split('/')[0] ?? '', outcome, margin, band: null, value: '', rung: null, finding: `${check}@x` };
+export function markOf(check: string, outcome: CheckMark['outcome'], margin: number | null): CheckMark {
+  return {
+    check,
+    hazard: check.split('/')[0] ?? '',
+    outcome,
+    margin,
+    band: null,
+    limit: null,
+    amounts: margin !== null,
+    anywhere: false,
+    rung: null,
+    value: '',
+    struck: false,
+    says: outcome,
+    finding: `${check}@x`,
+  };
 }

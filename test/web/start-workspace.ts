@@ -28,7 +28,8 @@ export interface TestPage {
   readonly complaints: string[];
 }
 
-export async function startWorkspace(cases: readonly string[] = []): Promise<TestWorkspace> {
+/** `host`: an address beyond loopback to listen on; the link then carries the access token. */
+export async function startWorkspace(cases: readonly string[] = [], host?: string): Promise<TestWorkspace> {
   const folder = mkdtempSync(join(tmpdir(), 'mainsworthy-web-'));
   const casebook = join(folder, 'test.casebook');
   for (const name of cases) {
@@ -39,7 +40,7 @@ export async function startWorkspace(cases: readonly string[] = []): Promise<Tes
     executablePath: CHROMIUM,
     args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
   });
-  let server = await serve(casebook, '0');
+  let server = await serve(casebook, '0', host);
   const port = new URL(server.link).port;
   return {
     link: server.link,
@@ -61,7 +62,7 @@ export async function startWorkspace(cases: readonly string[] = []): Promise<Tes
     },
     kill: () => killed(server.process),
     async restart() {
-      server = await serve(casebook, port);
+      server = await serve(casebook, port, host);
     },
     async stop() {
       await browser.close();
@@ -71,11 +72,15 @@ export async function startWorkspace(cases: readonly string[] = []): Promise<Tes
   };
 }
 
-function serve(casebook: string, port: string): Promise<{ process: ChildProcess; link: string }> {
+function serve(casebook: string, port: string, host?: string): Promise<{ process: ChildProcess; link: string }> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [COMMAND, 'serve', '--casebook', casebook, '--port', port], {
-      stdio: ['ignore', 'pipe', 'pipe'],
-    });
+    const child = spawn(
+      process.execPath,
+      [COMMAND, 'serve', '--casebook', casebook, '--port', port, ...(host === undefined ? [] : ['--host', host])],
+      {
+        stdio: ['ignore', 'pipe', 'pipe'],
+      },
+    );
     let said = '';
     const late = setTimeout(() => reject(new Error(`no workspace after ${START_MS} ms: ${said}`)), START_MS);
     const hear = (chunk: Buffer): void => {

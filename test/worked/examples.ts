@@ -7,6 +7,7 @@ import { FUSES } from './app-notes/fuses.ts';
 import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
+import { FEEDBACK_ALGEBRA, SHUNT_REFERENCE } from './app-notes/shunt-reference.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { CAPACITOR_LIFE } from './capacitor-makers/life.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
@@ -62,6 +63,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...CHARGED_CAPACITORS,
   ...COMPONENT_LIMITS,
   ...ENERGY_SOURCES,
+  ...FEEDBACK_ALGEBRA,
   ...FLYBACK_BOARDS,
   ...FUSES,
   ...GROOVES,
@@ -83,6 +85,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...PREFERRED_SERIES,
   ...REFERENCE_DESIGN,
   ...RULE_OF_THREE,
+  ...SHUNT_REFERENCE,
   ...TABLES_10_AND_14,
   ...TABLE_A2,
   ...TABLE_F1,

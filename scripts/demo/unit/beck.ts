@@ -14,8 +14,10 @@ import {
   text,
 } from '../demo-unit.ts';
 import { unitRowTabs } from '../file-layouts.ts';
-import { COMMON_CONDUCTORS, coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
+import { coldExhibits, commonParts, eventExhibits, feet, spotsExhibit, touchExhibits } from '../full-day.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { BECK_BOARD } from '../traced-boards.ts';
+import { tracedUnit } from '../traced-unit.ts';
 import { operatingAt, touchA, type UnitModel } from '../unit-model.ts';
 
 /** Beck 5: a 5 V 2 A cube whose barrier is defeated: too short a way on the board and an ordinary ceramic across it. Invented. */
@@ -79,8 +81,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
         { id: 'opened-again', at: `${DATE}T14:00:00`, what: 'opened' },
       ],
       ports: [{ id: 'usb', name: 'USB socket', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '2 A', from: 'label' }] }],
-      conductors: COMMON_CONDUCTORS,
-      parts: [
+      ...tracedUnit(BECK_BOARD, [
         ...commonParts(model, { bulkV: 400, outputV: 10, diodeA: 2 }),
         {
           id: 'c3',
@@ -92,7 +93,7 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
           safetyClass: { state: 'absent', because: 'blue disc marked 102 1KV, no safety class and no approval mark on either face' },
           pins: feet('hv-minus', 'out-minus'),
         },
-      ],
+      ]),
       places: [
         { id: 'front', name: 'face with the socket', outside: true, material: 'plastic' },
         {

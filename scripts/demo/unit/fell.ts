@@ -13,18 +13,11 @@ import {
   text,
 } from '../demo-unit.ts';
 import { matrix, semicolonComma } from '../file-layouts.ts';
-import {
-  COMMON_CONDUCTORS,
-  coldExhibits,
-  commonParts,
-  eventExhibits,
-  feet,
-  pinsExhibit,
-  spotsExhibit,
-  touchExhibits,
-} from '../full-day.ts';
+import { coldExhibits, commonParts, eventExhibits, feet, pinsExhibit, spotsExhibit, touchExhibits } from '../full-day.ts';
 import { soakOf } from '../soak-exhibit.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { FELL_BOARD } from '../traced-boards.ts';
+import { tracedUnit } from '../traced-unit.ts';
 import { operatingAt, temperaturesAt, type UnitModel } from '../unit-model.ts';
 
 /** Fell 12: a 12 V 2 A adapter for LED strips, hot and with short creepage. Invented. */
@@ -100,8 +93,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           levels: [{ id: '12v', voltage: '12 V', printed: '2 A', from: 'label' }],
         },
       ],
-      conductors: COMMON_CONDUCTORS,
-      parts: [
+      ...tracedUnit(FELL_BOARD, [
         ...commonParts(model, { bulkV: 400, bulkLife: '2000 h', outputV: 16, diodeA: 3 }),
         { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
         { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
@@ -126,7 +118,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           identity: { v: 'established', note: 'maker, series and size agree (invented)' },
           pins: feet('hv-minus', 'out-minus'),
         },
-      ],
+      ]),
       places: [
         { id: 'case-top', name: 'case, above the transformer', outside: true, material: 'plastic' },
         { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B' },

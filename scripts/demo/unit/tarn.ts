@@ -13,18 +13,11 @@ import {
   text,
 } from '../demo-unit.ts';
 import { bracketUnits, clockQuoted, elapsedLogger, startIncrement, utf16 } from '../file-layouts.ts';
-import {
-  COMMON_CONDUCTORS,
-  coldExhibits,
-  commonParts,
-  eventExhibits,
-  feet,
-  pinsExhibit,
-  spotsExhibit,
-  touchExhibits,
-} from '../full-day.ts';
+import { coldExhibits, commonParts, eventExhibits, feet, pinsExhibit, spotsExhibit, touchExhibits } from '../full-day.ts';
 import { noiseFor } from '../noise.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
+import { TARN_BOARD } from '../traced-boards.ts';
+import { tracedUnit } from '../traced-unit.ts';
 import { operatingAt, reflectedV, temperaturesAt, turnsRatio, type UnitModel } from '../unit-model.ts';
 
 /** Tarn 30: a USB-C charger of 30 W, well built. Invented. */
@@ -120,8 +113,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           levels: LEVELS.map(({ id, nominal, claim }) => ({ id, voltage: `${nominal} V`, printed: `${claim} A`, from: 'label' as const })),
         },
       ],
-      conductors: COMMON_CONDUCTORS,
-      parts: [
+      ...tracedUnit(TARN_BOARD, [
         ...commonParts(model, { bulkV: 400, outputV: 25, diodeA: 5 }),
         {
           id: 'f1',
@@ -156,7 +148,7 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
           pins: feet('hv-minus', 'out-minus'),
         },
         { id: 'u2', ref: 'U2', kind: 'optocoupler', pins: feet('out-plus', 'hv-minus') },
-      ],
+      ]),
       places: [
         { id: 'case-side', name: 'case, side above the transformer', outside: true, material: 'plastic' },
         { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B' },

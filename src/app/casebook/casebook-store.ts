@@ -110,11 +110,27 @@ export interface CaseQuery {
   readonly sort?: 'verdict' | 'changed' | 'name' | 'leastExamined' | { readonly margin: string } | undefined;
   readonly from: number;
   readonly count: number;
+  /** False: without the counts of hazards, kinds and claims, which take longest. */
+  readonly counted?: boolean | undefined;
+  /** A check: the answer brings where every case of the casebook stands on it. */
+  readonly places?: string | undefined;
+}
+
+/** All cases on one check, filters left out. */
+export interface CheckPlaces {
+  readonly check: string;
+  /** Ratios in order, the worst first, three digits; above 1 is beyond the limit. */
+  readonly ratios: readonly number[];
+  /** Failed without a ratio: worse than every ratio. */
+  readonly beyond: number;
 }
 
 export interface CasePage {
   readonly total: number;
-  /** How many cases each value of a filter would leave, the other filters kept. */
+  /** All cases of the casebook, or of its archive: no search, no filter. */
+  readonly of: number;
+  readonly places?: CheckPlaces;
+  /** How many cases each value of a filter would leave, the other filters kept; empty where they were not asked for. */
   readonly counts: {
     readonly failure: Readonly<Record<string, number>>;
     readonly coverage: Readonly<Record<string, number>>;

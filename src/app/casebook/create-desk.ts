@@ -10,7 +10,9 @@ import { fieldText } from '../../present/words/field-words.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { drawCaseSchematic, failingParts } from '../draw-case-schematic.ts';
 import { newCase, slugOf } from '../new-case.ts';
+import { reportExtras } from '../report-extras.ts';
 import { resultsOf } from '../results-of.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
@@ -22,6 +24,7 @@ import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { addRevision, type History, NO_HISTORY } from './history.ts';
 import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
+import { circuitLines, traceChanges } from './trace-edit.ts';
 
 const PAGE = 100; // cases looked at together when lines of the list are made again
 const STATE_EVERY = 50; // revisions from one kept state to the next: opening replays no more than these
@@ -74,7 +77,13 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
 
   async function load(id: string): Promise<OpenCase | Refusal> {
     const known = open.get(id);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      // archived, removed and restored past the desk, which keeps the rest
+      const head = await store.cases.head(id);
+      if (head === null || head.removed !== null) return noSuchCase(id);
+      known.head = { ...known.head, archived: head.archived };
+      return known;
+    }
     const read = await store.cases.read(id);
     if (read === null || read.head.removed !== null) return noSuchCase(id);
     let { state } = read.from;
@@ -245,10 +254,25 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
         if (isRefusal(here)) return here;
         return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
       }),
+    circuit: (id) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const drawn = await drawCaseSchematic(here.one, { failing: failingParts(here.assessment) });
+        return { lines: circuitLines(here.one), svg: drawn?.markup ?? null };
+      }),
+    trace: (id, { by, base, step, text }) =>
+      inTurn(id, async () => {
+        const here = await load(id);
+        if (isRefusal(here)) return here;
+        const { changes, refusals } = traceChanges(here.state, text);
+        const answered = await write(id, { by, base, step, name: { key: 'trace', args: {} }, changes: () => changes });
+        return isRefusal(answered) ? answered : { ...answered, refusals };
+      }),
     report: (id) =>
       inTurn(id, async () => {
         const here = await load(id);
-        return isRefusal(here) ? here : renderReport(here.assessment);
+        return isRefusal(here) ? here : renderReport(here.assessment, await reportExtras(here.one, here.assessment));
       }),
     listen(id, heard) {
       const all = listeners.get(id) ?? new Set();

@@ -21,6 +21,13 @@ export interface Desk {
   /** A published state judged again: the same tool gives the same bytes. */
   assessRevision(id: string, revision: number): Promise<Assessment | Refusal>;
   origin(id: string, step: string): Promise<Origin | Refusal>;
+  /** The traced circuit: its lines, and its schematic as a drawing of our own making; null where none was traced. */
+  circuit(id: string): Promise<{ readonly lines: string; readonly svg: string | null } | Refusal>;
+  /** Takes circuit lines into the case; lines that cannot be read come back, the others count. */
+  trace(
+    id: string,
+    edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
+  ): Promise<(EditAnswer & { readonly refusals: readonly Refusal[] }) | Refusal>;
   /** The report as one page. */
   report(id: string): Promise<string | Refusal>;
   /** Called after every revision of a case, whoever wrote it; answers how to stop listening. */

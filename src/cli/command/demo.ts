@@ -2,6 +2,7 @@ import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { assessCase } from '../../app/assess-case.ts';
+import { reportExtras } from '../../app/report-extras.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { explainCheck } from '../../present/text/explain.ts';
@@ -27,7 +28,7 @@ export async function demo(options: { out: string; once?: boolean; port?: string
     const { assessment } = result;
     print(summaryText(assessment, { colour: wantsColour(), width: columns() }));
     const file = join(options.out, `${name}.html`);
-    await writeFile(file, renderReport(assessment));
+    await writeFile(file, renderReport(assessment, await reportExtras(result.open.one, assessment)));
     written.push(file);
   }
   const [first] = names;

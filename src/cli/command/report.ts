@@ -1,14 +1,16 @@
 import { writeFile } from 'node:fs/promises';
+import { reportExtras } from '../../app/report-extras.ts';
 import { refuse } from '../../core/quantity/refusal.ts';
 import { renderReport } from '../../present/report/render-report.ts';
-import { judgeCase } from '../judge-case.ts';
+import { judgeOpenCase } from '../judge-case.ts';
 import { print, Refused } from '../output.ts';
 
 /** Writes the report of a case as one HTML file. */
 export async function report(path: string, options: { out: string; casebook?: string }): Promise<void> {
-  const assessment = await judgeCase(path, options);
+  const { open, assessment } = await judgeOpenCase(path, options);
+  const extras = await reportExtras(open.one, assessment);
   try {
-    await writeFile(options.out, renderReport(assessment));
+    await writeFile(options.out, renderReport(assessment, extras));
   } catch (error) {
     throw new Refused([
       refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`),

@@ -6,6 +6,7 @@ import { toRounded } from '../result/canonical.ts';
 import { digestOf } from '../result/digest.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { Tables } from '../working/bench/bench.ts';
+import { storedEnergyOf } from '../working/board/stored-energy.ts';
 import { gatherFacts } from '../working/facts.ts';
 import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
@@ -14,8 +15,9 @@ import { freshResults, type Results } from './fresh-results.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
 import { conditionsOfFields, toBench } from './to-bench.ts';
+import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
-import { emptyFinding, toFinding, toSource } from './to-finding.ts';
+import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
 import { toSoaks } from './to-soaks.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
 
@@ -70,6 +72,9 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
   const next = findNext(CHECKS, findings, verdict, stops);
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
+  const stored = storedEnergyOf(facts.bench, facts.setting);
+  if (stored !== null) roots.push(stored.energy.step);
+  const circuit = toCircuitResult(facts);
   const steps = toSteps(roots);
   return toRounded<Assessment>({
     format: ASSESSMENT_FORMAT,
@@ -96,7 +101,12 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
     formulas: toFormulas(steps),
     curves: toCurves(facts),
     soaks,
+    ...(circuit === undefined ? {} : { circuit }),
     next,
+    stored:
+      stored === null
+        ? null
+        : { energy: toAmount(stored.energy), crest: toAmount(stored.crest), parts: [...stored.parts], step: stored.energy.step.id },
     lastChance: findLastChance(facts, next),
     claims: claimsOf(findings),
     unjudged: findUnjudged(facts),

@@ -11,6 +11,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   distanceSurface: ['discharge', 'sampleOpened'],
   bridgingParts: ['discharge', 'sampleOpened'],
   firstPart: ['discharge', 'sampleOpened'],
+  circuit: ['discharge', 'sampleOpened'],
   touchBothWays: ['liveOutput', 'directSupply'],
   spotOutside: ['hot', 'neverLeave'],
   soakLogged: ['hot', 'neverLeave', 'mainsOnThermocouple'],

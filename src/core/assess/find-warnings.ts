@@ -1,4 +1,5 @@
 import type { Assessment } from '../result/assessment.ts';
+import { nameOf } from '../working/bench/bench.ts';
 import { coldIsRead } from '../working/cold/cold-facts.ts';
 import type { Facts } from '../working/facts.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
@@ -49,6 +50,16 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
     const open = new Set((facts.bench.tables.get(file.sha256)?.columns ?? []).flatMap(({ doubts }) => doubts));
     if (open.size > 0) found.push({ key: 'fileInDoubt', at: `/files/${file.id}`, args: { path: file.path, codes: [...open].join(', ') } });
   }
+  for (const { code, part, nets, args } of facts.circuit?.slips ?? [])
+    found.push({
+      key: `slip-${code}`,
+      at: part === null ? '/conductors' : `/parts/${part}`,
+      args: {
+        part: part === null ? '' : nameOf(facts.bench, part),
+        nets: nets.map((net) => nameOf(facts.bench, net)).join(', '),
+        ...args,
+      },
+    });
   if (facts.setting.decision.changed)
     found.push({ key: 'decisionChanged', at: '/setting/decision', args: { ...pick(facts.setting.decision) } });
   return found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));

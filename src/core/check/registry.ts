@@ -9,6 +9,7 @@ import { mainsRange as deliveryMainsRange } from './delivery/mains-range.ts';
 import { ports as deliveryPorts } from './delivery/ports.ts';
 import { power as deliveryPower } from './delivery/power.ts';
 import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
+import { setPoint as deliverySetPoint } from './delivery/set-point.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { capacitorLife as enduranceCapacitorLife } from './endurance/capacitor-life.ts';
@@ -19,13 +20,16 @@ import { boardTemperature as fireBoardTemperature } from './fire/board-temperatu
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
+import { mainsSide as fireMainsSide } from './fire/mains-side.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
 import { thermalRunaway as fireThermalRunaway } from './fire/thermal-runaway.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
+import { feedbackOpen as harmFeedbackOpen } from './harm/feedback-open.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
+import { setPointTolerance as harmSetPointTolerance } from './harm/set-point-tolerance.ts';
 import { transient as harmTransient } from './harm/transient.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
 import { claims as labellingClaims } from './labelling/claims.ts';
@@ -37,6 +41,7 @@ import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.t
 import { creepage as shockCreepage } from './shock/creepage.ts';
 import { enclosure as shockEnclosure } from './shock/enclosure.ts';
 import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
+import { partAcrossBarrier as shockPartAcrossBarrier } from './shock/part-across-barrier.ts';
 import { plugDischarge as shockPlugDischarge } from './shock/plug-discharge.ts';
 import { safetyCapacitorTemperature as shockSafetyCapacitorTemperature } from './shock/safety-capacitor-temperature.ts';
 import { touchCurrent as shockTouchCurrent } from './shock/touch-current.ts';
@@ -51,6 +56,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryPorts,
   deliveryPower,
   deliveryRegulationMode,
+  deliverySetPoint,
   deliverySteadiness,
   deliveryVoltageWindow,
   enduranceCapacitorLife,
@@ -61,13 +67,16 @@ export const CHECKS: readonly AnyCheck[] = [
   fireBulkCapacitorVoltage,
   fireFuse,
   fireInrush,
+  fireMainsSide,
   fireSemiconductorTemperature,
   fireShortEndurance,
   fireThermalRunaway,
   fireWindingTemperature,
   fireWorkmanship,
+  harmFeedbackOpen,
   harmOvervoltage,
   harmRipple,
+  harmSetPointTolerance,
   harmTransient,
   interferenceSuppression,
   labellingClaims,
@@ -79,6 +88,7 @@ export const CHECKS: readonly AnyCheck[] = [
   shockCreepage,
   shockEnclosure,
   shockOptocouplerTemperature,
+  shockPartAcrossBarrier,
   shockPlugDischarge,
   shockSafetyCapacitorTemperature,
   shockTouchCurrent,

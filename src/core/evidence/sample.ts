@@ -91,7 +91,12 @@ export const part = z.strictObject({
     .optional(),
   safetyClass: value(z.enum(['X1', 'X2', 'X3', 'Y1', 'Y2', 'Y3', 'Y4'])).optional(),
   identity: value(z.enum(['established', 'claimed'])).optional(),
+  /** Names as in the circuit lines: "A", "K", "+"; of a transformer "P.1" for the dot end of winding P. */
   pins: z.array(z.strictObject({ pin: words, net: value(id) })).optional(),
+  /** Said to stand across the barrier. */
+  crosses: z.boolean().optional(),
+  /** Of a transformer, as traced; the stack has them as unwound. */
+  windings: z.array(z.strictObject({ name: words, turns: value(quantity('ratio')).optional() })).optional(),
   law: value(z.looseObject({ law: words })).optional(),
   photo: id.optional(),
 });

@@ -13,12 +13,27 @@ import { integralOfCurrent as boardIntegralOfCurrent } from './board/integral-of
 import { intervalBetweenCharges as boardIntervalBetweenCharges } from './board/interval-between-charges.ts';
 import { loopResistance as boardLoopResistance } from './board/loop-resistance.ts';
 import { meltingCurrent as boardMeltingCurrent } from './board/melting-current.ts';
+import { reverseVoltage as boardReverseVoltage } from './board/reverse-voltage.ts';
 import { shareOfMarked as boardShareOfMarked } from './board/share-of-marked.ts';
+import { storedEnergy as boardStoredEnergy } from './board/stored-energy.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
 import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
 import { aroundTheCan as enduranceAroundTheCan } from './endurance/around-the-can.ts';
 import { lifeFromNew as enduranceLifeFromNew } from './endurance/life-from-new.ts';
+import { auxiliarySetPoint as feedbackAuxiliarySetPoint } from './feedback/auxiliary-set-point.ts';
+import { bypassCurrent as feedbackBypassCurrent } from './feedback/bypass-current.ts';
+import { greatestLedResistor as feedbackGreatestLedResistor } from './feedback/greatest-led-resistor.ts';
+import { ledCurrent as feedbackLedCurrent } from './feedback/led-current.ts';
+import { ledFloor as feedbackLedFloor } from './feedback/led-floor.ts';
+import { outputAtTrip as feedbackOutputAtTrip } from './feedback/output-at-trip.ts';
+import { parallelResistance as feedbackParallelResistance } from './feedback/parallel-resistance.ts';
+import { pulledCurrent as feedbackPulledCurrent } from './feedback/pulled-current.ts';
+import { seriesResistance as feedbackSeriesResistance } from './feedback/series-resistance.ts';
+import { setPointAtLimits as feedbackSetPointAtLimits } from './feedback/set-point-at-limits.ts';
+import { setPoint as feedbackSetPoint } from './feedback/set-point.ts';
+import { shiftedSetPoint as feedbackShiftedSetPoint } from './feedback/shifted-set-point.ts';
+import { zenerSetPoint as feedbackZenerSetPoint } from './feedback/zener-set-point.ts';
 import { bridgingCurrent as insulationBridgingCurrent } from './insulation/bridging-current.ts';
 import { currentAtHighestMains as insulationCurrentAtHighestMains } from './insulation/current-at-highest-mains.ts';
 import { greatestPeak as insulationGreatestPeak } from './insulation/greatest-peak.ts';
@@ -86,12 +101,27 @@ export const FORMULAS: readonly Formula[] = [
   boardIntervalBetweenCharges,
   boardLoopResistance,
   boardMeltingCurrent,
+  boardReverseVoltage,
   boardShareOfMarked,
+  boardStoredEnergy,
   boardSumOfCapacitances,
   boardUsualCapacitance,
   boardValleyAfter,
   enduranceAroundTheCan,
   enduranceLifeFromNew,
+  feedbackAuxiliarySetPoint,
+  feedbackBypassCurrent,
+  feedbackGreatestLedResistor,
+  feedbackLedCurrent,
+  feedbackLedFloor,
+  feedbackOutputAtTrip,
+  feedbackParallelResistance,
+  feedbackPulledCurrent,
+  feedbackSeriesResistance,
+  feedbackSetPointAtLimits,
+  feedbackSetPoint,
+  feedbackShiftedSetPoint,
+  feedbackZenerSetPoint,
   insulationBridgingCurrent,
   insulationCurrentAtHighestMains,
   insulationGreatestPeak,

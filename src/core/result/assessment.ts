@@ -244,6 +244,23 @@ export const soakCurve = z.strictObject({
   stop: z.strictObject({ at: z.number(), step: z.string(), reachedAtS: z.number().nullable() }).nullable(),
 });
 export type SoakCurve = z.infer<typeof soakCurve>;
+/** What the traced circuit is, by its graph; names as a reader knows them. */
+export const circuit = z.strictObject({
+  topology: z.strictObject({
+    converter: z.string().nullable(),
+    rectifier: z.string().nullable(),
+    drive: z.string().nullable(),
+    feedback: z.string().nullable(),
+    isolated: z.boolean().nullable(),
+  }),
+  /** Each part with what it is there for, between which nets and because of which parts; null where it was not recognised. */
+  jobs: z.array(
+    z.strictObject({ part: z.string(), ref: z.string(), job: z.string().nullable(), at: z.array(z.string()), with: z.array(z.string()) }),
+  ),
+  /** Ways across the barrier through parts alone, shortest first. */
+  ways: z.array(z.strictObject({ parts: z.array(z.string()), nets: z.array(z.string()) })),
+});
+export type CircuitResult = z.infer<typeof circuit>;
 
 export const assessment = z.strictObject({
   format: z.literal(ASSESSMENT_FORMAT),
@@ -289,7 +306,11 @@ export const assessment = z.strictObject({
   ),
   curves: z.array(curve),
   soaks: z.array(soakCurve),
+  /** Left out where no circuit was traced. */
+  circuit: circuit.optional(),
   next: z.array(nextMeasurement),
+  /** What the bulk capacitors of this unit can hold at the highest mains, for the caution; null before the board is read. */
+  stored: z.strictObject({ energy: amount, crest: amount, parts: z.array(z.string()), step: z.string() }).nullable(),
   lastChance: z.array(z.strictObject({ before: z.enum(['opening', 'desoldering', 'unwinding']), measure: z.array(z.string()) })),
   claims: z.array(
     z.strictObject({

@@ -54,6 +54,7 @@ export const PUBLICATIONS = {
     title: 'Eypasch and others, Probability of adverse events that have not yet occurred: a statistical reminder, BMJ 311',
     edition: '1995',
   },
+  'reference-sheets': { title: 'Data sheets of 431-type shunt references, several makers', edition: 'undated' },
   'circuit-theory': { title: 'Circuit theory, any textbook', edition: 'none' },
   'heat-theory': { title: 'Heat transfer, any textbook', edition: 'none' },
   'camera-makers': { title: 'Manuals and tables of makers of thermal cameras', edition: 'several' },

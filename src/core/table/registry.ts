@@ -2,6 +2,8 @@
 import type { PublishedTable } from './define-table.ts';
 import { bulkPerWatt as bench2026BulkPerWatt } from './bench/2026/bulk-per-watt.ts';
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
+import { shuntReference as bench2026ShuntReference } from './bench/2026/shunt-reference.ts';
+import { transferRatio as bench2026TransferRatio } from './bench/2026/transfer-ratio.ts';
 import { surfaceEmissivity as cameraMakers2026SurfaceEmissivity } from './camera-makers/2026/surface-emissivity.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { rectifierPackage as diodeMakers2026RectifierPackage } from './diode-makers/2026/rectifier-package.ts';
@@ -40,6 +42,8 @@ import { voltageWindow as usb2022VoltageWindow } from './usb/2022/voltage-window
 export const TABLES: readonly PublishedTable[] = [
   bench2026BulkPerWatt,
   bench2026MethodDoubt,
+  bench2026ShuntReference,
+  bench2026TransferRatio,
   cameraMakers2026SurfaceEmissivity,
   dinVde070107022008InsulationResistance,
   diodeMakers2026RectifierPackage,

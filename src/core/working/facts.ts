@@ -2,6 +2,7 @@ import type { Case } from '../evidence/case.ts';
 import type { HeatingCurves } from '../evidence/computed/heating-curves.ts';
 import { type Bench, openBench, type Tables } from './bench/bench.ts';
 import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
+import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
 import { type HeadingReading, headingReadings } from './heat/heading-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
@@ -20,6 +21,8 @@ export interface Facts {
   readonly spots: readonly SpotReading[];
   /** Where logged temperatures are going, by the fits that were kept. */
   readonly headings: readonly HeadingReading[];
+  /** Null where no circuit was traced. */
+  readonly circuit: CircuitFacts | null;
 }
 
 export function gatherFacts(one: Case, tables: Tables, heating: ReadonlyMap<string, HeatingCurves> = new Map()): Facts {
@@ -38,5 +41,6 @@ export function gatherFacts(one: Case, tables: Tables, heating: ReadonlyMap<stri
     // an end that was worked out is judged as a reading is
     spots: [...spots, ...headings.flatMap(({ reading }) => reading ?? [])],
     headings,
+    circuit: circuitFacts(bench),
   };
 }

@@ -9,7 +9,7 @@ export interface CoverageCount {
 }
 
 /** How many of the checks that apply are settled, whichever way they went. */
-export function countCells(cells: readonly Cell[]): CoverageCount {
+export function countCells(cells: readonly Pick<Cell, 'state'>[]): CoverageCount {
   const applying = cells.filter(({ state }) => state !== 'notApplicable');
   return { settled: applying.filter(({ state }) => state === 'settled').length, of: applying.length };
 }
@@ -21,7 +21,7 @@ const PITCH_Y = 13;
 const A_ROW = 10; // ten cells in a row can be counted at a glance
 
 /** One square per check of the bench set that applies: full, half or hatched. Checks that do not apply are counted out. */
-export function drawCoverageCells(cells: readonly Cell[]): Markup {
+export function drawCoverageCells(cells: readonly Pick<Cell, 'state'>[]): Markup {
   const applying = cells.filter(({ state }) => state !== 'notApplicable');
   const columns = Math.min(A_ROW, Math.max(1, applying.length));
   const rows = Math.max(1, Math.ceil(applying.length / A_ROW));

@@ -129,8 +129,11 @@ function drawAverage(finding: Finding, frame: CurveFrame, size: CurveSize): Mark
   const mark = value === null ? NOTHING : drawMark(finding.outcome, frame.right, frame.y(value), MARK);
   if (size.width < NARROW) {
     const [one, two] = [LINE + DESCENT, LINE * 2 + DESCENT];
-    const text = html`<text class="word ${word}" x="${size.width}" y="${one}" text-anchor="end">${found.join(', ')}</text><text class="ax" x="${size.width}" y="${two}" text-anchor="end">line: ${asked.join(', ')}</text>`;
-    return html`${mark}${text}`;
+    const told =
+      value === null ? NOTHING : html`<text class="word ${word}" x="${size.width}" y="${one}" text-anchor="end">${found.join(', ')}</text>`;
+    const line =
+      at === null ? NOTHING : html`<text class="ax" x="${size.width}" y="${two}" text-anchor="end">line: ${asked.join(', ')}</text>`;
+    return html`${mark}${told}${line}`;
   }
   const heights = spreadLabels(
     [value, at].map((one) => (one === null ? 0 : frame.y(one))),

@@ -1,8 +1,8 @@
 import { scaleLinear } from 'd3-scale';
-import type { Finding, Limit } from '../../core/result/assessment.ts';
+import type { Finding, Outcome } from '../../core/result/assessment.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
-import { GRADE_STROKES } from '../words/grade-words.ts';
+import { type LineLimit, type LineMark, toLineMark } from './line-mark.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 
 /** One judged quantity against its limit: the limit in the middle, good on the right, an axis of the logarithm of the ratio. */
@@ -47,25 +47,57 @@ export function factorText(ratio: number): string {
 }
 
 export function drawMarginLine(finding: Finding, size: MarginLineSize): Markup {
-  return html`<svg class="ml" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" aria-hidden="true">${drawParts(finding, size)}</svg>`;
+  return drawLine(toLineMark(finding), size);
+}
+
+/** The same line, of what a list keeps of a finding. */
+export function drawLine(mark: LineMark, size: MarginLineSize): Markup {
+  return html`<svg class="ml" width="${size.width}" height="${size.height}" viewBox="0 0 ${size.width} ${size.height}" aria-hidden="true">${drawLineParts(mark, size)}</svg>`;
 }
 
 /** What stands inside the svg element, so that a column of lines can be one figure. */
 export function drawParts(finding: Finding, size: MarginLineSize): Markup {
-  if (finding.outcome === 'notApplicable') return NOTHING;
-  if (finding.outcome === 'notAssessed') return html`${drawAxis(size)}${drawAnywhere(size)}${drawLimit(finding.limit, size)}`;
-  const yesOrNo = drawYesOrNo(finding, size);
-  if (yesOrNo !== null) return yesOrNo;
-  if (finding.measured !== null && 'side' in finding.measured && finding.measured.side === 'anywhere')
-    return html`${drawAxis(size)}${drawAnywhere(size)}${drawLimit(finding.limit, size)}${markAt(finding, size.width / 2, size)}`;
-  return html`${drawAxis(size)}${drawLimit(finding.limit, size)}${drawBasic(finding, size)}${drawBand(finding, size)}${drawRatio(finding, size)}`;
+  return drawLineParts(toLineMark(finding), size);
+}
+
+function drawLineParts(mark: LineMark, size: MarginLineSize): Markup {
+  if (mark.outcome === 'notApplicable') return NOTHING;
+  if (mark.outcome === 'notAssessed') return html`${drawAxis(size)}${drawAnywhere(size)}${drawLimit(mark.limit, size)}`;
+  const place = placeOfMark(mark, size);
+  if (mark.margin === null && mark.rung === 'bridgedOrAbsent')
+    return html`${drawAxis(size)}${drawLimit(mark.limit, size)}${drawBasic(mark.limit, size)}${drawOffScale(mark, false, '', size)}`;
+  if (isYesOrNo(mark)) return html`${drawLimit(mark.limit, size)}${markAt(mark, place.x, size)}`;
+  if (mark.anywhere) return html`${drawAxis(size)}${drawAnywhere(size)}${drawLimit(mark.limit, size)}${markAt(mark, place.x, size)}`;
+  return html`${drawAxis(size)}${drawLimit(mark.limit, size)}${drawBasic(mark.limit, size)}${drawBand(mark, size)}${drawRatio(mark, size)}`;
+}
+
+/** Where the mark of a judged quantity stands, and at which end it stands when it is off the scale. */
+export function placeOfMark(mark: LineMark, size: MarginLineSize): { readonly x: number; readonly off: 'good' | 'bad' | null } {
+  const half = size.width / 2;
+  if (isYesOrNo(mark) && mark.rung !== 'bridgedOrAbsent') {
+    const shift = mark.outcome === 'pass' ? YES_NO_SHIFT : mark.outcome === 'fail' ? -YES_NO_SHIFT : 0;
+    return { x: half * (1 + shift), off: null };
+  }
+  if (mark.anywhere && mark.rung !== 'bridgedOrAbsent') return { x: half, off: null };
+  const ratio = mark.margin;
+  const OFF = 2 ** SPAN;
+  if (ratio !== null && ratio <= OFF && ratio >= 1 / OFF) return { x: placeOfRatio(ratio, size), off: null };
+  // no ratio of two amounts is an infinite one: at the bad end when it fails, else at the good end
+  const good = ratio === null ? mark.outcome !== 'fail' : ratio < 1;
+  const inset = markSize(size) * INSET;
+  return good ? { x: size.width - PAD - inset, off: 'good' } : { x: PAD + inset, off: 'bad' };
+}
+
+/** Found in a word, or a limit that is a list or a rule: no axis, the mark left of, on or right of the limit. */
+function isYesOrNo({ margin, amounts, outcome }: LineMark): boolean {
+  return margin === null && !(amounts && outcome !== 'inconclusive');
 }
 
 function markSize(size: MarginLineSize): number {
   return size.width >= WIDE ? WIDE_MARK : MARK;
 }
 
-function drawAxis({ width, height }: MarginLineSize): Markup {
+export function drawAxis({ width, height }: MarginLineSize): Markup {
   const middle = height / 2;
   const ticks = [-SPAN, -1, 1, SPAN].map((octave) => {
     const x = c(placeOfRatio(2 ** -octave, { width, height }));
@@ -74,23 +106,19 @@ function drawAxis({ width, height }: MarginLineSize): Markup {
   return html`<path class="bad" d="M${PAD} ${c(middle)}H${c(width / 2)}"/><path class="good" d="M${c(width / 2)} ${c(middle)}H${c(width - PAD)}"/>${joined(ticks)}`;
 }
 
-function drawLimit(limit: Limit | null, { width, height }: MarginLineSize): Markup {
+function drawLimit(limit: LineLimit | null, { width, height }: MarginLineSize): Markup {
   const x = width / 2;
   if (limit === null) return html`<path class="thread" d="M${c(x)} 0V${height}"/>`;
-  const stroke = GRADE_STROKES[limit.grade];
-  if (limit.kind === 'within')
-    return html`<path class="limit two ${stroke}" d="M${c(x - WINDOW_HALF)} 0V${height}M${c(x + WINDOW_HALF)} 0V${height}"/>`;
-  return html`<path class="limit ${stroke}" d="M${c(x)} 0V${height}"/>`;
+  if (limit.two)
+    return html`<path class="limit two ${limit.stroke}" d="M${c(x - WINDOW_HALF)} 0V${height}M${c(x + WINDOW_HALF)} 0V${height}"/>`;
+  return html`<path class="limit ${limit.stroke}" d="M${c(x)} 0V${height}"/>`;
 }
 
 /** The lower rung of a barrier finding, at its own place on the same axis. */
-function drawBasic(finding: Finding, size: MarginLineSize): Markup {
-  const basic = finding.others.find(({ name }) => name === 'basic');
-  const asked = finding.limit?.at?.value;
-  const lower = basic?.at?.value;
-  if (basic === undefined || finding.limit?.name === 'basic' || asked === undefined || lower === undefined || lower <= 0) return NOTHING;
-  const x = c(placeOfRatio(asked / lower, size));
-  return html`<path class="limit rung ${GRADE_STROKES[basic.grade]}" d="M${x} ${c(size.height * SHORT_STROKE)}V${c(size.height * (1 - SHORT_STROKE))}"/>`;
+function drawBasic(limit: LineLimit | null, size: MarginLineSize): Markup {
+  if (limit === null || limit.basic === null) return NOTHING;
+  const x = c(placeOfRatio(limit.basic.ratio, size));
+  return html`<path class="limit rung ${limit.basic.stroke}" d="M${x} ${c(size.height * SHORT_STROKE)}V${c(size.height * (1 - SHORT_STROKE))}"/>`;
 }
 
 function drawAnywhere({ width, height }: MarginLineSize): Markup {
@@ -104,68 +132,50 @@ function drawAnywhere({ width, height }: MarginLineSize): Markup {
 }
 
 /** Where the true value lies with 95 %, or the whole side on which a bound leaves it. */
-function drawBand(finding: Finding, size: MarginLineSize): Markup {
-  const ends = bandEnds(finding);
-  if (ends === null) return NOTHING;
-  const [good, bad] = ends;
+function drawBand({ band, outcome }: LineMark, size: MarginLineSize): Markup {
+  if (band === null) return NOTHING;
+  const [good, bad] = band;
   const OFF = 2 ** SPAN;
-  if (good > OFF || bad < 1 / OFF) return NOTHING;
+  if (good > OFF || (bad !== null && bad < 1 / OFF)) return NOTHING;
   const right = placeOfRatio(good, size);
-  const left = bad === Number.POSITIVE_INFINITY ? PAD : placeOfRatio(bad, size);
+  const left = bad === null ? PAD : placeOfRatio(bad, size);
   const tall = markSize(size) * BAND_HEIGHT;
   const width = Math.max(1, right - left);
-  return html`<rect class="whisker ${outcomeClass(finding.outcome)}" x="${c(left)}" y="${c((size.height - tall) / 2)}" width="${c(width)}" height="${c(tall)}"/>`;
+  return html`<rect class="whisker ${outcomeClass(outcome)}" x="${c(left)}" y="${c((size.height - tall) / 2)}" width="${c(width)}" height="${c(tall)}"/>`;
 }
 
-/** Ratios at the good and the bad end. */
-function bandEnds(finding: Finding): readonly [number, number] | null {
-  if (finding.marginBand !== null) return finding.marginBand;
-  const side = finding.measured !== null && 'value' in finding.measured ? finding.measured.side : undefined;
-  if (side === undefined || finding.margin === null) return null;
-  const opensToGood = (side === 'below') === (finding.limit?.kind === 'atMost');
-  return opensToGood ? [0, finding.margin] : [finding.margin, Number.POSITIVE_INFINITY];
+function drawRatio(mark: LineMark, size: MarginLineSize): Markup {
+  const { x, off } = placeOfMark(mark, size);
+  const ratio = mark.margin;
+  if (off === null) return markAt(mark, x, size);
+  return drawOffScale(mark, off === 'good', ratio === null || ratio <= 0 ? '' : factorText(ratio), size);
 }
 
-function drawRatio(finding: Finding, size: MarginLineSize): Markup {
-  const ratio = finding.margin;
-  const OFF = 2 ** SPAN;
-  if (ratio !== null && ratio <= OFF && ratio >= 1 / OFF) return markAt(finding, placeOfRatio(ratio, size), size);
-  // no ratio of two amounts is an infinite one: at the bad end when it fails, else at the good end
-  const good = ratio === null ? finding.outcome !== 'fail' : ratio < 1;
-  return drawOffScale(finding, good, ratio === null || ratio <= 0 ? '' : factorText(ratio), size);
-}
-
-function drawOffScale(finding: Finding, good: boolean, factor: string, size: MarginLineSize): Markup {
+function drawOffScale(judged: LineMark, good: boolean, factor: string, size: MarginLineSize): Markup {
   const mark = markSize(size);
   const x = good ? size.width - PAD - mark * INSET : PAD + mark * INSET;
   const middle = size.height / 2;
+  const BESIDE = 0.95; // in marks, from the centre of the mark
+  const label =
+    factor === ''
+      ? NOTHING
+      : html`<text x="${c(good ? x - mark * BESIDE : x + mark * BESIDE)}" y="${c(middle - mark / 2 - 1)}" text-anchor="${good ? 'end' : 'start'}">${factor}</text>`;
+  return html`${drawArrow(judged.outcome, good, middle, size)}${markAt(judged, x, size)}${label}`;
+}
+
+/** Outside the end of the axis: the value lies further on. */
+export function drawArrow(outcome: Outcome, good: boolean, middle: number, size: MarginLineSize): Markup {
+  const mark = markSize(size);
   const half = mark / 2;
   const GAP = 0.9; // px between the end of the axis and the arrow
   const tip = good
     ? `M${c(size.width - PAD - GAP)} ${c(middle - half)}l${c(half)} ${c(half)}l${c(-half)} ${c(half)}`
     : `M${c(PAD + GAP)} ${c(middle - half)}l${c(-half)} ${c(half)}l${c(half)} ${c(half)}`;
-  const BESIDE = 0.95; // in marks, from the centre of the mark
-  const label =
-    factor === ''
-      ? NOTHING
-      : html`<text x="${c(good ? x - mark * BESIDE : x + mark * BESIDE)}" y="${c(middle - half - 1)}" text-anchor="${good ? 'end' : 'start'}">${factor}</text>`;
-  return html`<path class="open ${outcomeClass(finding.outcome)}" stroke-width="${c(mark * ARROW_STROKE)}" d="${tip}"/>${markAt(finding, x, size)}${label}`;
+  return html`<path class="open ${outcomeClass(outcome)}" stroke-width="${c(mark * ARROW_STROKE)}" d="${tip}"/>`;
 }
 
-/** Found in a word, or a limit that is a list or a rule: no axis, the mark left of, on or right of the limit. */
-function drawYesOrNo(finding: Finding, size: MarginLineSize): Markup | null {
-  if (finding.margin !== null) return null;
-  if (finding.rung === 'bridgedOrAbsent')
-    return html`${drawAxis(size)}${drawLimit(finding.limit, size)}${drawBasic(finding, size)}${drawOffScale(finding, false, '', size)}`;
-  const amounts = finding.measured !== null && 'value' in finding.measured && finding.limit?.at !== undefined;
-  if (amounts && finding.outcome !== 'inconclusive') return null;
-  const half = size.width / 2;
-  const x = finding.outcome === 'pass' ? half * (1 + YES_NO_SHIFT) : finding.outcome === 'fail' ? half * (1 - YES_NO_SHIFT) : half;
-  return html`${drawLimit(finding.limit, size)}${markAt(finding, x, size)}`;
-}
-
-function markAt(finding: Finding, x: number, size: MarginLineSize): Markup {
+function markAt({ outcome }: LineMark, x: number, size: MarginLineSize): Markup {
   const mark = markSize(size);
   const halo = html`<circle class="halo" cx="${c(x)}" cy="${c(size.height / 2)}" r="${c((mark * HALO) / 2)}"/>`;
-  return html`${halo}${drawMark(finding.outcome, x, size.height / 2, mark)}`;
+  return html`${halo}${drawMark(outcome, x, size.height / 2, mark)}`;
 }

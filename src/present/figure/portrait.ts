@@ -8,6 +8,7 @@ import { outcomeText } from '../words/outcome-words.ts';
 import { drawParts, MARGIN_LINE_ROW, placeOfRatio } from './margin-line.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 import { type PortraitGroup, toPortrait } from './portrait-rows.ts';
+import { SCALE_TICKS } from './scale.ts';
 import { cutText } from './text-width.ts';
 
 /**
@@ -29,13 +30,6 @@ const MARK = 11;
 const LINE_WIDTH = MARGIN_LINE_ROW.width;
 const FIRST_LINE = 14;
 const SECOND_LINE = 28;
-const TICKS = [
-  [4, '×¼'],
-  [2, '×½'],
-  [1, 'limit'],
-  [0.5, '×2'],
-  [0.25, '×4'],
-] as const;
 
 export function drawPortrait(assessment: Assessment, { width }: PortraitSize): Markup {
   const groups = toPortrait(assessment);
@@ -57,7 +51,7 @@ export function drawPortrait(assessment: Assessment, { width }: PortraitSize): M
   }
   const height = y + FOOT;
   const spoken = `Portrait: margin lines of ${groups.reduce((sum, { rows }) => sum + rows.length, 0)} checks, limit in the middle, good on the right`;
-  const ticks = TICKS.map(
+  const ticks = SCALE_TICKS.map(
     ([ratio, text]) =>
       html`<text class="ax${text === 'limit' ? ' strong' : ''}" x="${c(lineX + placeOfRatio(ratio, MARGIN_LINE_ROW))}" y="${FIRST_LINE}" text-anchor="middle">${text}</text>`,
   );

@@ -1,4 +1,4 @@
-import type { Assessment, Coverage, Finding, Outcome } from '../../core/result/assessment.ts';
+import type { Assessment, Cell, Coverage, Finding, Outcome } from '../../core/result/assessment.ts';
 import { html, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { coverageHeadline, FAILURE_WEIGHTS, type FailureWeight } from '../words/failure-words.ts';
@@ -47,7 +47,7 @@ function getSecondLine(weight: FailureWeight, deciding: Finding | undefined): st
   return `${title}${value === '' ? '' : `: ${value}`}${limit === '' || value === '' ? '' : `, ${limit}`}`;
 }
 
-const COVERAGE_CLASSES: Readonly<Record<Coverage, string>> = {
+export const COVERAGE_CLASSES: Readonly<Record<Coverage, string>> = {
   examined: 'cv-full',
   'partly examined': 'cv-part',
   'not examined': 'cv-none',
@@ -57,8 +57,16 @@ const WORD_SQUARE = 22;
 
 /** Both halves of the verdict, always side by side and of one size. */
 export function drawVerdictHalves(assessment: Assessment): Markup {
-  const left = getFailureHalf(assessment);
-  const { coverage, cells } = assessment.verdict;
+  return drawHalves(getFailureHalf(assessment), assessment.verdict);
+}
+
+interface Looked {
+  readonly coverage: Readonly<Record<'shock' | 'fire', Coverage>>;
+  readonly cells: Readonly<Record<'shock' | 'fire', readonly Pick<Cell, 'state'>[]>>;
+}
+
+/** The same halves, of what a list keeps of a case. */
+export function drawHalves(left: FailureHalf, { coverage, cells }: Looked): Markup {
   const { worse, words } = coverageHeadline(coverage);
   const spoken = `Verdict in two parts. Worst failure: ${left.word}${left.second === '' ? '' : `, ${left.second}`}. Coverage: shock ${coverage.shock}, fire ${coverage.fire}.`;
   const strip = (name: 'shock' | 'fire'): Markup => {

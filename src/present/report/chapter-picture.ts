@@ -9,21 +9,25 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
+import type { ReportExtras } from './report-parts.ts';
 import { soakFigures } from './soak-picture.ts';
 
 const MANY = 3; // figures of one chapter
 const FEWEST = 2; // rows from which a list tells more than its findings
 
 /** The pictures of a chapter, where it has any. */
-export function setChapterPicture(chapter: Chapter, assessment: Assessment): Markup {
-  const before = CHAPTERS.slice(0, CHAPTERS.indexOf(chapter)).reduce((sum, other) => sum + listFigures(other, assessment).length, 0);
-  const figures = listFigures(chapter, assessment).map((part, index) => setFigure(part, before + index + 1));
+export function setChapterPicture(chapter: Chapter, assessment: Assessment, extras: ReportExtras = {}): Markup {
+  const before = CHAPTERS.slice(0, CHAPTERS.indexOf(chapter)).reduce(
+    (sum, other) => sum + listFigures(other, assessment, extras).length,
+    0,
+  );
+  const figures = listFigures(chapter, assessment, extras).map((part, index) => setFigure(part, before + index + 1));
   const table = chapter === 'load' && curvesByLevel(assessment).length > 0 ? drawPortTable(assessment) : NOTHING;
   // on paper many figures stand in two columns, as they are drawn for a narrow page
   return figures.length < MANY ? html`${table}${joined(figures)}` : html`${table}<div class="many">${joined(figures)}</div>`;
 }
 
-export function listFigures(chapter: Chapter, assessment: Assessment): readonly FigurePart[] {
+export function listFigures(chapter: Chapter, assessment: Assessment, extras: ReportExtras = {}): readonly FigurePart[] {
   switch (chapter) {
     case 'load':
       return loadFigures(assessment);
@@ -31,6 +35,8 @@ export function listFigures(chapter: Chapter, assessment: Assessment): readonly 
       return [...soakFigures(assessment), ...(heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)])];
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
+    case 'circuit':
+      return extras.schematic === undefined ? [] : [schematicFigure(extras.schematic)];
     default:
       return [];
   }
@@ -52,5 +58,15 @@ function distanceFigure(assessment: Assessment): FigurePart {
     narrow: drawDistanceList(assessment, LIST_NARROW),
     title: 'Distances',
     caption: 'pairs of conductors, the worst ratio first. Long stroke: the limit that decides. Short stroke: basic insulation.',
+  };
+}
+
+function schematicFigure(schematic: Markup): FigurePart {
+  const whole = html`<div class="wider">${schematic}</div>`;
+  return {
+    wide: whole,
+    narrow: whole,
+    title: 'Schematic',
+    caption: 'as traced. Mains at the left, output at the right; the double line is the barrier, crossed only by the parts that cross it.',
   };
 }

@@ -7,6 +7,7 @@ import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
 import { CHAPTERS, findingsByCheck, isTelling } from './chapter.ts';
 import { setChapterPicture } from './chapter-picture.ts';
+import { setCircuit } from './circuit-section.ts';
 import { setFinding } from './finding-article.ts';
 import { setFindingGroup } from './finding-group.ts';
 import type { ReportExtras, Section } from './report-parts.ts';
@@ -23,16 +24,17 @@ export function listChapters(assessment: Assessment, extras: ReportExtras): read
 
 function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtras): Markup {
   const groups = findingsByCheck(assessment, chapter);
-  const picture = setChapterPicture(chapter, assessment);
+  const picture = setChapterPicture(chapter, assessment, extras);
   const told = groups.map((group) => group.filter(isTelling)).filter((group) => group.length > 0);
   const quiet = groups.flat().filter(({ outcome }) => outcome === 'notApplicable');
-  if (told.length === 0 && picture.markup === '') return NOTHING;
+  if (told.length === 0 && picture.markup === '' && (chapter !== 'circuit' || assessment.circuit === undefined)) return NOTHING;
   const set = told.map((group) =>
     group.length === 1
       ? joined(group.map((finding) => setFinding(finding, assessment, extras)))
       : setFindingGroup(group, assessment, extras),
   );
-  return html`${picture}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
+  const circuit = chapter === 'circuit' ? setCircuit(assessment) : NOTHING;
+  return html`${circuit}${picture}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
 }
 
 /** In the place where it is missed; with its reason it stands in the list of everything not examined. */

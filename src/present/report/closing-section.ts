@@ -1,6 +1,7 @@
 import type { Assessment } from '../../core/result/assessment.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { exhibitKindText } from '../words/case-words.ts';
+import { energyText } from '../words/energy-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { CAUTIONS, DO_NOT_REPEAT, INVENTED, ONE_SAMPLE, ONE_SAMPLE_LONG, RIGHT_OF_REPLY } from '../words/fixed-sentences.ts';
 import { WARNINGS } from '../words/notes.ts';
@@ -23,8 +24,8 @@ export function setWarnings({ warnings }: Assessment, extras: ReportExtras): Mar
   return html`<ul class="dots">${joined(warnings.map(({ key, at, args }) => html`<li>${sentenceFor(WARNINGS, key, args)}${at === '' ? '' : ` (${fieldWords(at, extras)})`}</li>`))}</ul>`;
 }
 
-export function setCautions(): Markup {
-  return html`<ul class="caution">${joined(CAUTIONS.map((caution) => html`<li>${caution}</li>`))}<li>${DO_NOT_REPEAT}</li></ul>`;
+export function setCautions(assessment: Assessment): Markup {
+  return html`<ul class="caution"><li>${energyText(assessment)}</li>${joined(CAUTIONS.map((caution) => html`<li>${caution}</li>`))}<li>${DO_NOT_REPEAT}</li></ul>`;
 }
 
 /** What this document is, who can answer it, and what it was made from. */

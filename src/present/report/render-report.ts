@@ -47,7 +47,7 @@ function listSections(assessment: Assessment, extras: ReportExtras): readonly Se
     { id: 'next', title: 'What to measure next', body: setNext(assessment) },
     { id: 'warnings', title: 'Remarks on the case', body: setWarnings(assessment, extras) },
     { id: 'unjudged', title: 'Kept, not judged', body: setUnjudged(assessment) },
-    { id: 'cautions', title: 'Cautions', body: setCautions() },
+    { id: 'cautions', title: 'Cautions', body: setCautions(assessment) },
     { id: 'derivation', title: 'Where every number comes from', body: setDerivation(assessment, extras) },
     { id: 'sources', title: 'Sources', body: setSources(assessment) },
     { id: 'statement', title: 'About this document', body: setStatement(assessment) },

@@ -7,6 +7,8 @@ import { fieldText } from '../words/field-words.ts';
 export interface ReportExtras {
   /** Readable words for fields of the case, by their path. */
   readonly fields?: Readonly<Record<string, string>>;
+  /** The schematic of the traced circuit, laid out beforehand: that takes longer than the whole rest of the page. */
+  readonly schematic?: Markup;
 }
 
 export interface Section {

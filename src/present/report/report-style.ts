@@ -1,4 +1,5 @@
 import { FIGURE_CSS } from '../figure/figure-style.ts';
+import { SCHEMATIC_CSS } from '../schematic/schematic-style.ts';
 import { CHAPTERS_CSS } from './chapters-style.ts';
 import { FONT_FACES } from './fonts/font-data.ts';
 import { HALVES_CSS } from './halves-style.ts';
@@ -7,7 +8,7 @@ import { SCREEN_CSS } from './screen-style.ts';
 
 /** The report's whole style. The running head carries text of the case, which is written in escapes that only CSS reads. */
 export function reportStyle(runningHead: string): string {
-  return `${fontFaces()}${SCREEN_CSS}${CHAPTERS_CSS}${FIGURE_CSS}${HALVES_CSS}${pageCss(runningHead)}`;
+  return `${fontFaces()}${SCREEN_CSS}${CHAPTERS_CSS}${FIGURE_CSS}${SCHEMATIC_CSS}${HALVES_CSS}${pageCss(runningHead)}`;
 }
 
 function fontFaces(): string {

@@ -18,6 +18,3 @@ export const CAUTIONS: readonly string[] = [
   'Never clip an earthed probe to the primary side. Use a differential probe; an isolation transformer and residual-current protection belong on the bench, covers and eye protection on the unit and on you.',
   'Work on live mains belongs to people who are trained for it and allowed to do it where they are. Local rules and licensed laboratories come first.',
 ];
-
-/** Before the board was read: 100 µF, more than any unit of this size carries, at the crest of 264 V. A bound of ours, common practice. */
-export const GENERIC_ENERGY = 'Board not read: assume up to 7 J at 373 V.';

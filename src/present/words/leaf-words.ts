@@ -23,5 +23,6 @@ export const LEAVES: Templates = {
   markedTolerance: 'tolerance of {part}',
   fit: 'fit of {readings} logged readings',
   roomMoved: 'room that moved during the log',
+  estimate: 'estimate of what nobody measured',
   rest: '{leaves} smaller ones together',
 };

@@ -184,6 +184,34 @@ export const NOTES: Templates = {
   holdUpAtMost:
     'Worked out beside: when the mains of {mains|V} is lost at {power|W} in, the output lasts at most {most|s}, until the capacitor is empty; no run at a lower mains shows how far down it holds as much.',
   seriesOrDoubler: 'It may share the voltage with another in series, or belong to a doubler; name how it is wired to settle it.',
+  // circuit
+  insulationJudgedElsewhere:
+    'A part made with two sides may stand there; what lies between its sides is judged by distances, windings and wire.',
+  setWithoutLoad: 'Worked out from the parts, for no load, at the board.',
+  setWithLegs: 'With the leg {legs} joined in; which leg the chip joins for which level was not observed.',
+  ledCurrentAtMost: 'The resistor lets at most {amperes|A} through the LED of the optocoupler.',
+  ledWithoutCurrent: 'Below LED and reference together: at this output no current is left for the optocoupler.',
+  ledResistorAtMost:
+    'With the weakest optocoupler of its grade, up to {ohms|Ω} in series with the LED still pull the feedback pin down at this output (transfer ratio from memory).',
+  bypassFeedsReference: 'The resistor across the LED hands {amperes|A} to the reference, which needs {least|A} (memory).',
+  bypassBelowReference:
+    'The resistor across the LED hands {amperes|A} to the reference, less than the {least|A} it needs (memory); the LED must carry the rest.',
+  chipShiftsOutput: 'The negotiation chip shifts the output by a current of its own, which no resistor shows.',
+  notRecognised: 'What sets the output was not recognised from the trace.',
+  setInsideChip: 'The output is set by a voltage inside a chip whose sheet was not entered.',
+  noTolerances: 'How far the parts that set it may stray is not known.',
+  edgesOfTolerance: 'With everything at its edge at once: {least|V} to {most|V}.',
+  drawnOutputs:
+    'Of {draws} samples drawn at random inside the tolerances, 95 in 100 are between {low|V} and {high|V}, all between {least|V} and {most|V}.',
+  feedbackNotRecognised: 'The feedback was not recognised, or is inside a chip: nothing is said by rule.',
+  breaksRunAway: 'Runs away: {faults}. Worst with little load.',
+  breaksRest: 'Falls to what LED and reference need together: {faults}.',
+  breaksRestAt: 'Falls to what LED and reference need together, about {volts|V}, or locks out: {faults}.',
+  breaksLockOut: 'Stops: {faults}.',
+  tripNotKnown:
+    'Where a runaway ends is decided by the overvoltage trip of the controller, which was not read; without one, only a burst part ends it.',
+  tripHoldsAt: 'First estimate: the trip of the controller ends a runaway near {volts|V}; at light load it can pass above.',
+  beforeFuse: 'Between the poles before the fuse: {parts}.',
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
@@ -237,5 +265,15 @@ export const WARNINGS: Templates = {
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',
   unitNotStated: 'A column of a sweep states no unit; it is left out.',
+  'slip-dangling': 'A net has one pin only: {nets}.',
+  'slip-shorted': 'Both ends of {part} are on one net: {nets}.',
+  'slip-straddling': '{part} joins the mains side and the other side ({nets}) and is not marked as crossing.',
+  'slip-marksNoCrossing': '{part} is marked as crossing the barrier; all of its pins are on one side.',
+  'slip-outputsTied': 'Two outputs, or both poles of one, share a net: {nets}.',
+  'slip-missingReturn': 'The pole {pin} of {part} leads nowhere that the converter feeds.',
+  'slip-backwards': '{part} stands the wrong way for its place: it would empty the capacitor it is to fill.',
+  'slip-capacitorBackwards': '{part} stands with its plus on the lower rail.',
+  'slip-valueAgainstMarking': 'The value {value} of {part} is none that its marking {marking} can mean.',
+  'slip-turnsAgainstStack': 'Winding {winding} of {part} was traced with {traced} turns and unwound with {unwound}.',
   decisionChanged: 'The decision rule differs from the default: passes from {passAt|percent}, fails up to {failAt|percent}.',
 };

@@ -15,9 +15,14 @@ const STEPS: Readonly<Record<string, (args: Args) => string>> = {
   remove: () => 'removal',
   removeRow: ({ row }) => `removal of row ${row}`,
   removeExhibit: () => 'removal of evidence',
+  trace: () => 'circuit lines',
   keep: () => 'kept reading',
   mark: () => 'mark',
   turn: () => 'turn',
+  back: () => 'kept reading taken back',
+  loadOff: () => 'load off',
+  sweep: () => 'begun sweep',
+  day: () => 'new day',
   milestone: () => 'what happened to the sample',
 };
 

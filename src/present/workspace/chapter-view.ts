@@ -70,7 +70,7 @@ function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): strin
   const texts = findingTexts(assessment);
   const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check))).map((finding) => texts.get(finding.id));
   const exhibits = assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
-  return `${exhibits} ${findings.join('')} ${id === 'load' ? JSON.stringify(assessment.curves) : ''}`;
+  return `${exhibits} ${findings.join('')} ${id === 'load' ? JSON.stringify(assessment.curves) : ''}${id === 'circuit' ? assessment.circuit !== undefined : ''}`;
 }
 
 function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): ChapterView {
@@ -85,7 +85,9 @@ function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): Cha
     outcome,
     word: OUTCOME_WORDS[outcome],
     markSvg: drawOutcomeMark(outcome, MARK).markup,
-    exhibits: assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length,
+    exhibits:
+      assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length +
+      (id === 'circuit' && assessment.circuit !== undefined ? 1 : 0),
     findings: findings.map((finding) => finding.id),
     figures: chapters
       .flatMap((chapter) => listFigures(chapter, assessment))

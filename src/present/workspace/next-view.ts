@@ -1,7 +1,8 @@
 import type { Assessment, Next } from '../../core/result/assessment.ts';
+import { amountText } from '../words/amount-text.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { BEFORE_WORDS, MEASUREMENT_HAZARDS, measurementText, prospectText } from '../words/next-words.ts';
+import { BEFORE_WORDS, MEASUREMENT_HAZARDS, measurementText, prospectText, STOPS } from '../words/next-words.ts';
 import { stopText } from '../words/stop-text.ts';
 
 /** What to measure next: how, what it may change, what can hurt, where to stop. */
@@ -12,10 +13,21 @@ export interface NextView {
   readonly settles: readonly { readonly title: string; readonly finding: string }[];
   readonly prospect: string;
   readonly hazards: readonly string[];
-  readonly stops: readonly { readonly words: string; readonly step: string | null }[];
+  readonly stops: readonly StopView[];
   readonly before: string | null;
   /** The mains side is touched or laid open: a measured residual comes first. */
   readonly asksResidual: boolean;
+}
+
+/** Where a test is stopped: what is watched, on which output, from which amount on; `value` in SI, for the alarm at the bench. */
+export interface StopView {
+  readonly words: string;
+  readonly step: string | null;
+  readonly of: string;
+  readonly title: string;
+  readonly about: string;
+  readonly at: string;
+  readonly value: number;
 }
 
 export interface LastChance {
@@ -32,7 +44,15 @@ export function toNextViews({ next }: Assessment): readonly NextView[] {
     settles: one.settles.map((finding) => ({ title: getCheckWords(finding.split('@')[0] ?? finding).title, finding })),
     prospect: prospectText(one),
     hazards: one.hazard.map((key) => sentenceFor(MEASUREMENT_HAZARDS, key)),
-    stops: one.stop.map((stop) => ({ words: stopText(stop), step: stop.step })),
+    stops: one.stop.map((stop) => ({
+      words: stopText(stop),
+      step: stop.step,
+      of: stop.of,
+      title: sentenceFor(STOPS, stop.of),
+      about: stop.about,
+      at: amountText(stop.at),
+      value: stop.at.value,
+    })),
     before: one.before === null ? null : BEFORE_WORDS[one.before],
     asksResidual: one.hazard.includes('discharge'),
   }));

@@ -4,10 +4,11 @@ import { countOutcomes, toPortrait } from '../figure/portrait-rows.ts';
 import { drawVerdictHalves, getFailureHalf } from '../figure/verdict-halves.ts';
 import { joined } from '../markup/markup.ts';
 import { listVerdictLines } from '../report/verdict-section.ts';
+import { energyText } from '../words/energy-words.ts';
 import { coverageHeadline } from '../words/failure-words.ts';
 import { fieldText } from '../words/field-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
-import { CAUTIONS, GENERIC_ENERGY } from '../words/fixed-sentences.ts';
+import { CAUTIONS } from '../words/fixed-sentences.ts';
 import { HAZARD_WORDS } from '../words/hazard-words.ts';
 import { laboratoryText } from '../words/laboratory-words.ts';
 import { NOTES } from '../words/notes.ts';
@@ -94,7 +95,7 @@ export function toWorkspaceView(assessment: Assessment, before?: Drawn): Workspa
     next: toNextViews(assessment),
     lastChance: toLastChances(assessment),
     laboratory: laboratoryText(assessment.laboratory),
-    caution: { energy: GENERIC_ENERGY, sentences: CAUTIONS },
+    caution: { energy: energyText(assessment), sentences: CAUTIONS },
     taken: assessment.curves.map(({ exhibit, points }) => ({ exhibit, rows: points.map(toTexts) })),
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(NOTES, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },

@@ -2,6 +2,8 @@ import sharp from 'sharp';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 
 export const MOST_PIXELS = 64_000_000; // 64 megapixels
+/** A picture is opened whole, so its bytes are held at once; 64 megapixels of a camera's JPEG take about half. House choice. */
+export const MOST_PHOTO_BYTES = 64 * 1024 ** 2;
 
 /** Null when the bytes are a picture that can be opened whole; else why not. */
 export async function checkPhoto(bytes: Uint8Array): Promise<Refusal | null> {

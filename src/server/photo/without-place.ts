@@ -1,6 +1,10 @@
 import exifr from 'exifr';
 import sharp, { type Sharp } from 'sharp';
+import { CasebookRefused } from '../../app/casebook/casebook-refused.ts';
+import { refuse } from '../../core/quantity/refusal.ts';
 import { MOST_PIXELS } from './check-photo.ts';
+import { hasMoreInAvif, hasMoreInPng, hasMoreInWebp } from './has-more-in-chunks.ts';
+import { hasMoreInJpeg } from './has-more-in-jpeg.ts';
 
 const WRITTEN: Readonly<Record<string, (from: Sharp) => Sharp>> = {
   'image/jpeg': (from) => from.jpeg({ quality: 92, mozjpeg: false }),
@@ -10,14 +14,25 @@ const WRITTEN: Readonly<Record<string, (from: Sharp) => Sharp>> = {
   'image/tiff': (from) => from.tiff({ compression: 'lzw' }),
 };
 
+/** Whether there is more in a file than its pixels, by how it is laid out. A TIFF can hide bytes anywhere: it always counts as more. */
+const HAS_MORE: Readonly<Record<string, (bytes: Uint8Array) => boolean>> = {
+  'image/jpeg': hasMoreInJpeg,
+  'image/png': hasMoreInPng,
+  'image/webp': hasMoreInWebp,
+  'image/avif': hasMoreInAvif,
+  'image/tiff': () => true,
+};
+
 /**
- * A picture as it may leave: upright, its pixels and nothing else. A picture that carries no metadata beyond its size comes back byte for
- * byte, so that evidence without secrets keeps its hash.
+ * A picture as it may leave: upright, its pixels and nothing else. A picture that carries nothing beyond them comes back byte for byte, so
+ * that evidence without secrets keeps its hash. Throws CasebookRefused for a kind that cannot be looked into: what cannot be cleaned stays.
  */
 export async function withoutPlace(bytes: Uint8Array, media: string): Promise<Uint8Array> {
   const write = WRITTEN[media];
-  if (write === undefined) return bytes;
-  if (!(await saysMore(bytes))) return bytes;
+  const hasMore = HAS_MORE[media];
+  if (write === undefined || hasMore === undefined)
+    throw new CasebookRefused(refuse('photo-not-cleaned', media, 'a JPEG, PNG, WebP, AVIF or TIFF, out of which its place can be taken'));
+  if (!hasMore(bytes) && !(await saysMore(bytes))) return bytes;
   return new Uint8Array(await write(sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate()).toBuffer());
 }
 

@@ -1,3 +1,4 @@
+import { ReadableStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
@@ -12,6 +13,7 @@ import { described } from './described.ts';
 import { validIn } from './valid-in.ts';
 
 const by = z.object({ by: z.string().min(1).max(80) });
+const MOST_TRACE = 100_000; // characters of circuit lines: thousands of parts
 const MOST_SCREEN = 4000; // characters of one kept position or panel
 
 /** One case: opened, changed, asked where a number comes from, printed, packed. */
@@ -48,6 +50,36 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       gives: editAnswer,
     }),
     async (context) => answer(context, await desk.redo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
+  );
+
+  const drawn = z.object({ lines: z.string(), svg: z.string().nullable() });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit',
+      summary: 'The traced circuit as lines and as a drawing',
+      params: caseId,
+      gives: drawn,
+    }),
+    async (context) => answer(context, await desk.circuit(idOf(context))),
+  );
+
+  const traced = z.object({
+    by: z.string().min(1).max(80),
+    base: z.number().int().nonnegative(),
+    step: z.string().min(1).max(120),
+    text: z.string().max(MOST_TRACE),
+  });
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/circuit',
+      summary: 'Take circuit lines into a case',
+      params: caseId,
+      body: traced,
+      gives: editAnswer,
+    }),
+    async (context) => answer(context, await desk.trace(idOf(context), validIn<z.infer<typeof traced>>(context, 'json'))),
   );
 
   const step = caseId.extend({
@@ -106,7 +138,7 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       const id = idOf(context);
       const archive = await pack(store, id, { withoutPlace });
       if (isRefusal(archive)) return answerProblem(problemOf(archive));
-      return new Response(ReadableStream.from(archive) as unknown as ReadableStream, {
+      return new Response(ReadableStream.from(archive) as never, {
         headers: { 'content-type': 'application/zip', 'content-disposition': `attachment; filename="${id.replace(/[^\w-]/g, '-')}.zip"` },
       });
     },

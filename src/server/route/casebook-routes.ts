@@ -24,8 +24,10 @@ const query = z.object({
   claim: many,
   archived: z.enum(['true', 'false']).optional(),
   sort: z.string().max(120).optional().openapi({ description: 'verdict, changed, name, leastExamined, or margin:<check>' }),
+  counted: z.enum(['true', 'false']).optional().openapi({ description: 'false: without counts of hazards, kinds and claims' }),
+  places: z.string().max(120).optional().openapi({ description: 'a check: where every case stands on it' }),
   from: z.coerce.number().int().nonnegative().default(0),
-  count: z.coerce.number().int().min(1).max(MOST_ROWS).default(50),
+  count: z.coerce.number().int().min(0).max(MOST_ROWS).default(50),
 });
 
 /** The list of cases, and what is done to a case as a whole. */
@@ -121,6 +123,8 @@ function toQuery(asked: z.infer<typeof query>): CaseQuery {
     claim: list(asked.claim),
     archived: asked.archived === 'true',
     sort: sort?.startsWith('margin:') === true ? { margin: sort.slice('margin:'.length) } : isSort(sort) ? sort : undefined,
+    ...(asked.counted === 'false' ? { counted: false } : {}),
+    ...(asked.places === undefined ? {} : { places: asked.places }),
     from: asked.from,
     count: asked.count,
   };

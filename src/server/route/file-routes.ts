@@ -1,3 +1,4 @@
+import { ReadableStream as NodeStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { MOST_FILE_BYTES } from '../../app/case-source.ts';
@@ -6,7 +7,7 @@ import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/r
 import { describe } from '../../importer/describe.ts';
 import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
 import { HEAD_BYTES, mediaOf } from '../media-of.ts';
-import { checkPhoto } from '../photo/check-photo.ts';
+import { checkPhoto, MOST_PHOTO_BYTES } from '../photo/check-photo.ts';
 import { THUMB, thumbOf } from '../photo/thumb-of.ts';
 import { withoutPlace } from '../photo/without-place.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
@@ -38,6 +39,10 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       gives: takenFile,
     }),
     async (context) => {
+      const { id } = validIn<{ id: string }>(context, 'param');
+      const head = await store.cases.head(id);
+      if (head === null || head.removed !== null)
+        return answerProblem(problemOf(refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' })));
       const { name, settle } = validIn<z.infer<typeof named>>(context, 'query');
       const announced = Number(context.req.header('content-length') ?? '0');
       if (announced > MOST_FILE_BYTES) return answerProblem(problemOf(tooLarge(announced, MOST_FILE_BYTES)));
@@ -72,7 +77,7 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       const media = mediaOf(head) ?? 'application/octet-stream';
       const body = media.startsWith('image/')
         ? await withoutPlace(await readWhole(store.files, sha256), media)
-        : (ReadableStream.from(store.files.read(sha256)) as unknown as ReadableStream);
+        : NodeStream.from(store.files.read(sha256));
       const shown = media.startsWith('image/') ? 'inline' : 'attachment';
       return new Response(body as never, {
         headers: { 'content-type': media, 'content-disposition': `${shown}; filename="${sha256.slice(0, 12)}"` },
@@ -106,6 +111,17 @@ function picture(bytes: Uint8Array, media: string): Response {
   return new Response(bytes as never, { headers: { 'content-type': media, 'cache-control': 'private, max-age=31536000, immutable' } });
 }
 
+/** The sender went away, or the server is stopping: nobody's defect. */
+class BodyEnded extends Error {}
+
+async function* arriving(body: ReadableStream<Uint8Array>): AsyncGenerator<Uint8Array> {
+  try {
+    yield* body;
+  } catch (error) {
+    throw new BodyEnded('the body ended early', { cause: error });
+  }
+}
+
 interface Kept {
   readonly sha256: string;
   readonly bytes: number;
@@ -119,18 +135,22 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
   let bytes = 0;
   let head = new Uint8Array(0);
   let media: string | null = null;
+  const photo: Uint8Array[] = []; // a picture is looked at before it is kept; a text never is held whole
   try {
-    for await (const chunk of body) {
+    for await (const chunk of arriving(body)) {
       bytes += chunk.length;
-      if (bytes > MOST_FILE_BYTES) {
-        await upload.abort();
-        return tooLarge(bytes, MOST_FILE_BYTES);
-      }
       if (head.length < HEAD_BYTES) {
         head = new Uint8Array([...head, ...chunk.subarray(0, HEAD_BYTES - head.length)]);
         if (head.length === HEAD_BYTES) media = mediaOf(head);
         if (head.length === HEAD_BYTES && media === null) break;
       }
+      const isPhoto = media?.startsWith('image/') === true;
+      const most = isPhoto ? MOST_PHOTO_BYTES : MOST_FILE_BYTES;
+      if (bytes > most) {
+        await upload.abort();
+        return tooLarge(bytes, most);
+      }
+      if (head.length < HEAD_BYTES || isPhoto) photo.push(chunk);
       await upload.write(chunk);
     }
     media ??= mediaOf(head);
@@ -138,11 +158,17 @@ async function keep(files: FileStore, body: ReadableStream<Uint8Array> | null, a
       await upload.abort();
       return refuse('unknown-media', describeHead(head), 'a text file of an instrument, or a JPEG, PNG, WebP, AVIF or TIFF picture');
     }
-    const kept = await upload.finish();
-    const photo = media.startsWith('image/') ? await checkPhoto(await readWhole(files, kept.sha256)) : null;
-    return photo ?? { ...kept, media };
+    const broken = media.startsWith('image/') ? await checkPhoto(new Uint8Array(Buffer.concat(photo))) : null;
+    if (broken !== null) {
+      await upload.abort();
+      return broken;
+    }
+    return { ...(await upload.finish()), media };
   } catch (error) {
-    await upload.abort();
+    // where the casebook is closing already, the next opening sweeps what was begun
+    await upload.abort().catch(() => undefined);
+    if (error instanceof BodyEnded)
+      return refuse('upload-cut', `${bytes} bytes, then the end of the connection`, 'the whole file; none of it was kept');
     throw error;
   }
 }

@@ -1,9 +1,11 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
 import type { CaseAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import { request } from './request.ts';
+import { sendBytes, type Watch } from './send-bytes.ts';
 
 const at = (id: string, ...more: string[]): string =>
   ['/api/cases', id, ...more].map((part, index) => (index === 0 ? part : encodeURIComponent(part))).join('/');
@@ -18,12 +20,22 @@ export const undoCase = (id: string, by: string): Promise<EditAnswer> => request
 export const redoCase = (id: string, by: string): Promise<EditAnswer> => request('POST', at(id, 'redo'), { by });
 export const findOrigin = (id: string, step: string, signal?: AbortSignal): Promise<Origin> =>
   request('GET', at(id, 'steps', step), undefined, signal);
+export const circuitOf = (id: string, signal?: AbortSignal): Promise<{ readonly lines: string; readonly svg: string | null }> =>
+  request('GET', at(id, 'circuit'), undefined, signal);
+export const traceCircuit = (
+  id: string,
+  edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
+): Promise<EditAnswer & { readonly refusals: readonly Refusal[] }> => request('POST', at(id, 'circuit'), edit);
 export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
 export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
 export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));
+/** A packed case, as another casebook wrote it. */
+export const unpackCase = (file: File): Promise<CaseHead> => request('POST', '/api/unpack', new Blob([file], { type: 'application/zip' }));
 export const writeScreen = (id: string, key: string, value: string | null): Promise<void> =>
   request('PUT', at(id, 'screen', key), { value });
 export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');
+export const getAccess = (): Promise<{ readonly phones: boolean }> => request('GET', '/api/access');
+export const phoneOf = (id: string): string => at(id, 'phone');
 export const eventsOf = (id: string): string => at(id, 'events');
 export const reportOf = (id: string): string => at(id, 'report');
 export const packOf = (id: string): string => at(id, 'pack');
@@ -40,8 +52,8 @@ export interface TakenFile {
   /** Why the importer could not read it, when it is a text that holds no table. */
   readonly notUnderstood?: string;
 }
-export const sendFile = (id: string, file: File, settled: Readonly<Record<string, string>>, signal?: AbortSignal): Promise<TakenFile> => {
+export const sendFile = (id: string, file: File, settled: Readonly<Record<string, string>>, watch: Watch = {}): Promise<TakenFile> => {
   const query = new URLSearchParams({ name: file.name });
   for (const [code, answer] of Object.entries(settled)) query.append('settle', `${code}=${answer}`);
-  return request('POST', `${at(id, 'files')}?${query}`, new Blob([file], { type: 'application/octet-stream' }), signal);
+  return sendBytes(`${at(id, 'files')}?${query}`, file, watch);
 };

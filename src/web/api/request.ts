@@ -33,7 +33,11 @@ export async function request<T>(method: string, path: string, body?: unknown, s
   if (response.status === 204) return undefined as T;
   const isJson = (response.headers.get('content-type') ?? '').includes('json');
   if (response.ok) return (isJson ? await response.json() : await response.text()) as T;
-  if (!isJson) throw new Problem(`http-${response.status}`, `The server answered ${response.status}.`);
-  const { code, detail, place } = (await response.json()) as { code?: string; detail?: string; place?: string };
-  throw new Problem(code ?? `http-${response.status}`, detail ?? `The server answered ${response.status}.`, place ?? '');
+  throw toProblem(response.status, isJson ? await response.text() : null);
+}
+
+/** What an answer that is no success says; `json` is its body where that is JSON. */
+export function toProblem(status: number, json: string | null): Problem {
+  const { code, detail, place } = JSON.parse(json ?? '{}') as { code?: string; detail?: string; place?: string };
+  return new Problem(code ?? `http-${status}`, detail ?? `The server answered ${status}.`, place ?? '');
 }

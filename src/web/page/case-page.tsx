@@ -1,17 +1,19 @@
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { FormNode } from '../../present/workspace/form.ts';
-import { getForm, reportOf } from '../api/casebook.ts';
+import { reportOf } from '../api/casebook.ts';
 import { FindList } from '../part/find-list.tsx';
 import { Link } from '../part/link.tsx';
+import { Phone } from '../part/phone.tsx';
 import { SavedState } from '../part/saved-state.tsx';
 import { Sign } from '../part/sign.tsx';
 import { Spine } from '../part/spine.tsx';
 import { VerdictColumn } from '../part/verdict-column.tsx';
-import { CaseStore } from '../state/case-store.ts';
+import type { CaseStore } from '../state/case-store.ts';
 import { idFromAnchor } from '../state/place-parts.ts';
 import { go, toBenchPath, toCasePath } from '../state/route.ts';
 import { CaseContext, type OpenPage } from '../state/use-case.ts';
 import { useKeys } from '../state/use-keys.ts';
+import { useOpenedCase } from '../state/use-opened-case.ts';
 import { ChapterPage } from './chapter-page.tsx';
 import { FilesPage } from './files-page.tsx';
 import { chapterOfPlace, findField } from './find-field.ts';
@@ -22,27 +24,7 @@ type Forms = { readonly case: FormNode; readonly reading: FormNode };
 
 /** One case: chapters on the left, evidence and picture in the middle, the verdict on the right. */
 export function CasePage({ id, chapter }: { id: string; chapter: string }) {
-  const [store, setStore] = useState<CaseStore | null>(null);
-  const [form, setForm] = useState<Forms | null>(null);
-  const [trouble, setTrouble] = useState('');
-  useEffect(() => {
-    let opened: CaseStore | null = null;
-    let left = false;
-    Promise.all([CaseStore.open(id), getForm()])
-      .then(([made, forms]) => {
-        opened = made;
-        if (left) made.close();
-        else {
-          setStore(made);
-          setForm(forms);
-        }
-      })
-      .catch((error: Error) => setTrouble(error.message));
-    return () => {
-      left = true;
-      opened?.close();
-    };
-  }, [id]);
+  const { store, form, trouble } = useOpenedCase(id);
   if (trouble !== '')
     return (
       <main className="alone">
@@ -143,6 +125,7 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
             <a className="btn wide-only" href={reportOf(id)} target="_blank" rel="noreferrer">
               Report
             </a>
+            <Phone id={id} />
             <Link className="btn" to={toBenchPath(id)}>
               At the bench
             </Link>

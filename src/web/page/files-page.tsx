@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
-import type { Json } from '../../app/casebook/change.ts';
 import { fileOf, packOf, sendFile, type TakenFile, thumbOf } from '../api/casebook.ts';
+import { toFileRecord } from '../part/file-record.ts';
 import { FileUnderstood } from '../part/file-understood.tsx';
 import { type FileUse, FileUseFields, guessUse, toExhibit } from '../part/file-use.tsx';
 import { addExhibit, listOf } from '../part/new-exhibit.ts';
 import { SheetView } from '../part/sheet.tsx';
-import { idFromName, newItemId } from '../state/place-parts.ts';
+import { newItemId } from '../state/place-parts.ts';
 import { go, toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { SHEETS } from './chapter-sheets.ts';
@@ -17,10 +17,14 @@ interface Coming {
   readonly trouble: string;
   readonly settled: Readonly<Record<string, string>>;
   readonly use: FileUse;
+  /** Bytes that have gone, while they go. */
+  readonly sent: number | null;
+  readonly stop: AbortController;
 }
 
 const PICTURE = /^image\//;
 const KB = 1024;
+const MB = KB * KB;
 const NO_USE: FileUse = { kind: '', roles: [] };
 
 /** Files and pictures by drop, paste or choice. What the importer understood and doubts is shown before anything is taken into the case. */
@@ -32,38 +36,30 @@ export function FilesPage() {
   const choose = useRef<HTMLInputElement>(null);
   const update = (key: string, part: Partial<Coming>): void =>
     setComing((all) => all.map((one) => (one.key === key ? { ...one, ...part } : one)));
-  const send = async (key: string, file: File, settled: Readonly<Record<string, string>>): Promise<void> => {
+  const send = async (key: string, file: File, settled: Readonly<Record<string, string>>, stop: AbortController): Promise<void> => {
     try {
-      const taken = await sendFile(id, file, settled);
+      const watch = { signal: stop.signal, progress: (sent: number) => update(key, { sent }) };
+      const taken = await sendFile(id, file, settled, watch);
       const use = taken.understood === undefined ? NO_USE : guessUse(taken.understood);
-      update(key, { taken, trouble: '', settled, use });
+      update(key, { taken, trouble: '', settled, use, sent: null });
     } catch (error) {
-      update(key, { trouble: error instanceof Error ? error.message : String(error) });
+      update(key, { sent: null, trouble: error instanceof Error ? error.message : String(error) });
     }
   };
   const bring = (files: Iterable<File>): void => {
     for (const file of files) {
       const key = newItemId('file');
-      setComing((all) => [...all, { key, file, taken: null, trouble: '', settled: {}, use: NO_USE }]);
-      void send(key, file, {});
+      const stop = new AbortController();
+      setComing((all) => [...all, { key, file, taken: null, trouble: '', settled: {}, use: NO_USE, sent: 0, stop }]);
+      void send(key, file, {}, stop);
     }
   };
   const drop = (key: string): void => setComing((all) => all.filter((one) => one.key !== key));
   const take = ({ key, file, taken, settled, use }: Coming): void => {
     if (taken === null) return;
-    const made = idFromName(
-      file.name.replace(/\.[^.]*$/, ''),
-      listOf(store, 'files').map((item) => String(item['id'])),
-    );
-    const record: Json = {
-      id: made,
-      path: `files/${taken.sha256.slice(0, 12)}-${taken.name.replace(/[^\w.-]+/g, '-')}`,
-      sha256: taken.sha256,
-      bytes: taken.bytes,
-      media: taken.media,
-      ...(Object.keys(settled).length === 0 ? {} : { settled }),
-    };
-    const first = [{ at: `/case/files/${made}`, to: record }];
+    const ids = listOf(store, 'files').map((item) => String(item['id']));
+    const { id: made, change } = toFileRecord(taken, ids, settled);
+    const first = [change];
     const name = file.name.replace(/\.[^.]*$/, '');
     if (PICTURE.test(taken.media)) addExhibit(store, 'photo', { file: made, of: name }, first);
     else if (use.kind !== '' && taken.understood !== undefined) {
@@ -123,10 +119,19 @@ export function FilesPage() {
               {one.trouble}
             </p>
           ) : one.taken === null ? (
-            <p role="status">reading it …</p>
+            <p>
+              <progress max={one.file.size} value={one.sent ?? one.file.size} aria-label={`${one.file.name} sent`} />{' '}
+              {one.sent !== null && one.sent < one.file.size
+                ? `${megabytes(one.sent)} of ${megabytes(one.file.size)} MB sent`
+                : 'reading it …'}
+            </p>
           ) : (
             <>
-              <FileUnderstood file={one.taken} settled={one.settled} onSettle={(settled) => void send(one.key, one.file, settled)} />
+              <FileUnderstood
+                file={one.taken}
+                settled={one.settled}
+                onSettle={(settled) => void send(one.key, one.file, settled, one.stop)}
+              />
               {one.taken.understood !== undefined && (
                 <FileUseFields description={one.taken.understood} use={one.use} onUse={(use) => update(one.key, { use })} />
               )}
@@ -138,9 +143,15 @@ export function FilesPage() {
                 Take it into the case
               </button>
             )}
-            <button type="button" className="quiet" onClick={() => drop(one.key)}>
-              Leave it
-            </button>
+            {one.taken === null && one.trouble === '' ? (
+              <button type="button" className="btn" onClick={() => one.stop.abort()}>
+                Stop
+              </button>
+            ) : (
+              <button type="button" className="quiet" onClick={() => drop(one.key)}>
+                Leave it
+              </button>
+            )}
           </p>
         </section>
       ))}
@@ -162,4 +173,8 @@ export function FilesPage() {
       ))}
     </article>
   );
+}
+
+function megabytes(bytes: number): string {
+  return (bytes / MB).toFixed(1);
 }

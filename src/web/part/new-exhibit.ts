@@ -1,5 +1,5 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
-import type { CaseStore } from '../state/case-store.ts';
+import type { StepName } from '../../app/casebook/desk.ts';
 import { newItemId } from '../state/place-parts.ts';
 
 type Tree = Readonly<Record<string, Json>>;
@@ -7,31 +7,48 @@ type Tree = Readonly<Record<string, Json>>;
 const NOT_LOOKED: Json = { state: 'notLooked' };
 
 /** Conductors that any unit has, made when the first reading needs them. */
-const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
+export const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
 const OUTPUT = { id: 'output', name: 'output', side: 'output' };
+
+/** Whoever can say what stands at a place of the case. */
+export interface CaseReader {
+  readonly valueAt: (place: string) => Json | undefined;
+}
+
+/** Who can take changes too. */
+export interface CaseWriter extends CaseReader {
+  readonly change: (changes: readonly Change[], step: string, name: StepName) => void;
+}
+
+/** Adds an exhibit as one step of undo; `first` goes with it, a file it is taken from. Answers its id. */
+export function addExhibit(store: CaseWriter, kind: string, more: Tree = {}, first: readonly Change[] = []): string {
+  const { id, changes } = newExhibit(store, kind, more);
+  store.change([...first, ...changes], newItemId('add'), { key: 'addExhibit', args: { kind } });
+  return id;
+}
 
 /**
  * A new exhibit with the least it needs, and what it refers to if this is the first of its kind: an output for a sweep, two conductors
- * for a distance. `first` goes with it, a file it is taken from. One step of undo. Answers the id of the exhibit.
+ * for a distance.
  */
-export function addExhibit(store: CaseStore, kind: string, more: Tree = {}, first: readonly Change[] = []): string {
-  const listed = listOf(store, 'exhibits').map((item) => String(item['id']));
+export function newExhibit(
+  reader: CaseReader,
+  kind: string,
+  more: Tree = {},
+): { readonly id: string; readonly changes: readonly Change[] } {
+  const listed = listOf(reader, 'exhibits').map((item) => String(item['id']));
   const id = freeId(kind, listed);
-  const made = new Made(store);
-  const exhibit = { id, kind, ...dayOf(store), ...(BLANKS[kind]?.(made) ?? {}), ...more };
-  store.change([...first, ...made.changes, { at: `/case/exhibits/${id}`, to: exhibit }], newItemId('add'), {
-    key: 'addExhibit',
-    args: { kind },
-  });
-  return id;
+  const made = new Made(reader);
+  const exhibit = { id, kind, ...dayOf(reader), ...(BLANKS[kind]?.(made) ?? {}), ...more };
+  return { id, changes: [...made.changes, { at: `/case/exhibits/${id}`, to: exhibit }] };
 }
 
 /** What a new exhibit refers to: the first there is, or one made for it. */
 class Made {
   readonly changes: Change[] = [];
-  readonly store: CaseStore;
+  readonly store: CaseReader;
 
-  constructor(store: CaseStore) {
+  constructor(store: CaseReader) {
     this.store = store;
   }
 
@@ -104,12 +121,12 @@ const BLANKS: Readonly<Record<string, (made: Made) => Tree>> = {
   workingVoltage: (made) => ({ between: [made.mains(), made.output()], under: {} }),
 };
 
-function dayOf(store: CaseStore): Tree {
+function dayOf(store: CaseReader): Tree {
   const last = listOf(store, 'days').at(-1);
   return last === undefined ? {} : { day: String(last['id']) };
 }
 
-export function listOf(store: CaseStore, list: string): readonly Tree[] {
+export function listOf(store: CaseReader, list: string): readonly Tree[] {
   const found = store.valueAt(`/case/${list}`);
   return Array.isArray(found) ? (found as readonly Tree[]) : [];
 }

@@ -245,7 +245,10 @@ function TakenRows(props: { file: string; exhibit: string; columns: readonly Col
           </tbody>
         </table>
       )}
-      <p className="hint">Read from the file “{file}”, in SI units; its bytes are kept as they came.</p>
+      <p className="hint">
+        Read from the file “{file}”, in SI units; its bytes are kept as they came.
+        {rows.length === 0 && ' Its rows show once the output has a level they can be judged at: see Sample and bench.'}
+      </p>
     </div>
   );
 }

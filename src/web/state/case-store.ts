@@ -2,10 +2,12 @@ import { applyChanges, type Conflict, sameJson, toPath, toPlace, valueAtPlace } 
 import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
+import type { Refusal } from '../../core/quantity/refusal.ts';
 import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import { editCase, eventsOf, openCase, redoCase, undoCase, writeScreen } from '../api/casebook.ts';
+import { editCase, eventsOf, openCase, redoCase, traceCircuit, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
+import { newItemId } from './place-parts.ts';
 
 /** What the page of one case knows. A new object after every change, so that whoever draws it can tell. */
 export interface CaseSnapshot {
@@ -35,7 +37,7 @@ const KEPT = 'mainsworthy-unsent'; // in the browser's own storage, until the se
  * typed meanwhile is laid over it again. Entries that could not be sent are kept in the browser and sent on the next visit.
  */
 export class CaseStore {
-  readonly tab = crypto.randomUUID();
+  readonly tab = newItemId('tab'); // a browser gives randomUUID to loopback only, not to a phone
   #now: CaseSnapshot;
   #confirmed: CaseState;
   #queue: Edit[] = [];
@@ -103,10 +105,7 @@ export class CaseStore {
     const { state } = this.#now;
     const item = itemsOf(state).find(([at]) => place.startsWith(`${at}/`));
     if (item !== undefined) {
-      const [at, held] = item;
-      const inside = { item: held as Json };
-      const put = withParents(inside, `/item${place.slice(at.length)}`, to);
-      this.change([{ at, was: valueAtPlace(state, at), to: applyChanges(inside, [put]).state.item }], step, name);
+      this.change([inItem(state, item, { at: place, to })], step, name);
     } else if (itemsOf(state).some(([at]) => at === place) && to === undefined)
       this.change([{ at: place, to: undefined }], step, name); // an item that never counted goes with its draft
     else this.change([withParents(state, place, to)], step, name);
@@ -121,7 +120,7 @@ export class CaseStore {
     if (joins && only !== undefined && last.changes[0]?.at === only.at)
       this.#queue[this.#queue.length - 1] = { ...last, changes: [{ ...last.changes[0], to: only.to }] };
     else this.#queue.push({ by: this.tab, base: this.#now.revision, step, name, changes: real });
-    this.#update({ state: applyChanges(this.#now.state, real).state, waiting: this.#queue.length, trouble: null });
+    this.#update({ state: applyHere(this.#now.state, real), waiting: this.#queue.length, trouble: null });
     this.#keep();
     void this.#send();
   }
@@ -132,6 +131,15 @@ export class CaseStore {
 
   async redo(): Promise<void> {
     await this.#ask(() => redoCase(this.#now.id, this.tab));
+  }
+
+  /** Takes circuit lines in; answers what could not be read. */
+  async trace(text: string, step: string): Promise<readonly Refusal[]> {
+    await this.#idle();
+    const base = this.#now.revision;
+    const answer = await traceCircuit(this.#now.id, { by: this.tab, base, step, text });
+    this.#take(answer, base);
+    return answer.refusals;
   }
 
   setScreen(key: string, value: string | null): void {
@@ -188,6 +196,7 @@ export class CaseStore {
       return;
     }
     this.#confirmed = applyChanges(this.#confirmed, answer.changes).state;
+    this.#queue = throughItems(this.#queue, this.#confirmed);
     const moved = answer.view.rows.map(({ id }) => id);
     this.#update({
       state: this.#withQueue(),
@@ -217,7 +226,7 @@ export class CaseStore {
   }
 
   #withQueue(): CaseState {
-    return this.#queue.reduce((state, { changes }) => applyChanges(state, changes).state, this.#confirmed);
+    return this.#queue.reduce((state, { changes }) => applyHere(state, changes), this.#confirmed);
   }
 
   #trouble(error: unknown, place: string): void {
@@ -273,4 +282,33 @@ function withParents(state: object, place: string, to: Json | undefined): Change
   const at = toPlace(path.slice(0, depth));
   const wrapped = path.slice(depth).reduceRight<Json | undefined>((inner, key) => (inner === undefined ? undefined : { [key]: inner }), to);
   return { at, was: valueAtPlace(state, at), to: wrapped };
+}
+
+/** The state after entries that are not confirmed yet; an item that was kept apart counts as tried again. */
+function applyHere(state: CaseState, changes: readonly Change[]): CaseState {
+  const next = applyChanges(state, changes).state;
+  const tried = changes.map(({ at }) => at).filter((at) => at in next.drafts && 'item' in (next.drafts[at] as object));
+  if (tried.length === 0) return next;
+  return { ...next, drafts: Object.fromEntries(Object.entries(next.drafts).filter(([place]) => !tried.includes(place))) };
+}
+
+/** The change of an item that is kept apart, made inside of it. */
+function inItem(state: CaseState, [at, held]: [string, Json], change: Change): Change {
+  const inside = { item: held };
+  const put = withParents(inside, `/item${change.at.slice(at.length)}`, change.to);
+  return { at, was: valueAtPlace(state, at), to: applyChanges(inside, [put]).state.item };
+}
+
+/** Entries typed while an item was on its way, once it is known that the item is kept apart: they go into the item. */
+function throughItems(queue: readonly Edit[], confirmed: CaseState): Edit[] {
+  let state = confirmed;
+  return queue.map((edit) => {
+    const changes = edit.changes.map((change) => {
+      const item = itemsOf(state).find(([at]) => change.at.startsWith(`${at}/`));
+      const own = item === undefined ? change : inItem(state, item, change);
+      state = applyHere(state, [own]);
+      return own;
+    });
+    return { ...edit, changes };
+  });
 }

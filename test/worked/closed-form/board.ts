@@ -14,4 +14,14 @@ export const BOARD_ALGEBRA: readonly WorkedExample[] = [
     tolerance: 1e-9,
     because: 'a ratio in double precision',
   },
+  {
+    ...BOOK,
+    place: '22 µF charged to 373 V',
+    formula: 'board/stored-energy',
+    inputs: { capacitance: 22e-6, crest: 373 },
+    printed: 1.530419,
+    unit: 'J',
+    tolerance: 1e-9,
+    because: 'a product in double precision',
+  },
 ];

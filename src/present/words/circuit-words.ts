@@ -1,0 +1,132 @@
+import type { JobKey } from '../../core/circuit/recognise/job.ts';
+import type { CircuitResult } from '../../core/result/assessment.ts';
+
+/** What a part is there for; the reason follows from the nets and parts named beside it. */
+export const JOB_WORDS: Readonly<Record<JobKey, string>> = {
+  inlet: 'brings the mains in',
+  outlet: 'hands the output out',
+  fuse: 'opens when the mains side fails',
+  inrushLimiter: 'limits the current when it is plugged in',
+  surgeLimiter: 'takes surges between the rails',
+  acrossMains: 'shorts interference between the poles of the mains',
+  mainsBleeder: 'empties the capacitor it stands across after unplugging',
+  commonModeChoke: 'keeps interference of both poles together off the mains',
+  mainsFilter: 'keeps interference off the mains',
+  droppingCapacitor: 'drops the mains by its reactance: no isolation',
+  mainsRectifier: 'rectifies the mains',
+  bulk: 'stores the rectified mains',
+  bulkBleeder: 'empties the bulk capacitor',
+  bulkFilter: 'smooths between two bulk capacitors',
+  bulkDecoupling: 'shorts fast currents across the bulk rail',
+  transformer: 'carries the power to the other side',
+  switch: 'switches the primary winding',
+  controllerWithSwitch: 'controls, with the switch inside',
+  controller: 'controls the switch',
+  switchSense: 'shows the current of the switch as a voltage',
+  senseResistor: 'hands the voltage of the current sense on',
+  driveResistor: 'leads to the control pin of the switch',
+  drivePath: 'feeds the swing of a winding back to the switch, which keeps it oscillating',
+  limitTransistor: 'takes the drive away from the switch',
+  startResistor: 'starts the unit from the bulk rail',
+  clampDiode: 'leads the spike of the switch node away',
+  clampStore: 'takes up and burns the spike of the switch node',
+  clampZener: 'limits the spike of the switch node',
+  snubber: 'damps ringing across what it spans',
+  auxiliaryRectifier: 'rectifies the auxiliary winding',
+  auxiliaryResistor: 'stands between auxiliary rectifier and rail',
+  auxiliaryStore: 'stores the auxiliary rail; dried out, it lets the output rise',
+  freewheel: 'carries the current while the switch is open',
+  outputChoke: 'hands the switched voltage to the output',
+  outputRectifier: 'rectifies the output',
+  outputStore: 'stores the output',
+  outputFilter: 'smooths the output further',
+  outputBleeder: 'loads the output a little, so that it holds still with nothing connected',
+  outputSwitch: 'joins the output to the socket',
+  lamp: 'shows that it is on',
+  lampResistor: 'limits the current of the lamp',
+  optocoupler: 'carries the feedback over the barrier',
+  reference: 'compares the output with its own reference',
+  dividerUpper: 'upper part of the divider that sets the output',
+  dividerLower: 'lower part of the divider that sets the output',
+  voltageLeg: 'raises the output when the chip joins it in',
+  ledResistor: 'limits the current of the feedback LED',
+  ledBypass: 'keeps the reference supplied past the LED',
+  compensation: 'steadies the control loop',
+  regulatingZener: 'sets the output by its voltage',
+  negotiation: 'agrees on the voltage with the connected device',
+  barrierCapacitor: 'leads interference over the barrier back to the mains side',
+  barrierResistor: 'bleeds charge over the barrier',
+  signalDecoupling: 'steadies a signal or supply pin',
+  link: 'joins two tracks',
+  heatSink: 'carries heat away',
+  load: 'loads the output',
+};
+export const NOT_RECOGNISED = 'not recognised';
+
+const CONVERTERS: Readonly<Record<string, string>> = {
+  flyback: 'a flyback converter',
+  forward: 'a forward converter',
+  buck: 'a step-down converter without a transformer',
+  capacitiveDropper: 'a capacitor in series with the mains',
+  mainsTransformer: 'a transformer at mains frequency',
+};
+const RECTIFIERS: Readonly<Record<string, string>> = {
+  bridge: 'behind a bridge',
+  singleDiode: 'behind a single diode, so that one rail is one pole of the mains',
+  doubler: 'behind a voltage doubler',
+};
+const DRIVES: Readonly<Record<string, string>> = { controller: 'driven by a controller', selfOscillating: 'oscillating by itself' };
+const FEEDBACKS: Readonly<Record<string, string>> = {
+  optocoupler: 'regulated from the output through an optocoupler',
+  auxiliaryZener: 'regulated by a Zener on the auxiliary rail',
+  auxiliarySense: 'regulated from the primary side, by the auxiliary winding',
+  outputSense: 'regulated from the output directly',
+  zenerAcross: 'limited by a Zener across the output',
+  none: 'without feedback that was recognised',
+};
+
+/** "A flyback converter behind a bridge, driven by a controller, regulated ...; the output is isolated from the mains." */
+export function topologyText({ converter, rectifier, drive, feedback, isolated }: CircuitResult['topology']): string {
+  if (converter === null)
+    return rectifier === null
+      ? 'Which kind of supply this is was not recognised from the trace.'
+      : `Only the input was recognised: ${RECTIFIERS[rectifier] ?? rectifier}.`;
+  const parts = [
+    [CONVERTERS[converter] ?? converter, rectifier === null ? '' : (RECTIFIERS[rectifier] ?? rectifier)]
+      .filter((one) => one !== '')
+      .join(' '),
+    drive === null ? '' : (DRIVES[drive] ?? drive),
+    feedback === null ? '' : (FEEDBACKS[feedback] ?? feedback),
+  ].filter((one) => one !== '');
+  const end =
+    isolated === null
+      ? 'whether the output is isolated does not follow from the trace'
+      : isolated
+        ? 'the output is isolated from the mains'
+        : 'the output hangs on the mains';
+  const text = `${parts.join(', ')}; ${end}.`;
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** "between bulk plus and switch node; with Q1": the reason behind a job. */
+export function jobReason({ at, with: by }: CircuitResult['jobs'][number]): string {
+  const between = at.length === 0 ? '' : at.length === 1 ? `at ${at[0]}` : `between ${at.slice(0, -1).join(', ')} and ${at.at(-1)}`;
+  return [between, by.length === 0 ? '' : `with ${by.join(', ')}`].filter((one) => one !== '').join('; ');
+}
+
+export const MAINS_SIDE_WORDS = 'tied to the mains';
+export const TOUCHED_SIDE_WORDS = 'can be touched';
+
+/** Behind the reference of a part in a drawing. */
+export const FAILS = '×';
+export const FAILING_WORDS = `${FAILS} a finding fails on it`;
+
+export function returnText(name: string): string {
+  return `stands for ${name}`;
+}
+
+export function schematicSentence(parts: number, ways: number): string {
+  const across =
+    ways === 0 ? 'no part stands across the barrier' : ways === 1 ? 'one way across the barrier' : `${ways} ways across the barrier`;
+  return `Schematic as traced: ${parts} parts, ${across}`;
+}

@@ -1,0 +1,140 @@
+import type { Json } from '../../app/casebook/change.ts';
+import { PICK_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
+import { choiceWords } from '../../present/words/page-words.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { ActRow, KeepKey } from './act-row.tsx';
+import { AskPanel, ChosenLine } from './ask-panel.tsx';
+import { chosenFor, openAsks } from './ask-state.ts';
+import type { Tree } from './day-order.ts';
+import { findMarks } from './marks.ts';
+import { NumberView } from './number-view.tsx';
+import { MarkList } from './side-panel.tsx';
+import type { Task } from './task/task.ts';
+import { useBenchKeys } from './use-bench-keys.ts';
+import { useHands } from './use-hands.ts';
+
+const WATCHES: Readonly<Record<string, 'outputVoltage' | 'temperature'>> = {
+  idle: 'outputVoltage',
+  soakRow: 'temperature',
+  spotOutside: 'temperature',
+};
+
+export function NumberTask({ task }: { task: Extract<Task, { entry: 'number' }> }) {
+  const { store } = useOpenPage();
+  const { step, live } = useHands();
+  const { what } = TASK_WORDS[task.id] ?? { what: task.id };
+  const last = task.kept(store).at(-1);
+  return (
+    <NumberView
+      what={what}
+      number={task.number}
+      other={task.other}
+      asks={task.asks}
+      was={last === undefined ? 'nothing kept yet' : `last ${valueText(last)}`}
+      level={null}
+      watches={WATCHES[task.id] ?? null}
+      canMark={step?.open !== 'live' || live}
+      target={null}
+      changesFor={(_typed, given) => task.keep(store, given)}
+    />
+  );
+}
+
+/** One press answers: what was seen. */
+export function PickTask({ task }: { task: Extract<Task, { entry: 'pick' }> }) {
+  const { store } = useOpenPage();
+  const hands = useHands();
+  const last = task.kept(store).at(-1);
+  const pick = (key: string, value: Json): void =>
+    hands.keep(task.keep(store, { value, chosen: {}, at: hands.now() }), 'keep', pickText(key));
+  useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
+  return (
+    <>
+      <section className="bench-entry">
+        <div className="keys picks">
+          {task.picks.map(({ key, value }) => (
+            <button type="button" key={key} aria-pressed={JSON.stringify(value) === JSON.stringify(last)} onClick={() => pick(key, value)}>
+              {pickText(key)}
+            </button>
+          ))}
+        </div>
+        <p className="was">{last === undefined ? 'nothing kept yet' : `kept: ${valueText(last)}`}</p>
+      </section>
+      <aside className="beside">
+        <MarkList />
+      </aside>
+      <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
+        <KeepKey words="One press keeps" missing="above" ready={false} onKeep={() => undefined} />
+      </ActRow>
+    </>
+  );
+}
+
+/** Each press is one try, and says how it went. */
+export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> }) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  const hands = useHands();
+  const open = openAsks(task.asks, hands.chosen, store)[0];
+  const kept = task.kept(store) as readonly Tree[];
+  const made = kept.reduce((sum, tries) => sum + Number(tries['made'] ?? 0), 0);
+  const failed = kept.reduce((sum, tries) => sum + Number(tries['failed'] ?? 0), 0);
+  const count = (well: boolean): void => {
+    if (open !== undefined) return;
+    const chosen = chosenFor(task.asks, hands.chosen, store);
+    hands.keep(task.keep(store, { value: well, chosen, at: hands.now() }), 'keep', well ? 'one that went well' : 'one that failed');
+  };
+  useBenchKeys({ space: () => count(true), enter: () => undefined, undo: () => void store.undo(), letters: {} });
+  return (
+    <>
+      <section className="bench-entry">
+        <ChosenLine asks={task.asks} />
+        {open !== undefined ? (
+          <AskPanel ask={open} left={openAsks(task.asks, hands.chosen, store).length} />
+        ) : (
+          <>
+            <p className="bench-what">{TASK_WORDS[task.id]?.what ?? task.id}, tries made</p>
+            <p className="count">{made}</p>
+            <p className="was">{failed === 0 ? 'none failed' : `${failed} failed`}</p>
+            {hands.kept !== null && (
+              <button type="button" className="plain" onClick={hands.kept.takeBack}>
+                Undo {hands.kept.words}
+              </button>
+            )}
+          </>
+        )}
+      </section>
+      <aside className="beside">
+        <MarkList />
+      </aside>
+      <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
+        <span className="two">
+          <button type="button" disabled={open !== undefined} onClick={() => count(false)}>
+            Failed
+          </button>
+          <button type="button" className="keep" disabled={open !== undefined} onClick={() => count(true)}>
+            Went well<small>space</small>
+          </button>
+        </span>
+      </ActRow>
+    </>
+  );
+}
+
+export function pickText(key: string): string {
+  return PICK_WORDS[key] ?? choiceWords(key);
+}
+
+/** What is kept, in words: a reading, a state with its reason, tries. */
+export function valueText(value: Json): string {
+  if (value === true || value === false) return pickText(value ? 'yes' : 'no');
+  if (typeof value === 'string') return PICK_WORDS[value] ?? choiceWords(value);
+  if (typeof value !== 'object' || value === null) return String(value);
+  const tree = value as Tree;
+  if (tree['v'] !== undefined) return valueText(tree['v']);
+  if (tree['state'] === 'marked') return `mark at ${String(tree['at']).slice(String(tree['at']).indexOf('T') + 1)}`;
+  if (tree['state'] !== undefined)
+    return `${choiceWords(String(tree['state']))}${tree['because'] === undefined ? '' : `: ${String(tree['because'])}`}`;
+  if (tree['made'] !== undefined) return `${String(tree['made'])} made, ${String(tree['failed'])} failed`;
+  return '';
+}

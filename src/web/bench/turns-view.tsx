@@ -1,0 +1,213 @@
+import { useState } from 'react';
+import type { Change, Json } from '../../app/casebook/change.ts';
+import { BENCH_WORDS } from '../../present/words/bench-words.ts';
+import { choiceWords } from '../../present/words/page-words.ts';
+import { listOf } from '../part/new-exhibit.ts';
+import { newItemId } from '../state/place-parts.ts';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useLoadOff } from './act-row.tsx';
+import type { Tree } from './day-order.ts';
+import { addLayer, addTurns, beginWinding, countOf, currentWinding, loseCount, mayStop, setItem, showTape, woundOf } from './turn-count.ts';
+import { useBenchKeys } from './use-bench-keys.ts';
+
+const TAPES = [1, 2, 3]; // layers of tape that one unwinds without counting
+const WIRES = ['enamelled', 'fullyInsulated', 'tripleInsulated', 'tapeCovered'];
+const COVERS = ['whole', 'stopsShort'];
+
+/** Turns of a winding as they come off, outside in, into the stack of the case. */
+export function TurnsView() {
+  const { store } = useOpenPage();
+  const { view } = useSnapshot();
+  const off = useLoadOff();
+  const [lost, setLost] = useState<string | null>(null);
+  const wound = woundOf(store);
+  const winding = currentWinding(wound);
+  const turns = countOf(winding, 'turns');
+  const layers = countOf(winding, 'layers') ?? 1;
+  const last = wound.items.at(-1);
+  const unknown = winding !== null && turns === null;
+  // the turns of one winding are one step of undo: one back is for a single turn
+  const write = (changes: readonly Change[], step: string): void => store.change(changes, step, { key: 'turn', args: {} });
+  const turn = (by: 1 | -1): void =>
+    write(addTurns(store, by), by > 0 && winding !== null ? `turns-${String(winding['id'])}` : newItemId('turn'));
+  const back = (): void => turn(-1);
+  const layer = (): void => write(addLayer(store), newItemId('layer'));
+  const tape = (count: number): void => write(showTape(store, count), newItemId('tape'));
+  const tapeMore = (): void => tape(last?.['is'] === 'insulation' ? (countOf(last, 'layers') ?? 0) + 1 : 1);
+  useBenchKeys({
+    space: () => turn(1),
+    enter: () => undefined,
+    undo: () => void store.undo(),
+    letters: { backspace: back, l: layer, t: tapeMore },
+  });
+  return (
+    <>
+      <section className="bench-entry">
+        <div className="bench-set">
+          <h2>{winding === null ? 'Next winding' : `${String(winding['name'])}, layer ${layers}`}</h2>
+          <span>from the outside</span>
+        </div>
+        <p className="bench-what">turns off</p>
+        <p className="count" aria-live="off">
+          {unknown ? '?' : (turns ?? 0)}
+        </p>
+        <p className="was">
+          {lost === null ? (
+            <>
+              <span>{unknown ? 'count lost: the next winding begins with the next tape' : BENCH_WORDS.lostCount}</span>
+              {winding !== null && !unknown && (
+                <button type="button" className="plain" onClick={() => setLost('')}>
+                  Lost count
+                </button>
+              )}
+              {unknown && (
+                <button type="button" className="plain" onClick={() => write(beginWinding(store), newItemId('winding'))}>
+                  Next winding, without tape
+                </button>
+              )}
+            </>
+          ) : (
+            <LostCount
+              reason={lost}
+              onReason={setLost}
+              onKeep={() => {
+                write(loseCount(store, lost), newItemId('lost'));
+                setLost(null);
+              }}
+            />
+          )}
+        </p>
+      </section>
+      <aside className="beside">
+        <ol className="wound" aria-label="what came off, outside in">
+          {wound.items.map((item) => (
+            <Layer
+              key={String(item['id'])}
+              item={item}
+              now={item === last}
+              onSet={(member, to) => write(setItem(store, String(item['id']), member, to), newItemId('layer'))}
+            />
+          ))}
+        </ol>
+        <p className="say">{mayStop(view) ? <b>{BENCH_WORDS.mayStop}</b> : BENCH_WORDS.notYet}</p>
+      </aside>
+      <nav className="acts turns" aria-label="keys of the bench">
+        <button type="button" className="halt" onClick={off}>
+          Load off
+        </button>
+        <button type="button" disabled={turns === null || turns === 0} onClick={() => turn(-1)}>
+          One back<small className="only-desk">Backspace</small>
+        </button>
+        <button type="button" disabled={winding === null} onClick={layer}>
+          New layer<small className="only-desk">L</small>
+        </button>
+        <span className="tape">
+          <b>Tape shows</b>
+          <span>
+            {TAPES.map((count) => (
+              <button type="button" key={count} onClick={() => tape(count)} aria-label={`tape shows, ${count} layers`}>
+                {count}
+              </button>
+            ))}
+          </span>
+        </span>
+        <button type="button" className="keep" disabled={unknown} onClick={() => turn(1)}>
+          One turn
+          <small>
+            space: {turns ?? 0} to {(turns ?? 0) + 1}
+          </small>
+        </button>
+      </nav>
+    </>
+  );
+}
+
+function LostCount({ reason, onReason, onKeep }: { reason: string; onReason: (text: string) => void; onKeep: () => void }) {
+  return (
+    <span className="plan">
+      <label>
+        <span>unknown, because</span>
+        {/* biome-ignore lint/a11y/noAutofocus: the key that opened it asks for exactly this */}
+        <input autoFocus value={reason} onChange={(event) => onReason(event.target.value)} />
+      </label>
+      <button type="button" className="plain" disabled={reason.trim() === ''} onClick={onKeep}>
+        Keep as unknown
+      </button>
+    </span>
+  );
+}
+
+/** One thing that came off. The one at hand says its name, its wire and pins, or whether the tape covers. */
+function Layer({ item, now, onSet }: { item: Tree; now: boolean; onSet: (member: string, to: Json) => void }) {
+  const { store } = useOpenPage();
+  const isWinding = item['is'] === 'winding';
+  const count = countOf(item, isWinding ? 'turns' : 'layers');
+  const member = isWinding ? 'wireKind' : 'covers';
+  const value = typeof item[member] === 'string' ? String(item[member]) : '';
+  const pins = (item['pins'] ?? []) as readonly Json[];
+  const conductors = listOf(store, 'conductors');
+  return (
+    <li className={`${isWinding ? 'w' : 't'}${now ? ' now' : ''}`}>
+      {now && isWinding ? (
+        <input aria-label="name of the winding" value={String(item['name'])} onChange={(event) => onSet('name', event.target.value)} />
+      ) : (
+        <b>{isWinding ? String(item['name']) : 'tape'}</b>
+      )}
+      <span>{isWinding ? `${count ?? '?'} turns` : `${count ?? '?'} layers`}</span>
+      {now ? (
+        <>
+          <select
+            aria-label={isWinding ? 'kind of wire' : 'how far it covers'}
+            value={value}
+            onChange={(event) => onSet(member, event.target.value)}
+          >
+            <option value="" disabled>
+              {isWinding ? 'wire: not looked' : 'covers: not looked'}
+            </option>
+            {(isWinding ? WIRES : COVERS).map((one) => (
+              <option key={one} value={one}>
+                {choiceWords(one)}
+              </option>
+            ))}
+          </select>
+          {isWinding && conductors.length > 0 && <Pins pins={pins} conductors={conductors} onSet={(to) => onSet('pins', to)} />}
+        </>
+      ) : (
+        <i>{value === '' ? '' : choiceWords(value)}</i>
+      )}
+    </li>
+  );
+}
+
+/** Where both ends of a winding go: kept once both are said. */
+function Pins({ pins, conductors, onSet }: { pins: readonly Json[]; conductors: readonly Tree[]; onSet: (to: Json) => void }) {
+  const [ends, setEnds] = useState<readonly string[]>(() =>
+    [0, 1].map((index) => (typeof pins[index] === 'string' ? String(pins[index]) : '')),
+  );
+  const set = (index: number, to: string): void => {
+    const next = ends.with(index, to);
+    setEnds(next);
+    if (next.every((end) => end !== '')) onSet(next);
+  };
+  return (
+    <>
+      {['start', 'end'].map((which, index) => (
+        <select
+          key={which}
+          aria-label={`${which} of the winding`}
+          value={ends[index] ?? ''}
+          onChange={(event) => set(index, event.target.value)}
+        >
+          <option value="" disabled>
+            {which}: not looked
+          </option>
+          {conductors.map((one) => (
+            <option key={String(one['id'])} value={String(one['id'])}>
+              {String(one['name'])}
+            </option>
+          ))}
+        </select>
+      ))}
+    </>
+  );
+}
