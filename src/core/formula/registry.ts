@@ -69,6 +69,7 @@ import { valueAtCurrent as loadValueAtCurrent } from './load/value-at-current.ts
 import { voltageAtSocket as loadVoltageAtSocket } from './load/voltage-at-socket.ts';
 import { windowEdge as loadWindowEdge } from './load/window-edge.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
+import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
 import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
 import { junction as thermalJunction } from './thermal/junction.ts';
 import { trueTemperatureInBand as thermalTrueTemperatureInBand } from './thermal/true-temperature-in-band.ts';
@@ -157,6 +158,7 @@ export const FORMULAS: readonly Formula[] = [
   loadVoltageAtSocket,
   loadWindowEdge,
   thermalAtHighestAmbient,
+  thermalAtOpening,
   thermalEndOfSoak,
   thermalJunction,
   thermalTrueTemperatureInBand,

@@ -3,6 +3,7 @@ import type { HeatingCurves } from '../evidence/computed/heating-curves.ts';
 import { type Bench, openBench, type Tables } from './bench/bench.ts';
 import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
 import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
+import { carriedBack } from './heat/carried-back.ts';
 import { type HeadingReading, headingReadings } from './heat/heading-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
@@ -39,7 +40,7 @@ export function gatherFacts(one: Case, tables: Tables, heating: ReadonlyMap<stri
     touch: touchReadings(bench, setting),
     levels,
     // an end that was worked out is judged as a reading is
-    spots: [...spots, ...headings.flatMap(({ reading }) => reading ?? [])],
+    spots: [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])],
     headings,
     circuit: circuitFacts(bench),
   };

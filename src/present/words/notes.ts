@@ -68,6 +68,8 @@ export const NOTES: Templates = {
   rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
   rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
   severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',
+  carriedBack:
+    'Carried back to the moment of opening, {seconds} s before the first reading, along its own cooling: it was at least as hot.',
   soakDoesNotSay: 'The log does not say where the temperature is going.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',

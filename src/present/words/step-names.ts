@@ -15,6 +15,7 @@ export const STEP_NAMES: Templates = {
   'least-life': 'least life',
   'rating-life': 'rated life',
   'estimate-forward-voltage': 'estimate of the voltage across a rectifier',
+  openedBefore: 'time since the cover was taken off',
   'soak-fit': 'correction of the fit',
   'soak-room': 'correction for a room that moved',
   'stop-clear': 'kept clear of what a part bears',

@@ -17,6 +17,23 @@ export const THERMAL_ALGEBRA: readonly WorkedExample[] = [
     because: 'a straight line',
   },
   {
+    formula: 'thermal/at-opening',
+    publication: 'Schoolbook',
+    place: 'a part of 80 °C in a room of 25 °C that cools with 120 s, read after 30 s and 60 s',
+    origin: 'closed-form',
+    inputs: {
+      first: kelvin(25) + 55 * Math.exp(-30 / 120),
+      second: kelvin(25) + 55 * Math.exp(-60 / 120),
+      ambient: kelvin(25),
+      firstAfter: 30,
+      secondAfter: 60,
+    },
+    printed: 80,
+    unit: '°C',
+    tolerance: 1e-9,
+    because: 'exponentials in double precision',
+  },
+  {
     formula: 'thermal/end-of-soak',
     publication: 'Schoolbook',
     place: 'corrections of nothing leave the end where the curve has it',
