@@ -8,6 +8,7 @@ import type { Assessment, Finding } from '../src/core/result/assessment.ts';
 import { toCanonical } from '../src/core/result/canonical.ts';
 import { drawLoadCurve, LOAD_CURVE_WIDE } from '../src/present/figure/load-curve.ts';
 import { drawPortrait, PORTRAIT_WIDE } from '../src/present/figure/portrait.ts';
+import { drawSoakCurve, SOAK_WIDE } from '../src/present/figure/soak-curve.ts';
 import { toSvgFile } from '../src/present/figure/to-svg-file.ts';
 import { caseFolder } from '../src/store/folder/case-folder.ts';
 
@@ -24,6 +25,8 @@ export function goldenFigures(name: string, assessment: Assessment): Map<string,
   const figures = new Map([[`${name}-portrait.svg`, toSvgFile(drawPortrait(assessment, PORTRAIT_WIDE))]]);
   for (const curve of assessment.curves)
     figures.set(`${name}-${curve.exhibit}.svg`, toSvgFile(drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)));
+  for (const soak of assessment.soaks)
+    figures.set(`${name}-${soak.exhibit}-${soak.column}.svg`, toSvgFile(drawSoakCurve(soak, assessment, SOAK_WIDE)));
   return figures;
 }
 

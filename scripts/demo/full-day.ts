@@ -205,7 +205,7 @@ export function spotsExhibit(
 /** What stands on the output side of every demo unit, with ratings, and the capacitors on the mains side. */
 export function commonParts(
   model: UnitModel,
-  ratings: { bulkV: number; outputV: number; diodeA: number; switchV: number; rectifierV: number },
+  ratings: { bulkV: number; bulkLife?: string; outputV: number; diodeA: number; switchV: number; rectifierV: number },
 ): NonNullable<CaseInput['parts']> {
   const output = [
     { pin: '1', net: 'out-plus' },
@@ -220,7 +220,11 @@ export function commonParts(
       kind: 'electrolyticCapacitor',
       value: microfarads(model.bulkF),
       measured: `${(model.bulkF * 1e6 * (0.93 + 0.02 * noiseFor(model.seed, 'c1').normal())).toFixed(1)} µF ± 2 %`,
-      rating: { voltage: `${ratings.bulkV} V`, temperature: '105 °C' },
+      rating: {
+        voltage: `${ratings.bulkV} V`,
+        temperature: '105 °C',
+        ...(ratings.bulkLife === undefined ? {} : { life: ratings.bulkLife }),
+      },
       pins: [
         { pin: '1', net: 'hv-plus' },
         { pin: '2', net: 'hv-minus' },

@@ -8,5 +8,5 @@ import { type OpenCase, openCase } from './open-case.ts';
 export async function assessCase(source: CaseSource): Promise<{ open: OpenCase; assessment: Assessment } | Refusal[]> {
   const open = await openCase(source);
   if (Array.isArray(open)) return open;
-  return { open, assessment: assess(open.one, open.tables) };
+  return { open, assessment: assess(open.one, open.tables, open.results) };
 }

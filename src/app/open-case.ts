@@ -1,4 +1,5 @@
 import { type ParseError, parse } from 'jsonc-parser';
+import type { Results } from '../core/assess/fresh-results.ts';
 import type { Attachment, Case, Exhibit } from '../core/evidence/case.ts';
 import { parseCase } from '../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
@@ -6,11 +7,14 @@ import { digestOfBytes } from '../core/result/digest.ts';
 import type { ReadTable } from '../core/working/bench/bench.ts';
 import { readInstrumentFile } from '../importer/read-instrument-file.ts';
 import type { CaseSource } from './case-source.ts';
+import { resultsOf } from './results-of.ts';
 import { toReadTable } from './to-read-table.ts';
 
 export interface OpenCase {
   readonly one: Case;
   readonly tables: ReadonlyMap<string, ReadTable>;
+  /** What computed exhibits keep, by the hash of the file. */
+  readonly results: Results;
 }
 
 /** Reads a case with its files. Everything wrong comes back at once, as refusals; nothing is judged before all of it is in order. */
@@ -34,7 +38,7 @@ export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]
       else tables.set(file.sha256, toReadTable(read));
     }
   }
-  return refusals.length > 0 ? refusals : { one, tables };
+  return refusals.length > 0 ? refusals : { one, tables, results: await resultsOf(one, source) };
 }
 
 /** Files that an exhibit takes numbers from: tables of sweeps and soaks, captures, thermal pictures that are text. */

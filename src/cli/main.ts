@@ -57,6 +57,15 @@ function program(): Command {
       (await import('./command/read.ts')).read(path, options),
     );
   command
+    .command('foresee')
+    .argument('<case>', 'case folder, or its case.json')
+    .argument('<soak>', 'a logged soak of the case, by its id')
+    .option('--within <kelvin>', 'how well its end is wanted, half of a 95 % interval', '1 K')
+    .description('work out where the temperatures of a soak are going, and keep it in the case')
+    .action(async (path: string, soak: string, options: { within: string }) =>
+      (await import('./command/foresee.ts')).foresee(path, soak, options),
+    );
+  command
     .command('decode')
     .argument('<codes...>', 'markings as printed on parts')
     .option('--json', 'print the readings as JSON, values in SI')

@@ -16,6 +16,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'solver-pool': ['core/solver', 'core/quantity'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
+  // slow results are worked out when somebody asks, never while judging: only app may call it
+  'core/fit': ['core/quantity', 'core/uncertainty', 'core/evidence'],
   'core/result': ['core/quantity', 'core/source'],
   'core/working': [
     'core/quantity',
@@ -53,7 +55,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/result',
   ],
   present: ['core/quantity', 'core/source', 'core/circuit', 'core/result', 'core/evidence', 'core/check/bench-set.ts'],
-  app: ['core/assess', 'core/circuit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
+  app: ['core/assess', 'core/circuit', 'core/fit', 'core/quantity', 'core/evidence', 'core/result', 'core/working', 'importer', 'present'],
   store: ['app', 'core/quantity', 'core/result'],
   server: ['app', 'present', 'importer', 'core/quantity'],
   // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
@@ -73,6 +75,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/solver': ['ml-matrix'],
   'solver-pool': ['piscina'],
   'core/evidence': ['zod', 'fastest-levenshtein'],
+  'core/fit': ['ml-levenberg-marquardt', 'ml-matrix'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],

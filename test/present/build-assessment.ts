@@ -107,6 +107,7 @@ export function assessmentOf(
     steps: [],
     formulas: {},
     curves: [],
+    soaks: [],
     next: [],
     stored: null,
     lastChance: [],

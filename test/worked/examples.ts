@@ -10,6 +10,7 @@ import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { FEEDBACK_ALGEBRA, SHUNT_REFERENCE } from './app-notes/shunt-reference.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
+import { CAPACITOR_LIFE } from './capacitor-makers/life.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LABEL_ALGEBRA } from './closed-form/label.ts';
@@ -21,6 +22,7 @@ import { GROOVES } from './connector-makers/grooves.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
 import { TRANSFORMER_CELLS } from './core-catalogue/cells.ts';
+import { JUNCTION } from './diode-makers/junction.ts';
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
 import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
 import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
@@ -60,6 +62,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...BOARD_ALGEBRA,
   ...BULK_CAPACITOR,
   ...BULK_VALLEY,
+  ...CAPACITOR_LIFE,
   ...CAPACITOR_ON_THE_MAINS,
   ...CHARGED_CAPACITORS,
   ...COMPONENT_LIMITS,
@@ -73,6 +76,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...INSULATION_ALGEBRA,
   ...INSULATION_LINES,
   ...ISOLATION_AMPLIFIER,
+  ...JUNCTION,
   ...LABEL_ALGEBRA,
   ...LEAD_DROP,
   ...LOAD_ALGEBRA,

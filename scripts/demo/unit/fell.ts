@@ -14,6 +14,7 @@ import {
 } from '../demo-unit.ts';
 import { matrix, semicolonComma } from '../file-layouts.ts';
 import { coldExhibits, commonParts, eventExhibits, feet, pinsExhibit, spotsExhibit, touchExhibits } from '../full-day.ts';
+import { soakOf } from '../soak-exhibit.ts';
 import { fellStack } from '../stack/fell.ts';
 import { sweepExhibit } from '../sweep-exhibit.ts';
 import { FELL_BOARD } from '../traced-boards.ts';
@@ -66,6 +67,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
   const picture = text(matrix(hillOf(temperaturesAt(model, hot, ROOM_C).caseC)));
   const soaked = { cover: 'closed' as const, minutes: '120 min', loads: [{ port: 'out-1', draws: `${TESTED_A.toFixed(2)} A` }] };
   const day = 'day-1';
+  const soak = soakOf(model, { id: 'soak-1', at: `${DATE}T13:10:00`, under: soaked, point: hot, outside: 'case-top', winding: 'winding' });
   return {
     document: {
       format: 'mainsworthy-case/1',
@@ -93,7 +95,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
         },
       ],
       ...tracedUnit(FELL_BOARD, [
-        ...commonParts(model, { bulkV: 400, outputV: 16, diodeA: 3, switchV: 650, rectifierV: 100 }),
+        ...commonParts(model, { bulkV: 400, bulkLife: '2000 h', outputV: 16, diodeA: 3, switchV: 650, rectifierV: 100 }),
         { id: 'f1', ref: 'F1', kind: 'fuse', marking: 'T1A 250V', value: 'T1A', rating: { current: '1 A' }, pins: feet('line', 'hv-plus') },
         { id: 'rt1', ref: 'RT1', kind: 'ntc', value: `${model.inrushOhm} Ω`, pins: feet('line', 'hv-plus') },
         {
@@ -169,6 +171,7 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           winding: 'winding',
           inside: { electrolytic: 'bulk', barrierCapacitor: 'y-cap' },
         }),
+        soak.exhibit,
         {
           id: 'picture-1',
           kind: 'thermalPicture',
@@ -223,9 +226,15 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       files: [
         ...sweeps.map(({ id, bytes }) => attach(`sweep-file-${id}`, `load-sweep-${id}.csv`, bytes)),
         attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' }),
+        ...soak.files.map(({ attachment }) => attachment),
       ],
+      computed: [soak.computed],
     },
-    files: { ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])), 'picture.csv': picture },
+    files: {
+      ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])),
+      'picture.csv': picture,
+      ...Object.fromEntries(soak.files.map(({ attachment, bytes }) => [attachment.path, bytes])),
+    },
   };
 }
 

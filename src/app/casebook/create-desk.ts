@@ -13,6 +13,7 @@ import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/w
 import { drawCaseSchematic, failingParts } from '../draw-case-schematic.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { reportExtras } from '../report-extras.ts';
+import { resultsOf } from '../results-of.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -64,7 +65,7 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
 
   async function judge(state: CaseState, one: Case, before?: Drawn): Promise<{ assessment: Assessment; view: WorkspaceView }> {
     const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
-    const assessment = assess(one, tables);
+    const assessment = assess(one, tables, await resultsOf(one, casebookCaseSource(state, store.files)));
     const view = toWorkspaceView(assessment, before);
     const unread = refusals.map((refusal) => ({
       at: refusal.place,

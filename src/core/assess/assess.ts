@@ -11,6 +11,7 @@ import { gatherFacts } from '../working/facts.ts';
 import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
+import { freshResults, type Results } from './fresh-results.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
 import { toBarrier } from './to-barrier.ts';
@@ -18,6 +19,7 @@ import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
+import { toSoaks } from './to-soaks.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
 import { toTransformers } from './to-transformers.ts';
 
@@ -26,10 +28,11 @@ export const TOOL_VERSION = '0.1.0';
 
 /**
  * Evidence in, Assessment out. Pure: the same case and the same tables give the same bytes. `tables` is what the importer read from the
- * attached files, by the SHA-256 of each file; nothing is opened here.
+ * attached files, `results` what computed exhibits keep, both by the SHA-256 of each file; nothing is opened here, and nothing slow is done again.
  */
-export function assess(one: Case, tables: Tables): Assessment {
-  const facts = gatherFacts(one, tables);
+export function assess(one: Case, tables: Tables, results: Results = new Map()): Assessment {
+  const { heating, stale } = freshResults(one, results);
+  const facts = gatherFacts(one, tables, heating);
   const findings: Finding[] = [];
   const roots: StepNode[] = [];
   const byId = new Map(CHECKS.map((check) => [check.id, check]));
@@ -64,6 +67,8 @@ export function assess(one: Case, tables: Tables): Assessment {
   );
 
   for (const { nearest } of facts.levels) for (const { held } of nearest) if (held !== null) roots.push(held.step);
+  const { soaks, roots: soakRoots } = toSoaks(facts, findings);
+  roots.push(...soakRoots);
   const verdict = judgeVerdict(findings);
   const stops = { load: stopLimitsFor(facts.bench, facts.levels), heat: [hottestCase()] };
   const next = findNext(CHECKS, findings, verdict, stops);
@@ -100,6 +105,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     steps,
     formulas: toFormulas(steps),
     curves: toCurves(facts),
+    soaks,
     ...(circuit === undefined ? {} : { circuit }),
     ...(barrier === undefined ? {} : { barrier }),
     ...(transformers.sheets.length === 0 ? {} : { transformers: transformers.sheets }),
@@ -111,7 +117,7 @@ export function assess(one: Case, tables: Tables): Assessment {
     lastChance: findLastChance(facts, next),
     claims: claimsOf(findings),
     unjudged: findUnjudged(facts),
-    stale: [],
+    stale,
     laboratory: [...LABORATORY],
     warnings: findWarnings(facts),
   });

@@ -14,6 +14,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   circuit: ['discharge', 'sampleOpened'],
   touchBothWays: ['liveOutput', 'directSupply'],
   spotOutside: ['hot', 'neverLeave'],
+  soakLogged: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   spotWinding: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   sweep: ['hot', 'venting', 'outputToEarthFirst'],
   sweepWithInput: ['hot', 'venting', 'outputToEarthFirst'],

@@ -18,6 +18,7 @@ const JUDGED = new Set([
   'board',
   'sweep',
   'spots',
+  'soak',
   'photo',
   'advertised',
   'ripple',
@@ -32,6 +33,7 @@ export function findUnjudged(facts: Facts): Assessment['unjudged'] {
         !JUDGED.has(exhibit.kind) ||
         (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) ||
         (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)) ||
+        (exhibit.kind === 'soak' && !facts.headings.some((heading) => heading.exhibit.id === exhibit.id)) ||
         (exhibit.kind === 'sweep' && levelOfSweep(facts.bench, exhibit) === null),
     )
     .map(({ id, kind }) => ({ exhibit: id, kind }));

@@ -13,8 +13,10 @@ import { regulationMode as deliveryRegulationMode } from './delivery/regulation-
 import { setPoint as deliverySetPoint } from './delivery/set-point.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
+import { capacitorLife as enduranceCapacitorLife } from './endurance/capacitor-life.ts';
 import { capacitorTemperature as enduranceCapacitorTemperature } from './endurance/capacitor-temperature.ts';
 import { capacitorValue as enduranceCapacitorValue } from './endurance/capacitor-value.ts';
+import { rectifierMargin as enduranceRectifierMargin } from './endurance/rectifier-margin.ts';
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { coreSaturation as fireCoreSaturation } from './fire/core-saturation.ts';
@@ -25,6 +27,7 @@ import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-volta
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
 import { switchVoltage as fireSwitchVoltage } from './fire/switch-voltage.ts';
+import { thermalRunaway as fireThermalRunaway } from './fire/thermal-runaway.ts';
 import { windingLoss as fireWindingLoss } from './fire/winding-loss.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
@@ -68,8 +71,10 @@ export const CHECKS: readonly AnyCheck[] = [
   deliverySetPoint,
   deliverySteadiness,
   deliveryVoltageWindow,
+  enduranceCapacitorLife,
   enduranceCapacitorTemperature,
   enduranceCapacitorValue,
+  enduranceRectifierMargin,
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
   fireCoreSaturation,
@@ -80,6 +85,7 @@ export const CHECKS: readonly AnyCheck[] = [
   fireSemiconductorTemperature,
   fireShortEndurance,
   fireSwitchVoltage,
+  fireThermalRunaway,
   fireWindingLoss,
   fireWindingTemperature,
   fireWorkmanship,

@@ -13,7 +13,7 @@ const SETTLED_S = 30 * 60; // about one time constant of a 50 g adapter: before 
 export function onlyWhenSettled(reading: SpotReading, answer: Answer): Answer {
   if (answer.judgement.outcome !== 'pass') return answer;
   const minutes = parseQuantity(findCondition(reading.under.minutes) ?? '', 'time');
-  const early = isRefusal(minutes) || minutes.value < SETTLED_S;
+  const early = reading.settled !== true && (isRefusal(minutes) || minutes.value < SETTLED_S);
   const used = reading.state === 'labelLoad' || reading.state === 'worstSustained';
   if (used && !early) return answer;
   const notes = [

@@ -102,6 +102,29 @@ export const part = z.strictObject({
 });
 export type Part = z.infer<typeof part>;
 
+export const SURFACES = [
+  'plastic',
+  'paper',
+  'glass',
+  'ceramic',
+  'mattPaint',
+  'varnish',
+  'partOnBoard',
+  'epoxy',
+  'solderMask',
+  'tapeVinyl',
+  'tapePolyimide',
+  'sleeve',
+  'ferrite',
+  'metalOnBoard',
+  'bareAluminium',
+  'oxidisedAluminium',
+  'anodisedAluminium',
+  'copper',
+  'tinned',
+  'solder',
+] as const;
+
 /** Somewhere a temperature was read. */
 export const place = z.strictObject({
   id,
@@ -110,6 +133,8 @@ export const place = z.strictObject({
   outside: z.boolean().optional(),
   material: value(z.enum(['plastic', 'metal', 'glass', 'wood'])).optional(),
   emissivity: value(quantity('ratio')).optional(),
+  /** What a camera looks at there; its emissivity is then looked up where none is stated. */
+  surface: value(z.enum(SURFACES)).optional(),
   windingClass: value(z.enum(['A', 'E', 'B', 'F', 'H'])).optional(),
   /** The place lies on the printed board: its laminate. */
   laminate: value(z.enum(['fr4', 'fr4HighCti', 'fr1', 'fr2', 'cem1', 'cem3'])).optional(),

@@ -19,6 +19,8 @@ import { storedEnergy as boardStoredEnergy } from './board/stored-energy.ts';
 import { sumOfCapacitances as boardSumOfCapacitances } from './board/sum-of-capacitances.ts';
 import { usualCapacitance as boardUsualCapacitance } from './board/usual-capacitance.ts';
 import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
+import { aroundTheCan as enduranceAroundTheCan } from './endurance/around-the-can.ts';
+import { lifeFromNew as enduranceLifeFromNew } from './endurance/life-from-new.ts';
 import { auxiliarySetPoint as feedbackAuxiliarySetPoint } from './feedback/auxiliary-set-point.ts';
 import { bypassCurrent as feedbackBypassCurrent } from './feedback/bypass-current.ts';
 import { greatestLedResistor as feedbackGreatestLedResistor } from './feedback/greatest-led-resistor.ts';
@@ -103,6 +105,10 @@ import { strokeShare as magneticsStrokeShare } from './magnetics/stroke-share.ts
 import { switchPlateau as magneticsSwitchPlateau } from './magnetics/switch-plateau.ts';
 import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
+import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
+import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
+import { junction as thermalJunction } from './thermal/junction.ts';
+import { trueTemperatureInBand as thermalTrueTemperatureInBand } from './thermal/true-temperature-in-band.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
 import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
@@ -138,6 +144,8 @@ export const FORMULAS: readonly Formula[] = [
   boardSumOfCapacitances,
   boardUsualCapacitance,
   boardValleyAfter,
+  enduranceAroundTheCan,
+  enduranceLifeFromNew,
   feedbackAuxiliarySetPoint,
   feedbackBypassCurrent,
   feedbackGreatestLedResistor,
@@ -222,6 +230,10 @@ export const FORMULAS: readonly Formula[] = [
   magneticsSwitchPlateau,
   magneticsTurnsRatio,
   thermalAtHighestAmbient,
+  thermalAtOpening,
+  thermalEndOfSoak,
+  thermalJunction,
+  thermalTrueTemperatureInBand,
   thermalTrueTemperature,
   touchBoundOverTries,
   touchCurrentFromVoltage,

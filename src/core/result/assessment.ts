@@ -204,6 +204,48 @@ export const curve = z.strictObject({
 });
 export type Curve = z.infer<typeof curve>;
 
+/** A logged place of a soak with the curve that was fitted and kept. Seconds of the log, kelvin. */
+export const soakCurve = z.strictObject({
+  exhibit: z.string(),
+  column: z.string(),
+  place: z.string(),
+  name: z.string(),
+  outside: z.boolean(),
+  state: z.enum(['tested', 'labelLoad', 'worstSustained', 'shorted']),
+  ambient: z.number().nullable(),
+  /** Rising: the slope grows; nothing is extrapolated. */
+  outcome: z.enum(['fitted', 'refused', 'rising']),
+  refusal: z.strictObject({ code: z.string(), got: z.string(), expected: z.string() }).nullable(),
+  changes: z.array(z.strictObject({ of: z.enum(['load', 'ambient', 'cooling']), atS: z.number() })),
+  /** The soak has to end at once, whatever the temperature. */
+  endNow: z.boolean(),
+  /** K/s over the last part of the log. */
+  lastSlope: z.number(),
+  points: z.array(z.tuple([z.number(), z.number()])),
+  /** The fitted curve from the first reading used to beyond the last. */
+  curve: z.array(z.tuple([z.number(), z.number()])),
+  fit: z
+    .strictObject({
+      end: z.number(),
+      /** Half of the 95 % interval of the end, with meter and room in it. */
+      U: z.number().nullable(),
+      step: z.string(),
+      shape: z.enum(['one', 'two']),
+      fromS: z.number(),
+      toS: z.number(),
+      timeConstantS: z.number(),
+      /** The same by the fit alone, what was asked for, and how many more seconds of log that takes. */
+      fitWithin: z.number(),
+      withinK: z.number(),
+      stillNeededS: z.number().nullable(),
+    })
+    .nullable(),
+  /** Limits that the end was held against, where they lie at the ambient of the log. */
+  limits: z.array(z.strictObject({ finding: z.string(), at: z.number() })),
+  /** Where the soak is to be ended, and the second of the log at which that is reached; null: never. */
+  stop: z.strictObject({ at: z.number(), step: z.string(), reachedAtS: z.number().nullable() }).nullable(),
+});
+export type SoakCurve = z.infer<typeof soakCurve>;
 /** What the traced circuit is, by its graph; names as a reader knows them. */
 export const circuit = z.strictObject({
   topology: z.strictObject({
@@ -265,6 +307,7 @@ export const assessment = z.strictObject({
     }),
   ),
   curves: z.array(curve),
+  soaks: z.array(soakCurve),
   /** Left out where no circuit was traced. */
   circuit: circuit.optional(),
   barrier: barrierMap.optional(),

@@ -65,6 +65,9 @@ export const PUBLICATIONS = {
   'reference-sheets': { title: 'Data sheets of 431-type shunt references, several makers', edition: 'undated' },
   'circuit-theory': { title: 'Circuit theory, any textbook', edition: 'none' },
   'heat-theory': { title: 'Heat transfer, any textbook', edition: 'none' },
+  'camera-makers': { title: 'Manuals and tables of makers of thermal cameras', edition: 'several' },
+  'capacitor-makers': { title: 'Notes of makers of electrolytic capacitors on how long they last', edition: 'several' },
+  'diode-makers': { title: 'Data sheets of rectifiers', edition: 'several' },
   bench: { title: 'Practice of the bench', edition: 'none' },
   house: { title: 'Convention of this project', edition: 'none' },
 } as const satisfies Record<string, { title: string; edition: string }>;

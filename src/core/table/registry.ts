@@ -4,7 +4,9 @@ import { bulkPerWatt as bench2026BulkPerWatt } from './bench/2026/bulk-per-watt.
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
 import { shuntReference as bench2026ShuntReference } from './bench/2026/shunt-reference.ts';
 import { transferRatio as bench2026TransferRatio } from './bench/2026/transfer-ratio.ts';
+import { surfaceEmissivity as cameraMakers2026SurfaceEmissivity } from './camera-makers/2026/surface-emissivity.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
+import { rectifierPackage as diodeMakers2026RectifierPackage } from './diode-makers/2026/rectifier-package.ts';
 import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
@@ -49,7 +51,9 @@ export const TABLES: readonly PublishedTable[] = [
   bench2026MethodDoubt,
   bench2026ShuntReference,
   bench2026TransferRatio,
+  cameraMakers2026SurfaceEmissivity,
   dinVde070107022008InsulationResistance,
+  diodeMakers2026RectifierPackage,
   en500751990Pins,
   en500751990Rating,
   eu201917822019AverageEfficiency,

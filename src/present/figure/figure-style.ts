@@ -32,4 +32,6 @@ svg text{fill:var(--ink);font-size:12px}
 .across .wall{stroke:var(--ink-3);stroke-width:1;fill:none}.across .edge{stroke:var(--ink-2);stroke-width:1.2;fill:none}.across .edge.none{stroke-dasharray:1 3}.across .edge.part{stroke-dasharray:5 3}.across .edge.double{stroke-width:3.6}.across .core-line{stroke:var(--paper);stroke-width:1.4;fill:none}.across .edge.open{stroke-dasharray:2 4}.across .edge.lit{stroke:var(--rust);stroke-width:2.2}.across .edge.lit.double{stroke-width:3.6}.across .edge.lit.good{stroke:var(--sea)}.across .edge.lit.doubt{stroke:var(--gorse)}
 .across .disc{fill:var(--paper);stroke:var(--ink-2);stroke-width:1}.across .disc.lit{stroke:var(--rust);stroke-width:1.8}.across .disc.lit.good{stroke:var(--sea)}.across .disc.lit.doubt{stroke:var(--gorse)}
 .load .crossing{stroke-width:1.5;fill:none}
+.soak .model{stroke:var(--ink-3);stroke-width:1.5;stroke-dasharray:5 3;fill:none}.soak .end{fill:var(--ink);opacity:.3;stroke:none}.soak .at-end{stroke:var(--ink);stroke-width:1.5;fill:none}
+.soak .limit{stroke-width:1.5;fill:none}.soak .stop{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 3;fill:none}
 `;

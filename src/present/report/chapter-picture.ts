@@ -10,6 +10,7 @@ import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 import type { ReportExtras } from './report-parts.ts';
+import { soakFigures } from './soak-picture.ts';
 import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
 
 const MANY = 3; // figures of one chapter
@@ -33,7 +34,7 @@ export function listFigures(chapter: Chapter, assessment: Assessment, extras: Re
     case 'load':
       return loadFigures(assessment);
     case 'heat':
-      return heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)];
+      return [...soakFigures(assessment), ...(heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)])];
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
     case 'circuit':

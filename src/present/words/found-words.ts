@@ -2,6 +2,8 @@ import type { Templates } from './fill-template.ts';
 
 /** What can be found, or allowed, in a word instead of a number. A word that is not here is a marking and stands as it is. */
 export const FOUND: Templates = {
+  settles: 'settles',
+  slopeGrows: 'climbs faster and faster',
   present: 'present',
   absent: 'absent',
   bridged: 'bridged',

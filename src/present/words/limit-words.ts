@@ -50,6 +50,8 @@ export const LIMIT_NAMES: Templates = {
   halfOfCrest: 'half of that crest',
   realFuse: 'a part made to open',
   onTheLabel: 'on the label',
+  leastLife: 'two years of day and night',
+  settles: 'a temperature that settles',
   windingClass: 'class of the winding',
   touch: 'touch temperature',
   claim: 'as claimed',

@@ -19,6 +19,7 @@ export const MEASUREMENTS: Templates = {
     'Drop it three times from 1 m, try the seam, see whether a live part can be reached and whether every mains wire is held by more than solder',
   touchBothWays: 'Measure the touch current through the standard network, both plug ways, on a direct supply',
   spotOutside: 'Read the outside at the label load with the cover closed, with ambient and minutes',
+  soakLogged: 'Log case and winding from cold at the label load, with the ambient, until the log says where they are going',
   spotWinding: 'Read the winding at the label load, with ambient and minutes',
   sweepWithInput: 'Take a load sweep up to the claim and beyond, with input power',
   coldResistance: 'Measure the resistance between the plug pins, before power',

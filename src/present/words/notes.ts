@@ -66,6 +66,19 @@ export const NOTES: Templates = {
   // heat
   lightLoad: 'Read at a load below what the unit sustains and below its claim: it can fail so, not pass.',
   shortedNotUse: 'Read with a shorted output: that has limits of its own and settles nothing about use.',
+  lifeFromNew:
+    'Expected from new at this duty, in the room of the reading; not what is left of it. Its end is a fifth less capacitance or twice the losses.',
+  lifeAtHighest: 'At the highest ambient of the setting: {hours} h.',
+  aboveRatedAtHighest: 'At the highest ambient it would be above its rated temperature: no life is given for that.',
+  aboveRatedTemperature: 'Above its rated temperature no life is given.',
+  junctionFromLead:
+    'Worked out from the temperature read on it, taken as that of its leads, and a loss by the usual voltage across rectifiers.',
+  rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
+  rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
+  severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',
+  carriedBack:
+    'Carried back to the moment of opening, {seconds} s before the first reading, along its own cooling: it was at least as hot.',
+  soakDoesNotSay: 'The log does not say where the temperature is going.',
   readTooEarly: 'Read before the heat had settled: it can fail so, not pass.',
   reflectionTooStrong: 'More is reflected than was seen: the emissivity or the reflected temperature is wrong.',
   scaledToHighestAmbient: 'Scaled from the ambient at which it was read to the highest ambient of the setting.',
@@ -74,6 +87,7 @@ export const NOTES: Templates = {
   coverOpenAtLeast: 'Read with the cover open: closed, it is at least as hot.',
   coverNotClosed: 'Read with the cover open; the outside was not as it is in use.',
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
+  cameraModels: 'By Planck’s law from 8 to 14 µm; the fourth power of temperature would give {apartK} K more.',
   bareMetal: 'A thermal picture of bare metal does not show its temperature.',
   emissivityUnknown: 'The emissivity or the reflected temperature is not known; the thermal picture cannot be read.',
   fromVoltageToEarth: 'Worked out of the voltage to earth and what it was read across.',

@@ -4,10 +4,14 @@ import type { Place } from '../../evidence/sample.ts';
 import { derive } from '../../formula/derive.ts';
 import { atHighestAmbient } from '../../formula/thermal/at-highest-ambient.ts';
 import { trueTemperature } from '../../formula/thermal/true-temperature.ts';
+import { trueTemperatureInBand } from '../../formula/thermal/true-temperature-in-band.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import { cite } from '../../source/source.ts';
+import { surfaceEmissivity } from '../../table/camera-makers/2026/surface-emissivity.ts';
+import { findCell } from '../../table/look-up.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
+import { addForms, uncertaintyOf } from '../../trace/leaf.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
@@ -15,6 +19,7 @@ import { deriveReading } from '../bench/derive-reading.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
+import { type LoadState, stateOfLoads } from './state-of-loads.ts';
 
 export interface SpotReading {
   readonly place: Place;
@@ -30,15 +35,15 @@ export interface SpotReading {
   /** Read with the cover open or opened before: the closed unit is at least as hot. */
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
-  readonly state: 'tested' | 'labelLoad' | 'worstSustained' | 'shorted';
+  readonly state: LoadState;
+  /** Where a log is heading: no matter how many minutes it ran. */
+  readonly settled?: true;
 }
 
 const LEAST_EMISSIVITY = 0.6; // below it a camera reading of a surface is a guess; common practice
 const EMISSIVITY_HALF_WIDTH = 0.03; // of a looked-up emissivity when none is stated; common practice
 const AMBIENT_FACTOR = 1.075; // kelvin of part per kelvin of ambient: 1.00 to 1.15
 const AMBIENT_FACTOR_HALF_WIDTH = 0.075;
-const NEAR_THE_WORST = 0.06; // share below the current held within which a load counts as the worst sustained
-const AT_THE_CLAIM = 0.02; // share within which a load counts as the label load
 
 export function spotReadings(bench: Bench, levels: readonly LevelFacts[] = []): SpotReading[] {
   return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, levels, exhibit, row)));
@@ -57,8 +62,7 @@ function readSpot(
   const own = opened.state === 'read' ? opened.read.under : undefined;
   const under = conditionsOf(bench, exhibit, [own]);
   const ambient = temperatureOf(bench, findCondition(under.ambient), fieldOfCondition(exhibit, 'ambient', field, own), exhibit.day, 'T_a');
-  const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
-  if (under.loads === undefined || under.loads.length === 0) missing.push('loads');
+  const missing = missingConditions(under);
   const cover = findCondition(under.cover);
   const common = {
     place,
@@ -68,7 +72,7 @@ function readSpot(
     ambient,
     missing,
     atLeast: place.outside !== true && cover !== null && cover !== 'closed',
-    state: stateOf(levels, under),
+    state: stateOfLoads(levels, under),
   };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
@@ -105,11 +109,36 @@ function readSpot(
     }) <= 0
   )
     return { ...common, temperature: null, refused: 'reflectionTooStrong' };
-  const temperature = derive(trueTemperature, { shown, cameraEmissivity, emissivity, reflected }, `heat/${exhibit.id}/${row.id}/surface`);
+  const seen = { shown, cameraEmissivity, emissivity, reflected };
+  const inBand = derive(trueTemperatureInBand, seen, `heat/${exhibit.id}/${row.id}/surface`);
+  const byFourthPower = trueTemperature.compute({
+    shown: shown.value,
+    cameraEmissivity: cameraEmissivity.value,
+    emissivity: emissivity.value,
+    reflected: reflected.value,
+  });
+  // the band of the camera is not known: how far the two models lie apart is a doubt of its own
+  const apart = byFourthPower - inBand.value;
+  const form = addForms([
+    { form: inBand.form, factor: 1 },
+    { form: doubtOf({ id: `camera-band/${exhibit.id}/${row.id}`, u: rectangular(Math.abs(apart)), means: 'cameraBand' }), factor: 1 },
+  ]);
+  const notes = [...inBand.step.notes, { key: 'cameraModels', args: { apartK: apart } }];
+  const temperature: Derived = {
+    ...inBand,
+    form,
+    step: { ...inBand.step, form, u: inBand.side === undefined ? uncertaintyOf(form) : null, notes },
+  };
   return { ...common, temperature, refused: null };
 }
 
-function temperatureOf(bench: Bench, text: string | null, field: string, day: string | undefined, symbol: string): Derived | null {
+/** Conditions without which a temperature is stored and not comparable. */
+export function missingConditions(under: Conditions): string[] {
+  const missing = (['mains', 'ambient', 'cover', 'minutes'] as const).filter((key) => findCondition(under[key]) === null) as string[];
+  return under.loads === undefined || under.loads.length === 0 ? [...missing, 'loads'] : missing;
+}
+
+export function temperatureOf(bench: Bench, text: string | null, field: string, day: string | undefined, symbol: string): Derived | null {
   const quantity = text === null ? null : parseQuantity(text, 'temperature');
   return quantity === null || isRefusal(quantity) ? null : deriveReading(bench, quantity, { field, role: 'ambient', day, symbol });
 }
@@ -117,7 +146,7 @@ function temperatureOf(bench: Bench, text: string | null, field: string, day: st
 function emissivityOf(place: Place): Derived | null {
   const text = findRead(place.emissivity);
   const quantity = text === null ? null : parseQuantity(text, 'ratio');
-  if (quantity === null || isRefusal(quantity)) return null;
+  if (quantity === null || isRefusal(quantity)) return emissivityOfSurface(place);
   const u = quantity.u ?? rectangular(EMISSIVITY_HALF_WIDTH);
   const field = `/places/${place.id}/emissivity`;
   return given(
@@ -129,51 +158,21 @@ function emissivityOf(place: Place): Derived | null {
   );
 }
 
-/**
- * What the loads stand for together: shorted as soon as one output is; else the label load or the worst sustained one only if every output
- * that has a budget of its own is loaded so.
- */
-function stateOf(levels: readonly LevelFacts[], under: Conditions): SpotReading['state'] {
-  const loads = under.loads ?? [];
-  if (loads.some(({ draws }) => typeof draws === 'object' && draws.state === 'short')) return 'shorted';
-  const budgets = budgetsOf(levels);
-  const states = budgets.map(
-    (ports) =>
-      loads
-        .filter(({ port }) => ports.has(port))
-        .map((load) => stateOfLoad(levels, load))
-        .sort(byGravity)[0] ?? 'tested',
-  );
-  if (states.length === 0 || states.includes('tested')) return 'tested';
-  return states.includes('worstSustained') ? 'worstSustained' : 'labelLoad';
+/** Looked up by what the surface is; the half width of its range is its doubt. */
+function emissivityOfSurface(place: Place): Derived | null {
+  const surface = findRead(place.surface);
+  if (surface === null) return null;
+  const cell = (column: 'emissivity' | 'halfWidth'): Derived | null =>
+    findCell(surfaceEmissivity, surface, column, `heat/surface/${surface}/${column}`, 'ε');
+  const [emissivity, half] = [cell('emissivity'), cell('halfWidth')];
+  if (emissivity === null || half === null) return null;
+  const form = doubtOf({ id: `emissivity/${place.id}`, u: rectangular(half.value), means: 'emissivity' });
+  return { ...emissivity, form, step: { ...emissivity.step, form, u: uncertaintyOf(form) } };
 }
 
-const GRAVITY = ['worstSustained', 'labelLoad', 'tested'] as const;
-type LoadState = (typeof GRAVITY)[number];
-const byGravity = (a: LoadState, b: LoadState): number => GRAVITY.indexOf(a) - GRAVITY.indexOf(b);
-
-function stateOfLoad(levels: readonly LevelFacts[], load: NonNullable<Conditions['loads']>[number]): LoadState {
-  if (typeof load.draws === 'object') return 'tested';
-  const own = levels.filter(({ port }) => port.id === load.port);
-  const level = own.find((one) => one.level.id === load.level) ?? own[0];
-  const drawn = parseQuantity(load.draws, 'current');
-  if (level === undefined || isRefusal(drawn)) return 'tested';
-  if (level.claim !== null && level.claim.value > 0 && drawn.value >= level.claim.value * (1 - AT_THE_CLAIM)) return 'labelLoad';
-  // a sweep that merely stopped early says nothing of the most the unit sustains
-  const held = Math.max(0, ...level.nearest.flatMap((one) => (one.held === null || one.held.side !== undefined ? [] : [one.held.value])));
-  return held > 0 && drawn.value >= held * (1 - NEAR_THE_WORST) ? 'worstSustained' : 'tested';
-}
-
-/** Ports that share a budget, together; every other port by itself. */
-function budgetsOf(levels: readonly LevelFacts[]): Set<string>[] {
-  const budgets: Set<string>[] = [];
-  for (const { port } of levels) {
-    const together = [port.id, ...(port.sharesWith ?? [])];
-    const known = budgets.find((ports) => together.some((id) => ports.has(id)));
-    if (known === undefined) budgets.push(new Set(together));
-    else for (const id of together) known.add(id);
-  }
-  return budgets;
+/** A limit that holds at the highest ambient, where it lies at the ambient of a reading (K). */
+export function inFrameOfReading(limit: number, ambient: number, highest: number): number {
+  return limit - AMBIENT_FACTOR * (highest - ambient);
 }
 
 /** A part's temperature at the highest ambient of the setting: losses grow with temperature, so it follows a little more than one to one. */

@@ -1,0 +1,29 @@
+import type { Assessment, SoakCurve } from '../../core/result/assessment.ts';
+import { stepNumber } from '../derivation/step-number.ts';
+import { drawSoakCurve, SOAK_NARROW, SOAK_WIDE } from '../figure/soak-curve.ts';
+import { html, type Markup, NOTHING } from '../markup/markup.ts';
+import { STATE_WORDS } from '../words/case-words.ts';
+import { soakSentence } from '../words/soak-words.ts';
+import type { FigurePart } from './figure-part.ts';
+import { linkToStep } from './report-parts.ts';
+
+// said under the first figure of its kind
+const KEY =
+  ' Dots: readings, as means of short stretches. Dashed: the fitted curve. Band: the end, 95 %, with meter and room in it. Grey ground: not read.';
+
+/** For every logged place its curve, where it is heading and the limits it was held against. */
+export function soakFigures(assessment: Assessment): readonly FigurePart[] {
+  return assessment.soaks.map((soak, index) => ({
+    wide: drawSoakCurve(soak, assessment, SOAK_WIDE),
+    narrow: drawSoakCurve(soak, assessment, SOAK_NARROW),
+    title: `Soak, ${soak.name}`,
+    caption: html`${soakSentence(soak)} ${capital(STATE_WORDS[soak.state])}, from ${soak.exhibit}.${index === 0 ? KEY : ''}${setOrigin(soak, assessment)}`,
+  }));
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+function setOrigin({ fit }: SoakCurve, assessment: Assessment): Markup {
+  const number = fit === null ? null : stepNumber(assessment, fit.step);
+  return fit === null || number === null ? NOTHING : html` ${linkToStep(fit.step, `Origin of the end, step ${number}`)}.`;
+}
