@@ -52,7 +52,7 @@ describe('going past the opening without the last measurements', () => {
         left.map(({ measure }) => measure),
         view,
       ),
-    ).toEqual({ shock: 2, fire: 1 });
+    ).toEqual({ shock: 2, fire: 2 });
     expect(costOf([], view)).toEqual({ shock: 0, fire: 0 });
   });
 

@@ -61,7 +61,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
   },
   {
     id: 'soak',
-    measures: ['soak', 'spotOutside'],
+    measures: ['soak', 'soakLogged', 'spotOutside'],
     shows: (exhibit) => isKind('soak', 'spots')(exhibit) && conditionsOf(exhibit)['cover'] !== 'open',
     powered: true,
   },

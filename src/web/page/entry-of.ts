@@ -34,6 +34,7 @@ export const ENTRY_OF: Readonly<Record<string, EntryOf>> = {
   spotWinding: { chapter: 'heat', kind: 'spots' },
   spotParts: { chapter: 'heat', kind: 'spots' },
   soak: { chapter: 'heat', kind: 'soak' },
+  soakLogged: { chapter: 'heat', kind: 'soak' },
   distanceAir: { chapter: 'board', kind: 'distance', more: { path: 'air' } },
   distanceSurface: { chapter: 'board', kind: 'distance', more: { path: 'surface' } },
   bridgingParts: { chapter: 'board', kind: null },
