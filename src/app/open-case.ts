@@ -1,14 +1,13 @@
 import { type ParseError, parse } from 'jsonc-parser';
 import type { Results } from '../core/assess/fresh-results.ts';
-import type { Attachment, Case, Exhibit } from '../core/evidence/case.ts';
+import type { Attachment, Case } from '../core/evidence/case.ts';
 import { parseCase } from '../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { digestOfBytes } from '../core/result/digest.ts';
 import type { ReadTable } from '../core/working/bench/bench.ts';
-import { readInstrumentFile } from '../importer/read-instrument-file.ts';
 import type { CaseSource } from './case-source.ts';
+import { readKeptTable, tableFiles } from './kept-table.ts';
 import { resultsOf } from './results-of.ts';
-import { toReadTable } from './to-read-table.ts';
 
 export interface OpenCase {
   readonly one: Case;
@@ -27,24 +26,18 @@ export async function openCase(source: CaseSource): Promise<OpenCase | Refusal[]
   if (Array.isArray(one)) return one;
   const refusals: Refusal[] = [];
   const tables = new Map<string, ReadTable>();
-  const wanted = new Set(one.exhibits.flatMap(tableFile));
+  const wanted = new Set(tableFiles(one));
   for (const file of one.files) {
     const content = await readAttachment(source, file);
     if (isRefusal(content)) refusals.push(content);
-    else if (wanted.has(file.id) && file.media.startsWith('text/')) {
-      const read = readInstrumentFile(content, file.settled ?? {});
+    else if (wanted.has(file)) {
+      const read = readKeptTable(content, file);
       if (isRefusal(read))
         refusals.push({ ...read, place: `/files/${file.id} (${file.path})${read.place === '' ? '' : ` ${read.place}`}` });
-      else tables.set(file.sha256, toReadTable(read));
+      else tables.set(file.sha256, read);
     }
   }
   return refusals.length > 0 ? refusals : { one, tables, results: await resultsOf(one, source) };
-}
-
-/** Files that an exhibit takes numbers from: tables of sweeps and soaks, captures, thermal pictures that are text. */
-function tableFile(exhibit: Exhibit): string[] {
-  if ('table' in exhibit) return exhibit.table.file === undefined ? [] : [exhibit.table.file];
-  return exhibit.kind === 'capture' || exhibit.kind === 'thermalPicture' ? [exhibit.file] : [];
 }
 
 function parseJson(bytes: Uint8Array): unknown {

@@ -1,16 +1,21 @@
 import { type Refusal, refuse } from '../core/quantity/refusal.ts';
 import type { Doubt, Settled } from './instrument-file.ts';
 
+/** An answer to a question that the file does not raise: a slip of whoever types it, or kept from a version that still asked. */
+export type Unasked = 'refuse' | 'leave';
+
 /** The questions of one reading: each is asked once, and answered at once when the person has settled it before. */
 export class Doubts {
   readonly open: Doubt[] = [];
   /** The first answer that was none of the possible ones. */
   refusal: Refusal | null = null;
   private readonly settled: Settled;
+  private readonly unasked: Unasked;
   private readonly asked = new Set<string>();
 
-  constructor(settled: Settled) {
+  constructor(settled: Settled, unasked: Unasked) {
     this.settled = settled;
+    this.unasked = unasked;
   }
 
   /** The person's answer, or null: then the doubt stands open. `accepts` widens the answers beyond the ones listed. */
@@ -29,7 +34,7 @@ export class Doubts {
 
   /** A refusal when an answer was impossible, or was given to a question this file does not raise. */
   findRefusal(): Refusal | null {
-    if (this.refusal !== null) return this.refusal;
+    if (this.refusal !== null || this.unasked === 'leave') return this.refusal;
     for (const code of Object.keys(this.settled)) {
       if (this.asked.has(code)) continue;
       const codes = [...this.asked];

@@ -3,7 +3,7 @@ import { findUnjoinable, isCommaInConflict, joinDecimalCommas } from './comma-co
 import { isCutShort, ROWS_COMPARED } from './cut-short.ts';
 import { weighDecimalMark } from './decimal-evidence.ts';
 import { decodeText } from './decode-text.ts';
-import { Doubts } from './doubts.ts';
+import { Doubts, type Unasked } from './doubts.ts';
 import { readFastColumns } from './fast-columns.ts';
 import { type Filled, fillColumns } from './fill-columns.ts';
 import { findTable, type Table } from './find-table.ts';
@@ -28,20 +28,21 @@ const NO_TABLE = 'a text export with a table of readings: rows of numbers with t
 
 /**
  * Reads a text export of a measuring instrument: understood, or asked about, never guessed. What cannot be told from the file stands
- * in `doubts`; the columns it touches are not usable until `settled` answers it.
+ * in `doubts`; the columns it touches are not usable until `settled` answers it. An answer that nothing asks for is refused, or left alone
+ * where it was kept from an earlier version (`unasked`).
  */
-export function readInstrumentFile(bytes: Uint8Array, settled: Settled = {}): InstrumentFile | Refusal {
+export function readInstrumentFile(bytes: Uint8Array, settled: Settled = {}, unasked: Unasked = 'refuse'): InstrumentFile | Refusal {
   const foreign = refuseForeign(bytes);
   if (foreign !== null) return foreign;
   if (bytes.length >= FAST_FROM) {
-    const plain = readPlain(bytes, settled);
+    const plain = readPlain(bytes, settled, unasked);
     if (plain !== null) return plain;
   }
   const decoded = decodeText(bytes);
   if ('refused' in decoded) return decoded;
   const binary = refuseBinary(decoded.text);
   if (binary !== null) return binary;
-  return readText(decoded.text, decoded.encoding, settled);
+  return readText(decoded.text, decoded.encoding, settled, unasked);
 }
 
 const FAST_FROM = 2_000_000; // bytes; below, the general path takes a blink
@@ -51,7 +52,7 @@ const HEAD = 262_144; // bytes that show the layout of a long file
  * A long file of nothing but plain numbers below its heading: the layout is found in its head, the rows are read from the bytes.
  * Null when anything in it is not plain; the general path reads it then, and reads a plain one the same.
  */
-function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusal | null {
+function readPlain(bytes: Uint8Array, settled: Settled, unasked: Unasked): InstrumentFile | Refusal | null {
   const headEnd = bytes.lastIndexOf(LF, HEAD) + 1;
   if (headEnd === 0 || isTailCutShort(bytes)) return null;
   const head = decodeText(bytes.subarray(0, headEnd));
@@ -73,7 +74,7 @@ function readPlain(bytes: Uint8Array, settled: Settled): InstrumentFile | Refusa
   readPreambleLines(lines, found.rows, table, preamble);
   const style: NumberStyle = { mark: 'point', grouping: false };
   const columns = fast.columns.map((values) => RawColumn.ofNumbers(values, style));
-  const doubts = new Doubts(settled);
+  const doubts = new Doubts(settled, unasked);
   askAboutRowsAbove(lines, found, table, doubts);
   const filled: Filled = { rows: fast.rows, columns, skipped: {}, odd: null, secondHeading: null, tooSparse: false };
   return close(finish({ ...found, table }, filled, style, head.encoding, preamble, doubts), doubts);
@@ -95,8 +96,8 @@ function isNoReading(value: number): boolean {
 
 const WIDEST = 8192; // columns; no bench instrument writes more, and each may raise a question
 
-function readText(text: string, encoding: string, settled: Settled): InstrumentFile | Refusal {
-  const doubts = new Doubts(settled);
+function readText(text: string, encoding: string, settled: Settled, unasked: Unasked): InstrumentFile | Refusal {
+  const doubts = new Doubts(settled, unasked);
   const preamble = new Preamble();
   const lines = indexLines(text);
   const found = locateTable(lines, preamble);

@@ -1,9 +1,8 @@
-import type { Case, Exhibit } from '../../core/evidence/case.ts';
+import type { Case } from '../../core/evidence/case.ts';
 import { isRefusal, type Refusal } from '../../core/quantity/refusal.ts';
 import type { ReadTable } from '../../core/working/bench/bench.ts';
-import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
 import type { CaseSource } from '../case-source.ts';
-import { toReadTable } from '../to-read-table.ts';
+import { readKeptTable, tableFiles } from '../kept-table.ts';
 
 /** Tables read from attached files, kept by the file's hash and what was settled about it: a file is read once, not at every key. */
 export class TableShelf {
@@ -16,11 +15,9 @@ export class TableShelf {
 
   /** The tables that this case takes numbers from, and what could not be read, at the place of its file. */
   async tablesOf(one: Case, source: CaseSource): Promise<{ tables: ReadonlyMap<string, ReadTable>; refusals: readonly Refusal[] }> {
-    const wanted = new Set(one.exhibits.flatMap(fileOf));
     const tables = new Map<string, ReadTable>();
     const refusals: Refusal[] = [];
-    for (const file of one.files) {
-      if (!wanted.has(file.id) || !file.media.startsWith('text/')) continue;
+    for (const file of tableFiles(one)) {
       const key = `${file.sha256} ${JSON.stringify(file.settled ?? {})}`;
       const table = this.#kept.get(key) ?? (await readTable(source, file));
       this.#keep(key, table);
@@ -42,13 +39,5 @@ const MOST_KEPT = 64; // tables of at most 2,000 rows
 
 async function readTable(source: CaseSource, file: Case['files'][number]): Promise<ReadTable | Refusal> {
   const content = await source.readFile(file.path);
-  if (isRefusal(content)) return content;
-  const read = readInstrumentFile(content, file.settled ?? {});
-  return isRefusal(read) ? read : toReadTable(read);
-}
-
-/** The file that an exhibit takes numbers from. */
-function fileOf(exhibit: Exhibit): string[] {
-  if ('table' in exhibit) return exhibit.table.file === undefined ? [] : [exhibit.table.file];
-  return exhibit.kind === 'capture' || exhibit.kind === 'thermalPicture' ? [exhibit.file] : [];
+  return isRefusal(content) ? content : readKeptTable(content, file);
 }

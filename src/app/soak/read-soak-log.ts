@@ -3,9 +3,9 @@ import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import { type Kind, readingsOfUnit, ZERO_CELSIUS_K } from '../../core/quantity/unit.ts';
 import type { InstrumentFile } from '../../importer/instrument-file.ts';
-import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
 import { toTimes } from '../../importer/to-times.ts';
 import type { CaseSource } from '../case-source.ts';
+import { readKeptFile } from '../kept-table.ts';
 
 /** One column of a soak as numbers: kelvin for temperatures, SI for the rest. */
 export interface SoakChannel {
@@ -35,7 +35,7 @@ export async function readSoakLog(soak: Soak, files: readonly Attachment[], sour
 
 /** The same from the bytes of its file, or as typed where there is none. */
 export function toSoakLog(soak: Soak, bytes: Uint8Array | null, answers: Readonly<Record<string, string>>): SoakLog | Refusal {
-  const file = bytes === null ? null : readInstrumentFile(bytes, answers);
+  const file = bytes === null ? null : readKeptFile(bytes, { settled: answers });
   const log = isRefusal(file) ? file : settled(file === null ? typedLog(soak) : fileLog(soak, file));
   return isRefusal(log) ? { ...log, place: `/exhibits/${soak.id}/table${log.place}` } : log;
 }
