@@ -38,10 +38,16 @@ export function problemOf(refusal: Refusal): Problem {
     type: 'about:blank',
     title: refusal.code.replaceAll('-', ' '),
     status,
-    detail: sentence(refusal),
+    detail: toDetail(refusal),
     code: refusal.code,
     place: refusal.place,
   };
+}
+
+/** The refusal as a sentence; its place is a member of its own. */
+function toDetail(refusal: Refusal): string {
+  const plain = sentence({ ...refusal, place: '' });
+  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?!]$/.test(plain) ? '' : '.'}`;
 }
 
 export function toProblem(status: number, code: string, detail: string, place = ''): Problem {

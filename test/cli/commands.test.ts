@@ -183,7 +183,7 @@ describe('the command itself', () => {
     expect(err).toMatch(/expected a folder without a case/);
   });
   test('runs the demo and writes four reports', async () => {
-    const { code, out } = await mainsworthy(['demo', '-o', join(folder, 'demo')]);
+    const { code, out } = await mainsworthy(['demo', '--once', '-o', join(folder, 'demo')]);
     expect(code).toBe(0);
     for (const word of ['Nothing found wrong', 'Unsafe', 'Dangerous', 'Below its claims']) expect(out).toContain(word);
     for (const name of ['beck-5', 'fell-12', 'moss-trio', 'tarn-30'])

@@ -3,6 +3,7 @@ import { canonicalText } from '../../core/result/canonical.ts';
 import type { CaseSource } from '../case-source.ts';
 import type { CaseState } from './case-state.ts';
 import type { FileStore } from './casebook-store.ts';
+import { readWhole } from './read-whole.ts';
 
 interface Named {
   readonly path: string;
@@ -16,21 +17,10 @@ export function casebookCaseSource(state: CaseState, files: FileStore): CaseSour
     readFile: async (path) => {
       const listed = state.case['files'];
       const named = Array.isArray(listed) ? (listed as unknown as Named[]).find((file) => file.path === path) : undefined;
-      return named === undefined ? missing(path) : readWhole(files, named);
+      if (named === undefined || (await files.has(named.sha256)) === null) return missing(path);
+      return readWhole(files, named.sha256);
     },
   };
-}
-
-async function readWhole(files: FileStore, { path, sha256 }: Named): Promise<Uint8Array | Refusal> {
-  const known = await files.has(sha256);
-  if (known === null) return missing(path);
-  const whole = new Uint8Array(known.bytes);
-  let at = 0;
-  for await (const chunk of files.read(sha256)) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
 }
 
 function missing(path: string): Refusal {

@@ -10,7 +10,6 @@ import { fieldText } from '../../present/words/field-words.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import { drawCaseSchematic, failingParts } from '../draw-case-schematic.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { reportExtras } from '../report-extras.ts';
 import { resultsOf } from '../results-of.ts';
@@ -106,6 +105,14 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
       if (open.size <= MOST_OPEN) return;
       if (!owed.has(id) && !listeners.has(id) && !turns.has(id)) open.delete(id);
     }
+  }
+
+  /** The case as it stands once everything before has been written. */
+  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment'> | Refusal> {
+    return inTurn(id, async () => {
+      const here = await load(id);
+      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment };
+    });
   }
 
   interface Step {
@@ -254,13 +261,13 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
         if (isRefusal(here)) return here;
         return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
       }),
-    circuit: (id) =>
-      inTurn(id, async () => {
-        const here = await load(id);
-        if (isRefusal(here)) return here;
-        const drawn = await drawCaseSchematic(here.one, { failing: failingParts(here.assessment) });
-        return { lines: circuitLines(here.one), svg: drawn?.markup ?? null };
-      }),
+    async circuit(id) {
+      // drawing takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
+      const here = await standing(id);
+      if (isRefusal(here)) return here;
+      const { schematic } = await reportExtras(here.one, here.assessment);
+      return { lines: circuitLines(here.one), svg: schematic?.markup ?? null };
+    },
     trace: (id, { by, base, step, text }) =>
       inTurn(id, async () => {
         const here = await load(id);
@@ -269,11 +276,11 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
         const answered = await write(id, { by, base, step, name: { key: 'trace', args: {} }, changes: () => changes });
         return isRefusal(answered) ? answered : { ...answered, refusals };
       }),
-    report: (id) =>
-      inTurn(id, async () => {
-        const here = await load(id);
-        return isRefusal(here) ? here : renderReport(here.assessment, await reportExtras(here.one, here.assessment));
-      }),
+    async report(id) {
+      const here = await standing(id);
+      if (isRefusal(here)) return here;
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment));
+    },
     listen(id, heard) {
       const all = listeners.get(id) ?? new Set();
       listeners.set(id, all.add(heard));

@@ -5,6 +5,7 @@ import { attachedFiles } from './attached-files.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHistory, FileStore } from './casebook-store.ts';
 import type { Change, Json } from './change.ts';
+import { readWhole } from './read-whole.ts';
 import { replayHistory } from './replay-history.ts';
 
 /** Takes the place where a picture was taken out of its bytes, and nothing else; the same bytes where there is none. */
@@ -69,10 +70,4 @@ function replaceIn(value: Json, replacements: Replacements): Json {
   const inside = Object.fromEntries(Object.entries(tree).map(([key, member]) => [key, replaceIn(member, replacements)]));
   const own = typeof tree['sha256'] === 'string' ? replacements.get(tree['sha256']) : undefined;
   return own !== undefined && typeof tree['bytes'] === 'number' ? { ...inside, bytes: own.bytes.length } : inside;
-}
-
-async function readWhole(files: FileStore, sha256: string): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of files.read(sha256)) chunks.push(chunk);
-  return Buffer.concat(chunks);
 }

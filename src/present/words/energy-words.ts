@@ -1,3 +1,4 @@
+import { COVERAGE_OF_PLUS_MINUS } from '../../core/quantity/parse-quantity.ts';
 import type { Assessment } from '../../core/result/assessment.ts';
 import { amountText } from './amount-text.ts';
 
@@ -9,7 +10,7 @@ const DIGITS = 3;
 export function energyText({ stored }: Pick<Assessment, 'stored'>): string {
   if (stored === null) return GENERIC;
   const { energy, crest, parts } = stored;
-  const upper = Number((energy.value + 2 * (energy.u ?? 0)).toPrecision(DIGITS));
+  const upper = Number((energy.value + COVERAGE_OF_PLUS_MINUS * (energy.u ?? 0)).toPrecision(DIGITS));
   const at = amountText({ value: Number(crest.value.toPrecision(DIGITS)), unit: crest.unit, u: null });
   return `${parts.join(' and ')} can hold up to ${amountText({ value: upper, unit: energy.unit, u: null })} at ${at}, for hours.`;
 }

@@ -3,6 +3,7 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { MOST_FILE_BYTES } from '../../app/case-source.ts';
 import type { FileStore } from '../../app/casebook/casebook-store.ts';
+import { readWhole } from '../../app/casebook/read-whole.ts';
 import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
 import { describe } from '../../importer/describe.ts';
 import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
@@ -189,10 +190,4 @@ async function understand(files: FileStore, { sha256, bytes, media }: Kept, sett
 async function readHead(files: FileStore, sha256: string): Promise<Uint8Array> {
   for await (const chunk of files.read(sha256)) return chunk.subarray(0, HEAD_BYTES);
   return new Uint8Array(0);
-}
-
-async function readWhole(files: FileStore, sha256: string): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  for await (const chunk of files.read(sha256)) chunks.push(chunk);
-  return new Uint8Array(Buffer.concat(chunks));
 }

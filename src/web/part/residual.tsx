@@ -3,7 +3,7 @@ import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
-/** Above this a residual is too high to reach inside; the usual bound for a dry hand, as the bench takes it. */
+/** Above this a residual is too high to reach inside: common practice, no publication; far below what a hand feels, so that a meter's slip does not matter. */
 const TOO_HIGH_V = 10;
 
 /** Residual voltage as measured, and once more a minute later: charge comes back. Both empty again at every power-up. */
