@@ -1,4 +1,5 @@
 import { randomBytes, randomUUID } from 'node:crypto';
+import { setMaxListeners } from 'node:events';
 import type { Server } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -40,6 +41,7 @@ export async function runServer({ store, pages, port, host }: Starting): Promise
   const token = open ? null : randomBytes(TOKEN_BYTES).toString('base64url');
   const hosts: string[] = [];
   const stopping = new AbortController();
+  setMaxListeners(0, stopping.signal); // one for each open tab
   const access = { hosts, token, now: () => performance.now() };
   const app = createServer({ store, desk, pages, access, now, stopping: stopping.signal });
   const underWay = new Set<Promise<unknown>>();

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { assessCase } from '../../app/assess-case.ts';
 import { reportExtras } from '../../app/report-extras.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import type { Assessment, Finding } from '../../core/result/assessment.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { explainCheck } from '../../present/text/explain.ts';
 import { summaryText } from '../../present/text/summary.ts';
@@ -35,7 +36,7 @@ export async function demo(options: { out: string; once?: boolean; port?: string
   if (first !== undefined) {
     const result = await assessCase(caseFolder(join(EXAMPLES, first)));
     if (Array.isArray(result)) throw new Refused(result);
-    const decided = result.assessment.findings.find(({ id, step }) => result.assessment.verdict.decidedBy.includes(id) && step !== null);
+    const decided = tellingOf(result.assessment);
     const text = decided === undefined ? null : explainCheck(result.assessment, decided.id, { colour: wantsColour() });
     if (text !== null && !isRefusal(text)) print(`Where the number that decides ${result.assessment.case.name} comes from:\n\n${text}`);
   }
@@ -45,4 +46,16 @@ export async function demo(options: { out: string; once?: boolean; port?: string
   const kept = await stat(casebook).catch(() => null);
   if (kept === null) for (const name of names) await importCase(join(EXAMPLES, name), { casebook });
   await serve({ casebook, ...(options.port === undefined ? {} : { port: options.port }) });
+}
+
+/** Of the findings that decide, one with arithmetic behind it that still fits on a screen. */
+function tellingOf({ findings, verdict, steps }: Assessment): Finding | undefined {
+  const below = new Map<string, ReadonlySet<string>>();
+  for (const { id, formula, uses } of steps)
+    below.set(id, new Set([...(formula === null ? [] : [id]), ...uses.flatMap(({ step }) => [...(below.get(step) ?? [])])]));
+  const formulas = ({ step, limit }: Finding): number =>
+    new Set([step, limit?.step].flatMap((id) => [...(below.get(id ?? '') ?? [])])).size;
+  const deciding = findings.filter(({ id, step }) => verdict.decidedBy.includes(id) && step !== null);
+  const byLength = deciding.toSorted((a, b) => formulas(a) - formulas(b));
+  return byLength.find((finding) => formulas(finding) > 1) ?? byLength[0];
 }

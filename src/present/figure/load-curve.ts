@@ -99,7 +99,8 @@ function drawInside(curves: readonly Curve[], assessment: Assessment, size: Curv
   );
   const crossings = curves.map((curve, index) => {
     const lead = curves.length === 1 ? '' : `${curveLabel(curve, curves)}: `;
-    return drawCrossing(curve, held[index] ?? null, findJudged(curve, assessment), { frame, lead, row: curves.length - 1 - index });
+    const row = held.slice(index + 1).filter((one) => one !== null).length;
+    return drawCrossing(curve, held[index] ?? null, findJudged(curve, assessment), { frame, lead, row });
   });
   const lines = curves.map((curve, index) => drawReadings(curve, index, frame));
   return html`${drawClaim(curves[0]!, frame)}${frame.drawn}

@@ -20,9 +20,11 @@ export function eventRoute(app: OpenAPIHono, { desk, stopping }: Workspace): voi
     (context) => {
       const { id } = validIn<{ id: string }>(context, 'param');
       return streamSSE(context, async (stream) => {
+        const gone = new AbortController();
         const ended = new Promise<void>((resolve) => {
           stream.onAbort(resolve);
-          stopping.addEventListener('abort', () => resolve(), { once: true });
+          // a tab that went away leaves nothing behind on the signal that lives as long as the server
+          stopping.addEventListener('abort', () => resolve(), { once: true, signal: gone.signal });
         });
         const stop = desk.listen(
           id,
@@ -30,6 +32,7 @@ export function eventRoute(app: OpenAPIHono, { desk, stopping }: Workspace): voi
         );
         const alive = setInterval(() => void stream.write(': still here\n\n'), ALIVE_MS);
         await ended;
+        gone.abort();
         clearInterval(alive);
         stop();
       });
