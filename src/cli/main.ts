@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from 'commander';
-import { TOOL_VERSION } from '../core/assess/assess.ts';
+import { TOOL_VERSION } from '../core/assess/tool-version.ts';
 import { EXIT, printRefusals, Refused } from './output.ts';
 
 const CASE_ARGUMENT = 'case folder, or its case.json; with --casebook the id of a case';

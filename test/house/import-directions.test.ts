@@ -7,6 +7,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/quantity': [],
   'core/source': ['core/quantity'],
   'core/trace': ['core/quantity', 'core/source'],
+  // what was read and what came of it, of any objects: it knows nothing of evidence
+  'core/recall': [],
   'core/uncertainty': ['core/quantity', 'core/source', 'core/trace'],
   'core/formula': ['core/quantity', 'core/source', 'core/trace'],
   'core/table': ['core/quantity', 'core/source', 'core/trace'],
@@ -20,6 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/fit': ['core/quantity', 'core/uncertainty', 'core/evidence'],
   'core/result': ['core/quantity', 'core/source'],
   'core/working': [
+    'core/recall',
     'core/quantity',
     'core/source',
     'core/trace',
@@ -43,6 +46,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/result',
   ],
   'core/assess': [
+    'core/recall',
     'core/quantity',
     'core/source',
     'core/trace',

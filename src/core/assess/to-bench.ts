@@ -26,7 +26,7 @@ export function toBench(bench: Bench): Assessment['bench'] {
 export function conditionsOfFields(bench: Bench, fields: readonly string[]): Record<string, string> {
   for (const field of fields) {
     const id = /^\/exhibits\/([^/]+)/.exec(field)?.[1];
-    const exhibit = id === undefined ? undefined : bench.one.exhibits.find((one) => one.id === id);
+    const exhibit = id === undefined ? undefined : bench.exhibits.get(id);
     if (exhibit !== undefined) return conditionTexts(conditionsOf(bench, exhibit));
   }
   return {};

@@ -10,26 +10,34 @@ const MOST_LEAVES = 15; // of a budget; the rest is summed up as one line
 
 /** Steps of the Assessment, each after the steps it uses, with their uncertainty budgets. */
 export function toSteps(roots: readonly StepNode[]): Step[] {
-  return flatten(roots).map(
-    (node): Step => ({
-      id: node.id,
-      kind: node.kind,
-      name: node.name,
-      symbol: node.symbol,
-      value: node.value,
-      ...(node.word === undefined ? {} : { word: node.word }),
-      unit: node.unit,
-      u: node.u,
-      ...(node.side === undefined ? {} : { side: node.side }),
-      ...(node.show === undefined ? {} : { show: node.show }),
-      formula: node.formula,
-      uses: node.uses.map(({ node: used, symbol, sensitivity }) => ({ step: used.id, symbol, sensitivity })),
-      budget: budgetOf(node),
-      source: node.source === null ? null : toSource(node.source),
-      ...(node.field === undefined ? {} : { field: node.field }),
-      notes: node.notes.map(({ key, args }) => ({ key, args: { ...args } })),
-    }),
-  );
+  return flatten(roots).map(toStep);
+}
+
+const STEPS = new WeakMap<StepNode, Step>(); // a step that is remembered from the judgement before is written down once
+
+function toStep(node: StepNode): Step {
+  const known = STEPS.get(node);
+  if (known !== undefined) return known;
+  const step: Step = {
+    id: node.id,
+    kind: node.kind,
+    name: node.name,
+    symbol: node.symbol,
+    value: node.value,
+    ...(node.word === undefined ? {} : { word: node.word }),
+    unit: node.unit,
+    u: node.u,
+    ...(node.side === undefined ? {} : { side: node.side }),
+    ...(node.show === undefined ? {} : { show: node.show }),
+    formula: node.formula,
+    uses: node.uses.map(({ node: used, symbol, sensitivity }) => ({ step: used.id, symbol, sensitivity })),
+    budget: budgetOf(node),
+    source: node.source === null ? null : toSource(node.source),
+    ...(node.field === undefined ? {} : { field: node.field }),
+    notes: node.notes.map(({ key, args }) => ({ key, args: { ...args } })),
+  };
+  STEPS.set(node, step);
+  return step;
 }
 
 /** What each leaf contributes, largest first, as a share of the variance. */

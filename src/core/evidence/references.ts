@@ -1,10 +1,10 @@
 import { type Refusal, refuse } from '../quantity/refusal.ts';
 import type { Case, Exhibit } from './case.ts';
-import { mentionsIn } from './mentions.ts';
+import { type LoadMention, type Mention, mentionsIn } from './mentions.ts';
 import type { Value } from './value.ts';
 
 /** Ids that stand twice in one list, and references to things that are not there: refusals with the place and the nearest guess left to the reader. */
-export function brokenReferences(one: Case): Refusal[] {
+export function brokenReferences(one: Case, walkInto: WalkInto = walk): Refusal[] {
   const found: Refusal[] = [];
   const lists = ['instruments', 'days', 'events', 'ports', 'conductors', 'parts', 'places', 'exhibits', 'files'] as const;
   const ids = {} as Record<(typeof lists)[number], Set<string>>;
@@ -27,12 +27,13 @@ export function brokenReferences(one: Case): Refusal[] {
       found.push(refuse('no-such-id', level, `an id of a level of the port "${port}"`, { place }));
   };
   for (const day of one.days) for (const lead of day.leads ?? []) need('ports', lead.port, `/days/${day.id}/leads/${lead.id}/port`);
-  const { mentions, loads } = mentionsIn(one, '');
-  for (const { list, id, place } of mentions) {
-    if (list !== 'photos') need(list, id, place);
-    else if (!photos.has(id)) found.push(refuse('no-such-id', id, 'an id of an exhibit of the kind "photo"', { place }));
-  }
-  for (const { port, level, place } of loads) needLevel(port, level, place);
+  const walked = walkEach(one, walkInto);
+  for (const { mentions } of walked)
+    for (const { list, id, place } of mentions) {
+      if (list !== 'photos') need(list, id, place);
+      else if (!photos.has(id)) found.push(refuse('no-such-id', id, 'an id of an exhibit of the kind "photo"', { place }));
+    }
+  for (const { loads } of walked) for (const { port, level, place } of loads) needLevel(port, level, place);
   for (const part of one.parts) {
     for (const [index, pin] of (part.pins ?? []).entries()) {
       const net = typeof pin.net === 'string' ? pin.net : 'v' in pin.net ? pin.net.v : undefined;
@@ -48,8 +49,40 @@ export function brokenReferences(one: Case): Refusal[] {
     const named = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'event' ? exhibit : null;
     if (named?.port !== undefined) needLevel(named.port, named.level, `/exhibits/${exhibit.id}/level`);
   }
-  for (const { place, id } of twiceBelow(one, '')) found.push(refuse('id-twice', id, 'an id that stands once in its list', { place }));
+  for (const { twice } of walked)
+    for (const { place, id } of twice) found.push(refuse('id-twice', id, 'an id that stands once in its list', { place }));
   return found;
+}
+
+/** What a member of a case or an item of one of its lists names, and ids that stand twice in lists inside of it. */
+export interface Walked {
+  readonly mentions: readonly Mention[];
+  readonly loads: readonly LoadMention[];
+  readonly twice: readonly { readonly place: string; readonly id: string }[];
+}
+
+/** `walk`, or one that remembers what it walked before. */
+export type WalkInto = (part: object, place: string, depth: number) => Walked;
+
+export function walk(part: object, place: string, depth: number): Walked {
+  return { ...mentionsIn(part, place), twice: twiceBelow(part, place, depth) };
+}
+
+const NOTHING: Walked = { mentions: [], loads: [], twice: [] };
+const IN_DOCUMENT = 1; // how deep members of the document lie, for `twiceBelow`
+const IN_LIST = 2;
+
+function walkEach(one: Case, walkInto: WalkInto): Walked[] {
+  return Object.entries(one).flatMap(([key, member]: [string, unknown]) => {
+    if (!Array.isArray(member)) return isObject(member) ? [walkInto(member, `/${key}`, IN_DOCUMENT)] : [];
+    return member.map((item: unknown, index) =>
+      isObject(item) ? walkInto(item, `/${key}/${'id' in item ? String(item.id) : index}`, IN_LIST) : NOTHING,
+    );
+  });
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null;
 }
 
 /** Ids that stand twice in any list inside the lists of the case: rows, levels, columns, marks. */

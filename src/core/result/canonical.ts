@@ -44,45 +44,103 @@ export function toRounded<T>(value: T): T {
   return rounded(value) as T;
 }
 
-function rounded(value: unknown): unknown {
+const PARTS_DEPTH = 2; // members of a document, and items of its lists
+
+/** `toRounded` that remembers the parts of the documents it was given before; no part may be changed in place. */
+export function createRounding(): <T>(value: T) => T {
+  const known = new WeakMap<object, unknown>();
+  return <T>(value: T) => rounded(value, { known, depth: PARTS_DEPTH }) as T;
+}
+
+interface Parts {
+  readonly known: WeakMap<object, unknown>;
+  readonly depth: number;
+}
+
+function rounded(value: unknown, parts?: Parts): unknown {
   if (typeof value === 'number') return roundNumber(value);
   if (typeof value === 'string') return composed(value);
   if (typeof value !== 'object' || value === null) return value;
-  if (Array.isArray(value)) {
-    let copy: unknown[] | null = null;
-    for (let index = 0; index < value.length; index += 1) {
-      const item: unknown = value[index];
-      const settled = rounded(item);
-      if (settled !== item) {
-        copy ??= value.slice();
-        copy[index] = settled;
-      }
-    }
-    return copy ?? value;
-  }
-  const record = value as Record<string, unknown>;
-  let copy: Record<string, unknown> | null = null;
-  for (const key in record) {
-    const member = record[key];
-    const settled = rounded(member);
-    if (settled !== member) {
-      copy ??= { ...record };
-      copy[key] = settled;
+  if (parts === undefined) return Array.isArray(value) ? roundedList(value) : roundedRecord(value as Record<string, unknown>);
+  const { known, depth } = parts;
+  const before = known.get(value);
+  if (before !== undefined) return before;
+  const inside = depth === 0 ? undefined : { known, depth: depth - 1 };
+  const settled = Array.isArray(value) ? roundedList(value, inside) : roundedRecord(value as Record<string, unknown>, inside);
+  known.set(value, settled);
+  return settled;
+}
+
+function roundedList(value: readonly unknown[], parts?: Parts): readonly unknown[] {
+  let copy: unknown[] | null = null;
+  for (let index = 0; index < value.length; index += 1) {
+    const item: unknown = value[index];
+    const settled = rounded(item, parts);
+    if (settled !== item) {
+      copy ??= value.slice();
+      copy[index] = settled;
     }
   }
   return copy ?? value;
 }
 
-/** RFC 8785 text; what hashes are taken over. */
-export function canonicalText(value: unknown): string {
-  return JSON.stringify(sortedMembers(toCanonical(value)));
+function roundedRecord(record: Record<string, unknown>, parts?: Parts): Record<string, unknown> {
+  let copy: Record<string, unknown> | null = null;
+  for (const key in record) {
+    const member = record[key];
+    const settled = rounded(member, parts);
+    if (settled !== member) {
+      copy ??= { ...record };
+      copy[key] = settled;
+    }
+  }
+  return copy ?? record;
 }
 
-/** Object.fromEntries puts integer-like keys first; JSON.stringify follows. RFC 8785 wants code-unit order, so write such objects by hand. */
-function sortedMembers(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(sortedMembers);
-  if (typeof value !== 'object' || value === null) return value;
-  const keys = Object.keys(value);
-  if (keys.some((key) => /^\d+$/.test(key))) throw new Error('an object member is named like a list index; such names are not used');
-  return Object.fromEntries(Object.entries(value).map(([key, member]) => [key, sortedMembers(member)]));
+/** RFC 8785 text; what hashes are taken over. */
+export function canonicalText(value: unknown): string {
+  return textOf(value);
+}
+
+const LEAST_KEPT = 64; // characters; a shorter text is written again as fast as it is found
+
+/** `canonicalText` that remembers the text of every part it was given before; no part may be changed in place. */
+export function createCanonicalText(): (value: unknown) => string {
+  const known = new WeakMap<object, string>();
+  return (value) => textOf(value, known);
+}
+
+function textOf(value: unknown, known?: WeakMap<object, string>): string {
+  if (typeof value === 'number') return String(roundNumber(value));
+  if (typeof value === 'string') return JSON.stringify(composed(value));
+  if (value === null || typeof value === 'boolean') return String(value);
+  if (typeof value !== 'object') throw new Error(`a ${typeof value} cannot be written down`);
+  const before = known?.get(value);
+  if (before !== undefined) return before;
+  const text = Array.isArray(value)
+    ? `[${value.map((item) => textOf(item, known)).join(',')}]`
+    : membersText(value as Record<string, unknown>, known);
+  if (text.length >= LEAST_KEPT) known?.set(value, text);
+  return text;
+}
+
+/** Members by their composed names in the order of code units. */
+function membersText(record: Record<string, unknown>, known?: WeakMap<object, string>): string {
+  const names = Object.keys(record);
+  // names of our own documents are plain text: sort them as they are; others by their composed form
+  const plain = names.every((name) => PLAIN.test(name));
+  const order = plain ? names.sort() : names.sort((a, b) => (composed(a) < composed(b) ? -1 : composed(a) > composed(b) ? 1 : 0));
+  const members: string[] = [];
+  for (const [index, name] of order.entries()) {
+    const member = record[name];
+    if (member === undefined) continue;
+    if (!plain && hasSameName(order.slice(index + 1), name, record)) continue; // of two spellings of one name the last counts
+    if (/^\d+$/.test(name)) throw new Error('an object member is named like a list index; such names are not used');
+    members.push(`${JSON.stringify(composed(name))}:${textOf(member, known)}`);
+  }
+  return `{${members.join(',')}}`;
+}
+
+function hasSameName(others: readonly string[], name: string, record: Record<string, unknown>): boolean {
+  return others.some((other) => record[other] !== undefined && composed(other) === composed(name));
 }

@@ -1,7 +1,7 @@
-import type { Case } from '../evidence/case.ts';
 import type { HeatingCurves } from '../evidence/computed/heating-curves.ts';
+import { recall } from '../recall/recall.ts';
 import { type BarrierFacts, barrierFacts } from './barrier/barrier-facts.ts';
-import { type Bench, openBench, type Tables } from './bench/bench.ts';
+import type { Bench } from './bench/bench.ts';
 import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
 import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
 import { carriedBack } from './heat/carried-back.ts';
@@ -32,28 +32,34 @@ export interface Facts {
   readonly transformers: readonly TransformerFacts[];
 }
 
-export function gatherFacts(one: Case, tables: Tables, heating: ReadonlyMap<string, HeatingCurves> = new Map()): Facts {
-  const bench = openBench(one, tables);
-  const setting = settingFacts(bench);
-  const levels = levelFacts(bench, setting);
-  const pairs = pairFacts(bench);
-  const bridging = bridgingPaths(bench);
-  const stacks = stackFacts(bench);
-  const spots = spotReadings(bench, levels);
-  const headings = headingReadings(bench, levels, heating);
+/** Each kind of fact is worked out from the bench and the facts it is handed, and remembered where the bench is watched. */
+export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCurves> = NO_CURVES): Facts {
+  const setting = recall(settingFacts, bench);
+  const levels = recall(levelFacts, bench, setting);
+  const pairs = recall(pairFacts, bench);
+  const bridging = recall(bridgingPaths, bench);
+  const stacks = recall(stackFacts, bench);
+  const spots = recall(spotReadings, bench, levels);
+  const headings = recall(headingReadings, bench, levels, heating);
   return {
     bench,
     setting,
     pairs,
     bridging,
-    touch: touchReadings(bench, setting),
+    touch: recall(touchReadings, bench, setting),
     levels,
-    // an end that was worked out is judged as a reading is
-    spots: [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])],
+    spots: recall(allSpots, bench, spots, headings),
     headings,
-    circuit: circuitFacts(bench),
+    circuit: recall(circuitFacts, bench),
     stacks,
-    barrier: barrierFacts(bench, setting, pairs, bridging, stacks),
-    transformers: transformerFacts(bench, setting, levels, stacks),
+    barrier: recall(barrierFacts, bench, setting, pairs, bridging, stacks),
+    transformers: recall(transformerFacts, bench, setting, levels, stacks),
   };
+}
+
+const NO_CURVES: ReadonlyMap<string, HeatingCurves> = new Map();
+
+/** An end that was worked out is judged as a reading is. */
+function allSpots(_: Bench, spots: readonly SpotReading[], headings: readonly HeadingReading[]): readonly SpotReading[] {
+  return [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])];
 }

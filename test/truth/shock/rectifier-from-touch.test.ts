@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CaseInput } from '../../../src/core/evidence/case.ts';
+import { openBench } from '../../../src/core/working/bench/bench.ts';
 import { gatherFacts } from '../../../src/core/working/facts.ts';
 import { type RectifierHint, rectifierFromTouch } from '../../../src/core/working/touch/rectifier-from-touch.ts';
 import { buildCase } from '../build-case.ts';
@@ -10,7 +11,7 @@ import { AT_HIGHEST_MAINS, CONDUCTORS, touch, touchPeak } from '../evidence-piec
 type Exhibit = NonNullable<CaseInput['exhibits']>[number];
 const B = { id: 'touch-b', under: { ...AT_HIGHEST_MAINS, orientation: 'B' } } as const;
 const hints = (...exhibits: Exhibit[]): RectifierHint[] =>
-  rectifierFromTouch(gatherFacts(buildCase({ conductors: CONDUCTORS, exhibits }), new Map()).touch);
+  rectifierFromTouch(gatherFacts(openBench(buildCase({ conductors: CONDUCTORS, exhibits }), new Map())).touch);
 const says = (...exhibits: Exhibit[]): string | undefined => hints(...exhibits)[0]?.says;
 
 describe('what turning the plug says of the rectifier', () => {

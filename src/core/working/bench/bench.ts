@@ -1,4 +1,4 @@
-import type { Case, Exhibit, ExhibitOf } from '../../evidence/case.ts';
+import type { Attachment, Case, Exhibit, ExhibitOf } from '../../evidence/case.ts';
 import type { Day } from '../../evidence/day.ts';
 import type { Instrument } from '../../evidence/instrument.ts';
 import type { Conductor, Part, Place, Port } from '../../evidence/sample.ts';
@@ -27,23 +27,48 @@ export interface Bench {
   readonly conductors: ReadonlyMap<string, Conductor>;
   readonly parts: ReadonlyMap<string, Part>;
   readonly places: ReadonlyMap<string, Place>;
+  readonly exhibits: ReadonlyMap<string, Exhibit>;
+  readonly kinds: ReadonlyMap<Exhibit['kind'], readonly Exhibit[]>;
+  readonly files: ReadonlyMap<string, Attachment>;
   /** Declared correlations between readings, by field, both ways. */
   readonly correlations: ReadonlyMap<string, ReadonlyMap<string, number>>;
 }
 
-export function openBench(one: Case, tables: Tables): Bench {
-  const byId = <T extends { id: string }>(list: readonly T[]): ReadonlyMap<string, T> => new Map(list.map((item) => [item.id, item]));
+/** `before` is the bench of the judgement before: lists that did not change are taken over from it as they are. */
+export function openBench(one: Case, tables: Tables, before?: Bench): Bench {
+  const byId = <T extends { id: string }>(list: readonly T[], old: readonly T[] | undefined, map: ReadonlyMap<string, T> | undefined) =>
+    list === old && map !== undefined ? map : new Map(list.map((item) => [item.id, item]));
+  const was = before?.one;
   return {
     one,
     tables,
-    days: byId(one.days),
-    instruments: byId(one.instruments),
-    ports: byId(one.ports),
-    conductors: byId(one.conductors),
-    parts: byId(one.parts),
-    places: byId(one.places),
-    correlations: correlationsOf(one),
+    days: byId(one.days, was?.days, before?.days),
+    instruments: byId(one.instruments, was?.instruments, before?.instruments),
+    ports: byId(one.ports, was?.ports, before?.ports),
+    conductors: byId(one.conductors, was?.conductors, before?.conductors),
+    parts: byId(one.parts, was?.parts, before?.parts),
+    places: byId(one.places, was?.places, before?.places),
+    exhibits: byId(one.exhibits, was?.exhibits, before?.exhibits),
+    kinds: byKind(one.exhibits, before?.kinds),
+    files: byId(one.files, was?.files, before?.files),
+    correlations: before !== undefined && was?.correlations === one.correlations ? before.correlations : correlationsOf(one),
   };
+}
+
+/** Exhibits by kind, in the order of the case; the list of a kind in which nothing changed is the one from before. */
+function byKind(exhibits: readonly Exhibit[], before: Bench['kinds'] | undefined): Bench['kinds'] {
+  const kinds = new Map<Exhibit['kind'], Exhibit[]>();
+  for (const exhibit of exhibits) {
+    const own = kinds.get(exhibit.kind);
+    if (own === undefined) kinds.set(exhibit.kind, [exhibit]);
+    else own.push(exhibit);
+  }
+  return new Map(
+    [...kinds].map(([kind, own]) => {
+      const old = before?.get(kind);
+      return [kind, old !== undefined && old.length === own.length && own.every((one, index) => one === old[index]) ? old : own];
+    }),
+  );
 }
 
 function correlationsOf(one: Case): Map<string, Map<string, number>> {
@@ -58,8 +83,8 @@ function correlationsOf(one: Case): Map<string, Map<string, number>> {
   return found;
 }
 
-export function exhibitsOf<K extends Exhibit['kind']>(bench: Bench, kind: K): ExhibitOf<K>[] {
-  return bench.one.exhibits.filter((exhibit): exhibit is ExhibitOf<K> => exhibit.kind === kind);
+export function exhibitsOf<K extends Exhibit['kind']>(bench: Bench, kind: K): readonly ExhibitOf<K>[] {
+  return (bench.kinds.get(kind) ?? []) as readonly ExhibitOf<K>[];
 }
 
 /** The name a reader knows a conductor, part, place or port by. */

@@ -181,7 +181,7 @@ function fileCells(bench: Bench, exhibit: ExhibitOf<'sweep'>, role: Role, leftOu
   const column = exhibit.table.columns.find((one) => one.role === role);
   if (column === undefined) return null;
   const field = `/exhibits/${exhibit.id}/table/columns/${column.id}`;
-  const file = bench.one.files.find(({ id }) => id === exhibit.table.file);
+  const file = exhibit.table.file === undefined ? undefined : bench.files.get(exhibit.table.file);
   const table = file === undefined ? undefined : bench.tables.get(file.sha256);
   const refuse = (because: LeftOut['because']): null => {
     leftOut.push({ field, because });
