@@ -8,10 +8,9 @@ function fill({ data }: Block, rows: number, from: Matrix): void {
   for (let j = 0; j < from.columns; j += 1) for (let i = 0; i < from.rows; i += 1) data[j * rows + i] = from.get(i, j);
 }
 const number = fc.double({ min: -1e3, max: 1e3, noNaN: true });
+const list = (count: number) => fc.array(number, { minLength: count, maxLength: count });
 /** Two square matrices and a column of one size. */
-const problem = fc
-  .integer({ min: 1, max: 45 })
-  .chain((n) => fc.tuple(fc.constant(n), ...[n * n, n * n, n].map((count) => fc.array(number, { minLength: count, maxLength: count }))));
+const problem = fc.integer({ min: 1, max: 45 }).chain((n) => fc.tuple(fc.constant(n), list(n * n), list(n * n), list(n)));
 
 const NEAR = 1e-9; // of the largest sum of 45 products of thousands
 
