@@ -44,6 +44,7 @@ export function judgeStep(
   tolerance: number,
 ): void {
   const { count, place, sign, offset, slack, alsoPlace } = table;
+  let { strain } = verdict;
   for (let w = 0; w < count; w += 1) {
     const at = place[w]!;
     const way = sign[w]!;
@@ -53,8 +54,8 @@ export function judgeStep(
     const up = way * v0[at + half]! * seconds;
     const down = way * v1[at + half]! * seconds;
     const missed = Math.abs(g1 - g0 - 0.5 * (up + down));
-    const strain = missed / (tolerance * (Math.abs(g0) + Math.abs(g1) + Math.abs(up) + Math.abs(down) + NEAR));
-    if (strain > verdict.strain) verdict.strain = strain;
+    const allowed = tolerance * (Math.abs(g0) + Math.abs(g1) + Math.abs(up) + Math.abs(down) + NEAR);
+    if (missed > strain * allowed) strain = missed / allowed;
     if (g1 > 0) {
       const when = bothAt(table, w, crossing(g0, up, g1, down), v0, v1, half, seconds);
       if (when < verdict.eventAt) {
@@ -66,6 +67,7 @@ export function judgeStep(
       verdict.hidden = true;
     }
   }
+  verdict.strain = strain;
 }
 
 function bothAt(

@@ -17,8 +17,8 @@ import { settle } from './settle.ts';
 import { startingRegions, startingStates } from './snapshot.ts';
 import {
   AFTER_EVENT,
+  EASY,
   LANDINGS,
-  LEAST_AFTER,
   LONGEST,
   LONGEST_HEATED,
   LOOK_EVERY,
@@ -27,13 +27,14 @@ import {
   PAST,
   PAST_SLACK,
   PROBE_LEVEL,
-  PROBE_SHARE,
   PROBE_TOLERANCE,
   SLACK,
   TOLERANCE,
   WAKES,
 } from './step-settings.ts';
 import { TICK_S, Topologies, type Topology } from './topology.ts';
+
+const NONE: readonly { readonly bend: number; readonly mode: number }[] = [];
 
 /** One run: the present state, and what has been seen on the way. */
 export class Run {
@@ -64,8 +65,8 @@ export class Run {
   /** Capacitors with a rating. */
   readonly #rated: readonly number[];
   #level = AFTER_EVENT;
-  /** Level at which the last event was found. */
-  #trial = 0;
+  /** The next step is the first in its topology. */
+  #entering = true;
   #nextWave = -1;
 
   constructor(request: SolverRequest) {
@@ -181,6 +182,7 @@ export class Run {
   /** Everything that changes at this instant: regions, controllers, until nothing wants to change. */
   #react(): boolean {
     this.effort.events += 1;
+    const before = this.#topology;
     if (!this.#settleNow()) return false;
     for (let turn = 0; turn < WAKES; turn += 1) {
       if (!this.board.wake(this.tick, this.#march.v0.data)) break;
@@ -188,7 +190,10 @@ export class Run {
       if (this.#applyControllers() && !this.#settleNow()) return false;
     }
     if (this.#counting) this.extremes.see(this.#march.v0.data);
-    this.#level = Math.min(this.#level, AFTER_EVENT);
+    if (this.#topology === before) return true;
+    // what was good enough the last time is tried first: switching repeats itself
+    this.#level = this.#topology.entry;
+    this.#entering = true;
     return true;
   }
 
@@ -278,7 +283,7 @@ export class Run {
     for (;;) {
       this.effort.steps += this.#march.try(this.#topology, ticks);
       const verdict = this.#judge(ticks, TOLERANCE[accuracy]);
-      if (ticks > 1 << PROBE_LEVEL) this.#judgeProbes(ticks * TICK_S, PROBE_TOLERANCE[accuracy]);
+      if (ticks > 1 << PROBE_LEVEL && this.#counting) this.#judgeProbes(ticks * TICK_S);
       if (ticks > 1 && (verdict.strain > 1 || verdict.hidden)) {
         this.effort.rejected += 1;
         level = 32 - Math.clz32(ticks - 1); // the least power of two that is not shorter
@@ -289,34 +294,29 @@ export class Run {
       }
       if (verdict.eventAt <= 1 && (1 - verdict.eventAt) * ticks > (verdict.close ? PAST_SLACK[accuracy] : PAST)) {
         this.effort.rejected += 1;
-        this.#trial = 31 - Math.clz32(ticks);
+        this.#level = Math.max(0, 31 - Math.clz32(ticks) - 1);
         return this.#jump(ticks);
       }
       const changed = this.#accept(ticks);
       // a step cut short by something due keeps the level it was cut from
-      if (shortened || !cut)
+      if (shortened || !cut) {
+        if (this.#entering) this.#topology.entry = Math.min(LONGEST, shortened || verdict.strain > EASY ? level : level + 1);
         this.#level = Math.min(
           LONGEST,
           level + Math.max(0, Math.min(MOST_UP, Math.floor(-Math.log2(verdict.strain + Number.MIN_VALUE) / 3))),
         );
+      }
+      this.#entering = false;
       return changed || verdict.eventAt <= 1;
     }
   }
 
-  /** A probe whose curve the step does not follow makes it rough, too. */
-  #judgeProbes(seconds: number, tolerance: number): void {
-    const verdict = this.#verdict;
-    const { least, most } = this.extremes;
-    const { half } = this.#topology.look;
-    const v0 = this.#march.v0.data;
-    const v1 = this.#march.v1.data;
-    for (let index = 0; index < least.length; index += 1) {
-      const from = v0[index]!;
-      const to = v1[index]!;
-      const missed = Math.abs(to - from - 0.5 * seconds * (v0[index + half]! + v1[index + half]!));
-      const range = Math.max(most[index]! - least[index]!, Math.abs(to - from), PROBE_SHARE * (Math.abs(from) + Math.abs(to)));
-      if (range > 0) verdict.strain = Math.max(verdict.strain, missed / (tolerance * range));
-    }
+  /** A probe whose curve the trial does not follow makes it rough, too. */
+  #judgeProbes(seconds: number): void {
+    const { v0, v1 } = this.#march;
+    const tolerance = PROBE_TOLERANCE[this.#request.accuracy];
+    const strain = this.extremes.strain(v0.data, v1.data, this.#topology.look.half, seconds, tolerance);
+    if (strain > this.#verdict.strain) this.#verdict.strain = strain;
   }
 
   /** Goes back to just past the event that the last verdict found in a trial of `ticks`; less far when it turns out to lie further back. */
@@ -333,7 +333,7 @@ export class Run {
         continue;
       }
       const changed = this.#accept(goal);
-      this.#level = Math.max(LEAST_AFTER, this.#trial - 1);
+      this.#entering = false;
       return changed || verdict.eventAt <= 1;
     }
   }
@@ -353,7 +353,7 @@ export class Run {
     const seconds = ticks * TICK_S;
     const march = this.#march;
     this.extremes.pass(march.v0.data, march.v1.data, this.#topology.look.half, seconds);
-    const changes = this.plan.heated.length > 0 ? this.#warm(seconds, this.tick + ticks) : [];
+    const changes = this.plan.heated.length > 0 ? this.#warm(seconds, this.tick + ticks) : NONE;
     march.take(this.#topology, this.#counting);
     this.tick += ticks;
     for (const { bend, mode } of changes) {

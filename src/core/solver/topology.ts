@@ -17,6 +17,7 @@ import {
 import type { Plan, Sense } from './plan.ts';
 import { powerOfTwo } from './power-of-two.ts';
 import { keyOf, type RegionTable } from './regions.ts';
+import { AFTER_EVENT } from './step-settings.ts';
 import { layRows, type RowLayout, type Watch, watchesOf } from './watch.ts';
 import { tableOf, type WatchTable } from './watch-table.ts';
 
@@ -36,6 +37,8 @@ export interface Topology {
   /** Sums of x xᵀ over the steps taken, by level above the tick (moments.ts); whether there are any. */
   readonly moments: (Block | undefined)[];
   counted: boolean;
+  /** Length of the first step that was good enough when this topology was last come to, as a level. */
+  entry: number;
   /** What one change of region leads to, by number of device and region. */
   readonly next: Map<number, Topology>;
 }
@@ -126,6 +129,7 @@ export class Topologies {
       table: tableOf(watches, (row) => look.placeOf[row]!, this.#slack),
       moments: [],
       counted: false,
+      entry: AFTER_EVENT,
       next: new Map(),
     };
   }
