@@ -76,9 +76,12 @@ describe('a transformer', () => {
   ] as const;
   it('has voltages in the ratio of its turns, and the dot decides the sign', () => {
     const result = runCircuit(parts, 0.02, { b: { volts: ['b', '0'] }, c: { volts: ['c', '0'] }, sum: { volts: ['b', 'c'] } });
-    close(numberOf(result, 'b').rms, 23, 1e-3);
-    close(numberOf(result, 'c').rms, 11.5, 1e-3);
-    close(numberOf(result, 'sum').rms, 34.5, 1e-3);
+    // the first winding's leakage, 0.1 H, keeps its share of the voltage from the core of 100 H
+    const reaches = 100 / 100.1;
+    const LEFT = 1e-5; // what the loads of the other windings do through their leakage, and rounding beside 100 H
+    close(numberOf(result, 'b').rms, 23 * reaches, LEFT);
+    close(numberOf(result, 'c').rms, 11.5 * reaches, LEFT);
+    close(numberOf(result, 'sum').rms, 34.5 * reaches, LEFT);
   });
 });
 

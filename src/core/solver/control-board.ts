@@ -1,71 +1,79 @@
 import type { Circuit } from './circuit.ts';
 import { controlOf } from './controller/control-of.ts';
-import type { ControlUnit, ControlWatch } from './controller/control-unit.ts';
-import { rowTimes } from './dense.ts';
+import type { ControlUnit } from './controller/control-unit.ts';
 import type { Plan, Sense } from './plan.ts';
-import { FIRES_ABOVE, firedBy } from './settle.ts';
-import type { Topology } from './topology.ts';
-import type { Watch } from './watch.ts';
+import { COMPARATOR_SLACK } from './step-settings.ts';
+import { fired, tableOf, type WatchTable } from './watch-table.ts';
 
-/** The controllers of a circuit, with their pins wired to the rows of a topology. */
+interface Wired {
+  readonly unit: ControlUnit;
+  /** Place of its first sense among the values looked at. */
+  readonly first: number;
+  /** Bends of the switch it drives and of its supply; -1 where there is none. */
+  readonly gate: number;
+  readonly supply: number;
+  /** What it watches for and when it wants to be woken, asked again only after it was. */
+  table: WatchTable;
+  due: number;
+}
+
+/** The controllers of a circuit, with their pins wired to the values that are looked at. */
 export class ControlBoard {
   readonly units: readonly ControlUnit[];
   readonly senses: readonly Sense[];
-  readonly #from: number[];
-  readonly #wired: readonly { readonly unit: ControlUnit; readonly gate: number; readonly supply: number }[];
+  /** Bends that somebody here switches. */
+  readonly bends: readonly number[];
+  readonly wired: readonly Wired[];
 
-  constructor(circuit: Circuit, plan: Plan) {
+  /** `first`: place of the first sense among the values looked at. */
+  constructor(circuit: Circuit, plan: Plan, first: number) {
     const node = (net: string): number => plan.nodeOf.get(net)!;
     this.units = circuit.parts.flatMap((part) => (part.kind === 'controller' ? [controlOf(part, node)] : []));
     this.senses = this.units.flatMap((unit) => unit.senses);
-    this.#from = [];
     const bendOf = (name: string): number => plan.bends.findIndex(({ ref }) => ref === name);
-    this.#wired = this.units.map((unit) => ({ unit, gate: bendOf(unit.drives), supply: bendOf(unit.ref) }));
+    let next = first;
+    this.wired = this.units.map((unit) => {
+      const at = next;
+      next += unit.senses.length;
+      return { unit, first: at, gate: bendOf(unit.drives), supply: bendOf(unit.ref), table: tableOf([], () => 0, 0), due: 0 };
+    });
+    this.bends = this.wired.flatMap(({ gate, supply }) => [gate, supply].filter((bend) => bend >= 0));
+    this.refresh();
   }
 
-  /** Says in which row of a topology the first sense stands. */
-  place(firstRow: number): void {
-    let next = firstRow;
-    for (const unit of this.units) {
-      this.#from.push(next);
-      next += unit.senses.length;
-    }
+  /** Asks all of them anew; to be called after a state was loaded. */
+  refresh(): void {
+    this.wired.forEach(ask);
   }
 
   /** Next time a controller wants to be woken, ticks. */
   due(): number {
     let next = Number.POSITIVE_INFINITY;
-    for (const unit of this.units) next = Math.min(next, unit.due());
+    for (const { due } of this.wired) if (due < next) next = due;
     return next;
   }
 
-  watches(): Watch[] {
-    return this.units.flatMap((unit, index) => unit.watches().map((watch) => this.#placed(watch, index)));
-  }
-
   /** Wakes whoever is due or has seen what it watches for; says whether anybody was. */
-  wake(tick: number, topology: Topology, x: Float64Array, n: number): boolean {
+  wake(tick: number, values: Float64Array): boolean {
     let woken = false;
-    this.units.forEach((unit, index) => {
-      const wants = (): boolean => unit.watches().some((watch) => firedBy(topology, x, n, this.#placed(watch, index)) > FIRES_ABOVE);
-      if (unit.due() > tick && !wants()) return;
+    for (const one of this.wired) {
+      if (one.due > tick && fired(one.table, values, true) < 0) continue;
       woken = true;
-      unit.wake(tick, (sense) => rowTimes(topology.rows, this.#from[index]! + sense, x, n));
-    });
+      one.unit.wake(tick, (sense) => values[one.first + sense]!);
+      ask(one);
+    }
     return woken;
   }
+}
 
-  /** Modes that the controllers want their switches and supply currents in. */
-  modes(): { readonly bend: number; readonly mode: number }[] {
-    return this.#wired.flatMap(({ unit, gate, supply }) => [
-      { bend: gate, mode: unit.on ? 1 : 0 },
-      { bend: supply, mode: unit.running ? 1 : 0 },
-    ]);
-  }
-
-  #placed({ sense, sign, offset, also }: ControlWatch, unit: number): Watch {
-    const from = this.#from[unit]!;
-    const base = { row: from + sense, sign, offset, device: -1, to: 0 };
-    return also === undefined ? base : { ...base, also: { row: from + also.sense, sign: also.sign, offset: also.offset } };
-  }
+function ask(one: Wired): void {
+  const { unit, first } = one;
+  one.due = unit.due();
+  one.table = tableOf(
+    unit
+      .watches()
+      .map(({ sense, also, ...rest }) => ({ ...rest, row: sense, ...(also === undefined ? {} : { also: { ...also, row: also.sense } }) })),
+    (sense) => first + sense,
+    COMPARATOR_SLACK,
+  );
 }

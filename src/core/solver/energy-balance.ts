@@ -43,7 +43,7 @@ export function integrate(topologies: Topologies, probeRows: number, probes: num
   };
   const { count: n, one } = topologies.plan.states;
   for (const topology of topologies.known.values()) {
-    const m = integralOfMoments(topology);
+    const m = integralOfMoments(topologies.bench, topology);
     if (m === null) continue;
     const { lossy, sources } = branchRows(topology.network);
     for (const { ref, volts, amps } of lossy) add(lossJ, ref, integralOf(volts, m, amps));

@@ -1,4 +1,4 @@
-import { multiply } from './dense.ts';
+import { type Arena, type Block, padded } from './kernel/arena.ts';
 import { powerOfTwo } from './power-of-two.ts';
 
 /**
@@ -8,9 +8,12 @@ import { powerOfTwo } from './power-of-two.ts';
  */
 export interface IncrementChain {
   readonly n: number;
-  /** Level of the first matrix; there the norm of the balanced A h is at most `SMALL`. */
+  /** Level of the series; there the norm of the balanced A h is at most `SMALL`. */
   readonly lowest: number;
-  readonly matrices: Float64Array[];
+  /** Level of the first matrix that is kept; the ones below are made again where they are needed. */
+  readonly first: number;
+  readonly matrices: Block[];
+  /** n by n, row by row. */
   readonly a: Float64Array;
 }
 
@@ -21,7 +24,7 @@ const TERMS = 8;
 const SWEEPS = 4;
 
 /** Powers of two that bring rows and columns of A to like size; rounding-free (Osborne's method). */
-function balance(a: Float64Array, n: number): Float64Array {
+export function balance(a: Float64Array, n: number): Float64Array {
   const scale = new Float64Array(n).fill(1);
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     for (let i = 0; i < n; i += 1) {
@@ -49,33 +52,86 @@ function balancedNorm(a: Float64Array, n: number): number {
   return norm;
 }
 
-/** The chain down to where its series converges, but no higher than `level`. */
-export function startChain(a: Float64Array, n: number, level: number): IncrementChain {
-  const norm = balancedNorm(a, n);
-  const lowest = Math.min(level, norm > 0 ? Math.floor(Math.log2(SMALL / norm)) : level);
-  const h = powerOfTwo(lowest);
-  const x = a.map((value) => value * h);
+/** Blocks for work in passing, n columns each; never all zero again but the first. */
+export class Bench {
+  readonly arena: Arena;
+  readonly n: number;
+  readonly rows: number;
+  readonly zero: Block;
+  readonly #blocks: Block[] = [];
+
+  constructor(arena: Arena, n: number) {
+    this.arena = arena;
+    this.n = n;
+    this.rows = padded(n);
+    this.zero = arena.block(this.rows * n);
+  }
+  at(index: number): Block {
+    while (this.#blocks.length <= index) this.#blocks.push(this.arena.block(this.rows * this.n));
+    return this.#blocks[index]!;
+  }
+}
+
+/** Places on the bench: three for the series and the doubling; from `LADDER` on what stands below the first kept level. */
+const PLACE = { x: 0, sum: 1, next: 2 } as const;
+export const LADDER = 6;
+
+/** out = column by column, a row by row times a factor. */
+export function put(a: Float64Array, n: number, factor: number, { data }: Block): void {
+  const rows = padded(n);
+  for (let i = 0; i < n; i += 1) for (let j = 0; j < n; j += 1) data[j * rows + i] = a[i * n + j]! * factor;
+}
+
+function series(bench: Bench, a: Float64Array, level: number, out: Block): void {
+  const { arena, n, rows } = bench;
+  const x = bench.at(PLACE.x);
+  put(a, n, powerOfTwo(level), x);
   // F = X (I + X/2 (I + X/3 (...)))
-  let sum = new Float64Array(n * n);
-  let next = new Float64Array(n * n);
+  let sum = bench.at(PLACE.sum);
+  let next = bench.at(PLACE.next);
+  sum.data.fill(0);
   for (let term = TERMS; term >= 1; term -= 1) {
-    for (let i = 0; i < n; i += 1) sum[i * n + i]! += 1;
-    multiply(x, sum, n, next);
-    for (let i = 0; i < next.length; i += 1) next[i]! /= term;
+    for (let i = 0; i < n; i += 1) sum.data[i * rows + i]! += 1;
+    arena.product(x, rows, n, sum, bench.zero, next);
+    if (term > 1) for (let i = 0; i < next.data.length; i += 1) next.data[i]! /= term;
     [sum, next] = [next, sum];
   }
-  return { n, lowest, matrices: [sum], a };
+  out.data.set(sum.data);
+}
+
+function double(bench: Bench, from: Block, out: Block): void {
+  const twice = bench.at(PLACE.x);
+  for (let i = 0; i < twice.data.length; i += 1) twice.data[i] = 2 * from.data[i]!;
+  bench.arena.product(from, bench.rows, bench.n, from, twice, out);
+}
+
+/** The matrices from the series up to the level below `first`, on the bench: index 0 is the lowest. */
+export function ladderBelow(bench: Bench, { a, lowest, first }: IncrementChain): (level: number) => Block {
+  series(bench, a, lowest, bench.at(LADDER));
+  for (let level = lowest + 1; level < first; level += 1)
+    double(bench, bench.at(LADDER + level - lowest - 1), bench.at(LADDER + level - lowest));
+  return (level) => bench.at(LADDER + level - lowest);
+}
+
+/** The chain from `first` upward; made from where its series converges. */
+export function startChain(bench: Bench, a: Float64Array, first: number): IncrementChain {
+  const { n, rows, arena } = bench;
+  const norm = balancedNorm(a, n);
+  const lowest = Math.min(first, norm > 0 ? Math.floor(Math.log2(SMALL / norm)) : first);
+  const chain: IncrementChain = { n, lowest, first, matrices: [arena.block(rows * n)], a };
+  const kept = chain.matrices[0]!;
+  if (lowest === first) series(bench, a, lowest, kept);
+  else double(bench, ladderBelow(bench, chain)(first - 1), kept);
+  return chain;
 }
 
 /** F for h = 2^level, doubled up from what is there. */
-export function incrementAt(chain: IncrementChain, level: number): Float64Array {
-  const { matrices, n, lowest } = chain;
-  const at = level - lowest;
+export function incrementAt(bench: Bench, chain: IncrementChain, level: number): Block {
+  const { matrices, first } = chain;
+  const at = level - first;
   while (matrices.length <= at) {
-    const last = matrices[matrices.length - 1]!;
-    const doubled = new Float64Array(n * n);
-    multiply(last, last, n, doubled);
-    for (let i = 0; i < doubled.length; i += 1) doubled[i]! += 2 * last[i]!;
+    const doubled = bench.arena.block(bench.rows * bench.n);
+    double(bench, matrices[matrices.length - 1]!, doubled);
     matrices.push(doubled);
   }
   return matrices[at]!;

@@ -1,5 +1,5 @@
-/** Halvings of the bracket: beyond them the crossing is known to a millionth of the step. */
-const HALVINGS = 20;
+/** Halvings of the bracket: beyond them the crossing is known to a ten-thousandth of the step. */
+const HALVINGS = 14;
 
 /** Cubic through values and rates at both ends of a step, at share s of it. Rates are per step. */
 export function hermite(s: number, g0: number, rate0: number, g1: number, rate1: number): number {

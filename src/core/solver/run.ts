@@ -1,13 +1,13 @@
-import { ActiveWatches } from './active-watches.ts';
 import type { Circuit } from './circuit.ts';
 import { ControlBoard } from './control-board.ts';
-import { rowsTimes, rowTimes, valuesAndRates } from './dense.ts';
 import { storedEnergy } from './energy-balance.ts';
 import { Extremes } from './extremes.ts';
 import { cold, type HeatState, heatUp } from './heat.ts';
-import { incrementAt } from './increment-matrix.ts';
+import { clearVerdict, judgeStep, newVerdict, type StepVerdict } from './judge-step.ts';
+import { Arena } from './kernel/arena.ts';
 import { hermite } from './locate-event.ts';
-import { addMoment } from './moments.ts';
+import { March } from './march.ts';
+import { clearMoments } from './moments.ts';
 import type { Plan } from './plan.ts';
 import { planCircuit } from './plan-circuit.ts';
 import { probeRow } from './probe-row.ts';
@@ -17,9 +17,8 @@ import { settle } from './settle.ts';
 import { startingRegions, startingStates } from './snapshot.ts';
 import {
   AFTER_EVENT,
-  COMPARATOR_SLACK,
+  EASY,
   LANDINGS,
-  LEAST_AFTER,
   LONGEST,
   LONGEST_HEATED,
   LOOK_EVERY,
@@ -28,13 +27,14 @@ import {
   PAST,
   PAST_SLACK,
   PROBE_LEVEL,
-  PROBE_SHARE,
   PROBE_TOLERANCE,
   SLACK,
   TOLERANCE,
   WAKES,
 } from './step-settings.ts';
-import { TICK_LEVEL, TICK_S, Topologies, type Topology } from './topology.ts';
+import { TICK_S, Topologies, type Topology } from './topology.ts';
+
+const NONE: readonly { readonly bend: number; readonly mode: number }[] = [];
 
 /** One run: the present state, and what has been seen on the way. */
 export class Run {
@@ -48,80 +48,71 @@ export class Run {
   readonly extremes: Extremes;
   readonly effort: { -readonly [key in keyof Effort]: Effort[key] } = { steps: 0, rejected: 0, events: 0, topologies: 0 };
   readonly waveform: { readonly timeS: number[]; readonly values: number[][] } | null;
-  tick: number;
-  x: Float64Array;
+  /** Row of the first probe in the layout. */
+  readonly probeRows: number;
+  tick = 0;
   regions: Uint8Array;
   #counting = false;
   /** Where counting began, and what was stored there, joule. */
   countedFrom = 0;
   storedThen = 0;
-  #topology!: Topology;
+  #topology: Topology;
   readonly #request: SolverRequest;
-  readonly #n: number;
-  /** Row of the first probe. */
-  readonly probeRows: number;
-  /** Rows of probes and of what heats. */
-  readonly #alwaysNeeded: readonly number[];
-  readonly #watches = new ActiveWatches();
+  readonly #arena: Arena;
+  readonly #march: March;
+  readonly #verdict: StepVerdict = newVerdict();
   readonly #reported = new Set<string>();
-  #y: Float64Array;
-  #v0: Float64Array;
-  #rate0: Float64Array;
-  #v1: Float64Array;
-  #rate1: Float64Array;
-  /** States inside a jump, and the levels stepped from them. */
-  readonly #jumpStates: Float64Array[] = [];
-  readonly #jumpLevels: number[] = [];
+  /** Capacitors with a rating. */
+  readonly #rated: readonly number[];
   #level = AFTER_EVENT;
-  /** Level at which the last event was found. */
-  #trial = 0;
+  /** The next step is the first in its topology. */
+  #entering = true;
   #nextWave = -1;
 
   constructor(request: SolverRequest) {
-    const { circuit, probes, start } = request;
+    const { circuit, probes, start, above, accuracy } = request;
     this.#request = request;
     this.circuit = circuit;
     this.plan = planCircuit(circuit);
     this.table = tableOfRegions(this.plan);
-    this.board = new ControlBoard(circuit, this.plan);
+    this.board = new ControlBoard(circuit, this.plan, probes.length);
     const { senses } = this.board;
+    this.#arena = Arena.take();
     this.topologies = new Topologies(
+      this.#arena,
       this.plan,
       this.table,
       senses,
       probes.map(({ of }) => probeRow(circuit, of)),
+      [...new Set([...this.board.bends, ...this.plan.heated.map(({ bend }) => bend)])],
+      SLACK[accuracy],
     );
-    const { layout } = this.topologies;
-    this.board.place(layout.senses);
-    this.probeRows = layout.senses + senses.length;
-    const { above } = request;
+    this.probeRows = this.topologies.layout.senses + senses.length;
     const held = above === undefined ? null : { index: probes.findIndex(({ id }) => id === above.probe), level: above.level };
-    this.extremes = new Extremes(this.probeRows, probes.length, held);
-    this.#n = this.plan.states.count;
-    this.#alwaysNeeded = [...probes.map((_, index) => this.probeRows + index), ...this.plan.heated.map(({ bend }) => layout.bend[bend]!)];
-    this.x = startingStates(this.plan, start);
-    this.#y = new Float64Array(this.#n);
+    this.extremes = new Extremes(probes.length, held);
+    this.#march = new March(this.#arena, this.topologies, startingStates(this.plan, start));
+    this.#rated = this.plan.charges.flatMap(({ ratedV }, index) => (ratedV === null ? [] : [index]));
     this.regions = startingRegions(this.plan, this.table, start);
     this.heat = cold(this.plan);
-    this.tick = 0;
-    [this.#v0, this.#rate0, this.#v1, this.#rate1] = [0, 1, 2, 3].map(() => new Float64Array(layout.count)) as [
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-    ];
     if (typeof start !== 'string') {
       this.tick = start.ticks;
       for (const unit of this.board.units) {
         const kept = start.controllers[unit.ref];
         if (kept !== undefined) unit.load(kept);
       }
+      this.board.refresh();
       this.plan.heated.forEach(({ ref }, index) => {
         this.heat.amount[index] = start.heat[ref] ?? 0;
       });
       this.#turnSources();
     }
+    this.#topology = this.topologies.at(this.regions);
     this.waveform = request.waveform === undefined ? null : { timeS: [], values: probes.map(() => []) };
+  }
+
+  /** Ends the use of this run; its results must have been taken. */
+  release(): void {
+    this.#arena.giveBack();
   }
 
   get counts(): boolean {
@@ -129,6 +120,9 @@ export class Run {
   }
   get topology(): Topology {
     return this.#topology;
+  }
+  get x(): Float64Array {
+    return this.#march.x.data;
   }
 
   /** The mains goes on from the phase it had. */
@@ -162,7 +156,8 @@ export class Run {
       }
       const event = this.#step(until - this.tick, longest);
       if (event && !this.#react()) return 'noConsistentState';
-      if (endAtRating && this.findings.some(({ code }) => code === 'ratingExceeded' || code === 'breakdown')) return 'ratingExceeded';
+      if (endAtRating && this.findings.length > 0 && this.findings.some(({ code }) => code === 'ratingExceeded' || code === 'breakdown'))
+        return 'ratingExceeded';
       if (this.effort.steps - looked < LOOK_EVERY) continue;
       looked = this.effort.steps;
       this.effort.topologies = this.topologies.known.size;
@@ -177,9 +172,9 @@ export class Run {
 
   #startCounting(): void {
     this.#counting = true;
-    for (const topology of this.topologies.known.values()) topology.moments.length = 0;
+    for (const topology of this.topologies.known.values()) clearMoments(topology);
     this.extremes.restart();
-    this.extremes.see(this.#v0);
+    this.extremes.see(this.#march.v0.data);
     this.countedFrom = this.tick;
     this.storedThen = storedEnergy(this.plan, this.#topology, this.x);
   }
@@ -187,25 +182,28 @@ export class Run {
   /** Everything that changes at this instant: regions, controllers, until nothing wants to change. */
   #react(): boolean {
     this.effort.events += 1;
+    const before = this.#topology;
     if (!this.#settleNow()) return false;
     for (let turn = 0; turn < WAKES; turn += 1) {
-      if (!this.board.wake(this.tick, this.#topology, this.x, this.#n)) break;
+      if (!this.board.wake(this.tick, this.#march.v0.data)) break;
       if (turn === WAKES - 1) return false;
       if (this.#applyControllers() && !this.#settleNow()) return false;
     }
-    this.#watches.clear(this.#alwaysNeeded);
-    for (const watch of this.#topology.watches) this.#watches.add(watch, SLACK[this.#request.accuracy]);
-    for (const watch of this.board.watches()) this.#watches.add(watch, COMPARATOR_SLACK);
-    this.#look(this.x, this.#v0, this.#rate0);
-    if (this.#counting) this.extremes.see(this.#v0);
-    this.#level = Math.min(this.#level, AFTER_EVENT);
+    if (this.#counting) this.extremes.see(this.#march.v0.data);
+    if (this.#topology === before) return true;
+    // what was good enough the last time is tried first: switching repeats itself
+    this.#level = this.#topology.entry;
+    this.#entering = true;
     return true;
   }
 
   /** Puts switches and supply currents where the controllers want them; says whether anything moved. */
   #applyControllers(): boolean {
     let moved = false;
-    for (const { bend, mode } of this.board.modes()) if (this.#setMode(bend, mode)) moved = true;
+    for (const { unit, gate, supply } of this.board.wired) {
+      if (this.#setMode(gate, unit.on ? 1 : 0)) moved = true;
+      if (this.#setMode(supply, unit.running ? 1 : 0)) moved = true;
+    }
     return moved;
   }
 
@@ -213,14 +211,25 @@ export class Run {
     if (bend < 0) return false;
     const regions = this.table.bends[bend]!;
     if (regions[this.regions[bend]!]!.mode === mode) return false;
-    const row = this.topologies.layout.bend[bend]!;
-    const volts = row < 0 ? 0 : rowTimes(this.#topology.rows, row, this.x, this.#n);
-    this.regions[bend] = regionAt(regions, mode, volts);
+    const place = this.#topology.look.placeOf[this.topologies.layout.bend[bend]!]!;
+    const to = regionAt(regions, mode, this.#march.v0.data[place]!);
+    this.regions[bend] = to;
+    this.#topology = this.topologies.after(this.#topology, bend, to, this.regions);
+    // the next mode, of another part, is chosen by the voltage that this one leaves
+    this.#march.lookNow(this.#topology);
     return true;
   }
 
   #settleNow(): boolean {
-    const found = settle(this.topologies, this.regions, this.x, (device, to) => this.#noteRegion(device, to));
+    const march = this.#march;
+    const found = settle(
+      this.topologies,
+      this.#topology,
+      this.regions,
+      march.v0.data,
+      (topology) => march.lookNow(topology),
+      (device, to) => this.#noteRegion(device, to),
+    );
     if (found === null) return false;
     this.#topology = found;
     return true;
@@ -252,137 +261,126 @@ export class Run {
     this.findings.push(finding);
   }
 
-  /** Values and rates of every watched row at x. */
-  #look(x: Float64Array, values: Float64Array, rates: Float64Array): void {
-    valuesAndRates(this.#watches.rows, this.#topology.rows, this.#topology.rates, x, this.#n, values, rates);
-  }
-
-  /** out = x a step of 2^level ticks later. */
-  #advance(x: Float64Array, level: number, out: Float64Array): void {
-    rowsTimes(incrementAt(this.#topology.chain, TICK_LEVEL + level), this.#n, x, this.#n, out);
-    for (let i = 0; i < this.#n; i += 1) out[i]! += x[i]!;
+  /** What the watches and probes say of the trial that stands in y. */
+  #judge(ticks: number, tolerance: number): StepVerdict {
+    const verdict = this.#verdict;
+    const { table, look } = this.#topology;
+    const { v0, v1 } = this.#march;
+    const seconds = ticks * TICK_S;
+    clearVerdict(verdict);
+    judgeStep(verdict, table, v0.data, v1.data, look.half, seconds, tolerance);
+    for (const one of this.board.wired) judgeStep(verdict, one.table, v0.data, v1.data, look.half, seconds, tolerance);
+    return verdict;
   }
 
   /** One accepted step of at most `limit` ticks; true when an event stands at its end. */
   #step(limit: number, longest: number): boolean {
     const { accuracy } = this.#request;
-    const tolerance = TOLERANCE[accuracy];
-    let level = Math.min(this.#level, longest, 31 - Math.clz32(Math.min(limit, 1 << 30)));
-    const wanted = level;
+    let level = Math.min(this.#level, longest);
+    let ticks = Math.min(1 << level, limit);
+    const cut = ticks < 1 << level;
+    let shortened = false;
     for (;;) {
-      this.#advance(this.x, level, this.#y);
-      this.effort.steps += 1;
-      this.#look(this.#y, this.#v1, this.#rate1);
-      const ticks = 1 << level;
-      const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, ticks * TICK_S, tolerance);
-      if (level > PROBE_LEVEL) this.#judgeProbes(ticks * TICK_S, PROBE_TOLERANCE[accuracy]);
-      if (level > 0 && (verdict.strain > 1 || verdict.hidden)) {
+      this.effort.steps += this.#march.try(this.#topology, ticks);
+      const verdict = this.#judge(ticks, TOLERANCE[accuracy]);
+      if (ticks > 1 << PROBE_LEVEL && this.#counting) this.#judgeProbes(ticks * TICK_S);
+      if (ticks > 1 && (verdict.strain > 1 || verdict.hidden)) {
         this.effort.rejected += 1;
+        level = 32 - Math.clz32(ticks - 1); // the least power of two that is not shorter
         level = Math.max(0, level - Math.min(MOST_DOWN, Math.max(1, Math.round(Math.log2(verdict.strain) / 3))));
+        ticks = 1 << level;
+        shortened = true;
         continue;
       }
       if (verdict.eventAt <= 1 && (1 - verdict.eventAt) * ticks > (verdict.close ? PAST_SLACK[accuracy] : PAST)) {
         this.effort.rejected += 1;
-        this.#trial = level;
-        return this.#jump(Math.max(1, Math.ceil(verdict.eventAt * ticks)));
+        this.#level = Math.max(0, 31 - Math.clz32(ticks) - 1);
+        return this.#jump(ticks);
       }
-      const changed = this.#accept(ticks, level);
+      const changed = this.#accept(ticks);
       // a step cut short by something due keeps the level it was cut from
-      if (level < wanted || level === this.#level)
+      if (shortened || !cut) {
+        if (this.#entering) this.#topology.entry = Math.min(LONGEST, shortened || verdict.strain > EASY ? level : level + 1);
         this.#level = Math.min(
           LONGEST,
           level + Math.max(0, Math.min(MOST_UP, Math.floor(-Math.log2(verdict.strain + Number.MIN_VALUE) / 3))),
         );
+      }
+      this.#entering = false;
       return changed || verdict.eventAt <= 1;
     }
   }
 
-  /** A probe whose curve the step does not follow makes it rough, too. */
-  #judgeProbes(seconds: number, tolerance: number): void {
-    const { verdict } = this.#watches;
-    const { least, most } = this.extremes;
-    for (let index = 0; index < least.length; index += 1) {
-      const row = this.probeRows + index;
-      const [v0, v1] = [this.#v0[row]!, this.#v1[row]!];
-      const missed = Math.abs(v1 - v0 - 0.5 * seconds * (this.#rate0[row]! + this.#rate1[row]!));
-      const range = Math.max(most[index]! - least[index]!, Math.abs(v1 - v0), PROBE_SHARE * (Math.abs(v0) + Math.abs(v1)));
-      if (range > 0) verdict.strain = Math.max(verdict.strain, missed / (tolerance * range));
-    }
+  /** A probe whose curve the trial does not follow makes it rough, too. */
+  #judgeProbes(seconds: number): void {
+    const { v0, v1 } = this.#march;
+    const tolerance = PROBE_TOLERANCE[this.#request.accuracy];
+    const strain = this.extremes.strain(v0.data, v1.data, this.#topology.look.half, seconds, tolerance);
+    if (strain > this.#verdict.strain) this.#verdict.strain = strain;
   }
 
-  /** Goes `ticks` ahead in steps of powers of two, to just past an event; takes less when it turns out to lie further back. */
+  /** Goes back to just past the event that the last verdict found in a trial of `ticks`; less far when it turns out to lie further back. */
   #jump(ticks: number): boolean {
-    let goal = ticks;
+    const allowed = PAST_SLACK[this.#request.accuracy];
+    let goal = this.#goal(ticks, allowed);
     for (let landing = 0; ; landing += 1) {
-      this.#leap(goal);
-      this.#look(this.#y, this.#v1, this.#rate1);
-      const verdict = this.#watches.judge(this.#v0, this.#rate0, this.#v1, this.#rate1, goal * TICK_S, 1);
+      this.effort.steps += this.#march.try(this.#topology, goal);
+      const verdict = this.#judge(goal, 1);
       const past = verdict.eventAt <= 1 ? (1 - verdict.eventAt) * goal : 0;
       const hidden = verdict.hidden && goal > 1;
-      if ((past > (verdict.close ? PAST_SLACK[this.#request.accuracy] : PAST) || hidden) && landing < LANDINGS) {
-        goal = hidden ? Math.ceil(goal / 2) : Math.max(1, Math.min(goal - 1, Math.ceil(verdict.eventAt * goal)));
+      if ((past > (verdict.close ? allowed : PAST) || hidden) && landing < LANDINGS) {
+        goal = hidden ? Math.ceil(goal / 2) : Math.min(goal - 1, this.#goal(goal, 0));
         continue;
       }
-      const changed = this.#accept(goal, -1);
-      this.#level = Math.max(LEAST_AFTER, this.#trial - 1);
+      const changed = this.#accept(goal);
+      this.#entering = false;
       return changed || verdict.eventAt <= 1;
     }
   }
 
-  #leap(ticks: number): void {
-    this.#jumpLevels.length = 0;
-    let from = this.x;
-    for (let level = 31 - Math.clz32(ticks); level >= 0; level -= 1) {
-      if (((ticks >>> level) & 1) === 0) continue;
-      const at = this.#jumpLevels.length;
-      this.#jumpLevels.push(level);
-      const to = this.#jumpStates[at] ?? new Float64Array(this.#n);
-      this.#jumpStates[at] = to;
-      this.#advance(from, level, to);
-      this.effort.steps += 1;
-      from = to;
-    }
-    this.#y.set(from);
+  /** Where to land past the event: of the lengths that are near enough the one with the fewest binary digits, each of which is a product. */
+  #goal(ticks: number, allowed: number): number {
+    const { eventAt, room } = this.#verdict;
+    const least = Math.max(1, Math.ceil(eventAt * ticks));
+    const most = Math.min(ticks, least + Math.max(allowed === 0 ? 0 : PAST - 1, Math.min(allowed, Math.floor((room * ticks) / 2))));
+    let zeros = 1;
+    while ((most >> zeros) << zeros >= least) zeros += 1;
+    return (most >> (zeros - 1)) << (zeros - 1);
   }
 
-  /** Takes the step to y: sums, extremes, heat, ratings. `level` is -1 after a jump. True when heat has changed a part. */
-  #accept(ticks: number, level: number): boolean {
+  /** Takes the trial: sums, extremes, heat, ratings. True when heat has changed a part. */
+  #accept(ticks: number): boolean {
     const seconds = ticks * TICK_S;
-    if (this.#counting) {
-      if (level >= 0) addMoment(this.#topology, level, this.x, this.#n);
-      else
-        this.#jumpLevels.forEach((one, index) => {
-          addMoment(this.#topology, one, index === 0 ? this.x : this.#jumpStates[index - 1]!, this.#n);
-        });
-    }
-    this.extremes.pass(this.#v0, this.#rate0, this.#v1, this.#rate1, seconds);
+    const march = this.#march;
+    this.extremes.pass(march.v0.data, march.v1.data, this.#topology.look.half, seconds);
+    const changes = this.plan.heated.length > 0 ? this.#warm(seconds, this.tick + ticks) : NONE;
+    march.take(this.#topology, this.#counting);
     this.tick += ticks;
-    [this.x, this.#y] = [this.#y, this.x];
-    const changed = this.plan.heated.length > 0 && this.#warm(seconds);
-    [this.#v0, this.#v1] = [this.#v1, this.#v0];
-    [this.#rate0, this.#rate1] = [this.#rate1, this.#rate0];
-    this.plan.charges.forEach(({ ref, ratedV }, index) => {
-      const volts = Math.abs(this.x[index]!);
-      if (ratedV !== null && volts > ratedV)
-        this.#report({ code: 'ratingExceeded', ref, atS: this.tick * TICK_S, value: volts, limit: ratedV });
-    });
-    if (this.tick >= this.#nextWave) this.#record();
-    return changed;
-  }
-
-  #warm(seconds: number): boolean {
-    const changes = heatUp(this.plan, this.heat, this.table.bends, this.regions, seconds, this.tick, (bend) => {
-      const row = this.topologies.layout.bend[bend]!;
-      const [v0, v1] = [this.#v0[row]!, this.#v1[row]!];
-      const middle = hermite(0.5, v0, this.#rate0[row]! * seconds, v1, this.#rate1[row]! * seconds);
-      return (v0 * v0 + 4 * middle * middle + v1 * v1) / 6; // Simpson's rule
-    });
     for (const { bend, mode } of changes) {
       this.#setMode(bend, mode);
       if (this.plan.heated.some((one) => one.bend === bend && one.law.kind === 'melts'))
         this.#report({ code: 'fuseOpened', ref: this.plan.bends[bend]!.ref, atS: this.tick * TICK_S, value: null, limit: null });
     }
+    for (const index of this.#rated) {
+      const { ref, ratedV } = this.plan.charges[index]!;
+      const volts = Math.abs(this.x[index]!);
+      if (volts > ratedV!) this.#report({ code: 'ratingExceeded', ref, atS: this.tick * TICK_S, value: volts, limit: ratedV });
+    }
+    if (this.tick >= this.#nextWave) this.#record();
     return changes.length > 0;
+  }
+
+  #warm(seconds: number, tick: number): { readonly bend: number; readonly mode: number }[] {
+    const { half, placeOf } = this.#topology.look;
+    const v0 = this.#march.v0.data;
+    const v1 = this.#march.v1.data;
+    return heatUp(this.plan, this.heat, this.table.bends, this.regions, seconds, tick, (bend) => {
+      const place = placeOf[this.topologies.layout.bend[bend]!]!;
+      const from = v0[place]!;
+      const to = v1[place]!;
+      const middle = hermite(0.5, from, v0[place + half]! * seconds, to, v1[place + half]! * seconds);
+      return (from * from + 4 * middle * middle + to * to) / 6; // Simpson's rule
+    });
   }
 
   #record(): void {
@@ -390,7 +388,7 @@ export class Run {
     if (this.waveform === null || waveform === undefined) return;
     this.waveform.timeS.push(this.tick * TICK_S);
     this.waveform.values.forEach((values, index) => {
-      values.push(this.#v0[this.probeRows + index]!);
+      values.push(this.#march.v0.data[index]!);
     });
     this.#nextWave = this.tick + Math.round(waveform.spacingS / TICK_S);
   }

@@ -13,7 +13,9 @@ export function simulate(request: SolverRequest): SolverResult | readonly Refusa
   if (refusals.length > 0) return refusals;
   const run = new Run(request);
   const begin = run.tick;
-  return toResult(request, run, run.forward(request.stopS, request.fromS), begin);
+  const result = toResult(request, run, run.forward(request.stopS, request.fromS), begin);
+  run.release();
+  return result;
 }
 
 /** What a run has seen since it began to count. */

@@ -23,14 +23,14 @@ export interface RowLayout {
   readonly count: number;
 }
 
-export function layRows(plan: Plan, table: RegionTable, senses: number): RowLayout {
+/** `wanted`: bends whose voltage somebody looks at whatever their curve. */
+export function layRows(plan: Plan, table: RegionTable, senses: number, wanted: readonly number[]): RowLayout {
   let next = 0;
   const take = (rows: number): number => {
     next += rows;
     return next - rows;
   };
-  const heated = new Set(plan.heated.map(({ bend }) => bend));
-  const bends = table.bends.map((regions, index) => (heated.has(index) || regions.some(({ segment }) => segment > 0) ? take(1) : -1));
+  const bends = table.bends.map((regions, index) => (wanted.includes(index) || regions.some(({ segment }) => segment > 0) ? take(1) : -1));
   const limited = plan.limited.map(() => take(3));
   const core = plan.cores.map(({ saturation }) => (saturation === null ? -1 : take(1)));
   const stored = plan.bends.map((bend) => (bend.stored === null ? -1 : take(1)));
