@@ -12,6 +12,7 @@ import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { freshResults, type Results } from './fresh-results.ts';
+import { findGivenUp, withGivenUp } from './given-up.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
 import { toBarrier } from './to-barrier.ts';
@@ -36,6 +37,7 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
   const findings: Finding[] = [];
   const roots: StepNode[] = [];
   const byId = new Map(CHECKS.map((check) => [check.id, check]));
+  const givenUp = findGivenUp(one.events);
   for (const bench of BENCH_SET) {
     const check = byId.get(bench.id);
     if (check === undefined) {
@@ -43,7 +45,7 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
       continue;
     }
     const subjects = check.subjects(facts);
-    if (typeof subjects === 'string') findings.push(emptyFinding(bench.id, subjects, bench.worst));
+    if (typeof subjects === 'string') findings.push(withGivenUp(emptyFinding(bench.id, subjects, bench.worst), check.needs[0], givenUp));
     else
       for (const subject of subjects) {
         const answer = check.judge(facts, subject);
@@ -56,7 +58,8 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
               ];
         for (const one of answers) {
           const judged = toFinding(check, one.subject, one.answer);
-          findings.push({ ...judged.finding, under: conditionsOfFields(facts.bench, judged.finding.fields) });
+          const finding = { ...judged.finding, under: conditionsOfFields(facts.bench, judged.finding.fields) };
+          findings.push(withGivenUp(finding, check.needs[0], givenUp));
           roots.push(...judged.roots);
         }
       }
@@ -71,7 +74,7 @@ export function assess(one: Case, tables: Tables, results: Results = new Map()):
   roots.push(...soakRoots);
   const verdict = judgeVerdict(findings);
   const stops = { load: stopLimitsFor(facts.bench, facts.levels), heat: [hottestCase()] };
-  const next = findNext(CHECKS, findings, verdict, stops);
+  const next = findNext(CHECKS, findings, verdict, stops, givenUp);
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
   const stored = storedEnergyOf(facts.bench, facts.setting);

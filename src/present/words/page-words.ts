@@ -1,5 +1,6 @@
 /** Labels of what can be entered, by the member's name in the case; a name that is not here is told by its own words. */
 const MEMBERS: Readonly<Record<string, string>> = {
+  leftOut: 'given up then',
   aftermath: 'afterwards',
   ambient: 'ambient',
   asTyped: 'as typed',
@@ -100,6 +101,20 @@ const CHOICES: Readonly<Record<string, string>> = {
   under1s: 'under 1 s',
   usbA: 'USB-A',
   usbC: 'USB-C',
+  enclosure: 'drop, seam and reach',
+  touchBothWays: 'touch current, both plug ways',
+  spotOutside: 'heat outside',
+  soakLogged: 'soak to its end',
+  coldInsulation: 'insulation before power',
+  plugDischarge: 'pins after unplugging',
+  sweepWithInput: 'sweep with input power',
+  sweepAtEnds: 'sweep at both ends of the mains',
+  sweepBeyond: 'sweep beyond the claim',
+  portsTogether: 'outputs together',
+  idleAndStarts: 'idle and starts',
+  transient: 'peaks and dips',
+  spotWinding: 'heat of the winding',
+  spotParts: 'heat of the parts',
 };
 
 /** Kinds of evidence, one and several. */
