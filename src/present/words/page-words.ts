@@ -1,6 +1,7 @@
 /** Labels of what can be entered, by the member's name in the case; a name that is not here is told by its own words. */
 const MEMBERS: Readonly<Record<string, string>> = {
   leftOut: 'given up then',
+  seriesResistance: 'series resistance',
   aftermath: 'afterwards',
   ambient: 'ambient',
   asTyped: 'as typed',
@@ -127,6 +128,7 @@ export const EXHIBIT_WORDS: Readonly<Record<string, { readonly one: string; read
   distance: { one: 'distance', many: 'Distances' },
   event: { one: 'event', many: 'Events, with tries' },
   label: { one: 'label', many: 'Label and promises' },
+  part: { one: 'part', many: 'Parts' },
   photo: { one: 'photo', many: 'Photos' },
   ripple: { one: 'ripple', many: 'Ripple' },
   soak: { one: 'soak', many: 'Soaks' },
