@@ -1,6 +1,9 @@
 /** As many bytes of the beginning as tell what a file is. */
 export const HEAD_BYTES = 4096;
 
+/** Pictures that are taken. */
+export const PICTURES = ['image/jpeg', 'image/png', 'image/webp', 'image/avif', 'image/tiff'] as const;
+
 /** What a file is by its bytes, never by its name: a picture we can read, or text. Null for anything else, drawings and pages included. */
 export function mediaOf(head: Uint8Array): string | null {
   const starts = (...bytes: number[]): boolean => bytes.every((byte, index) => head[index] === byte);

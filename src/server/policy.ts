@@ -22,6 +22,12 @@ export function pagePolicy(nonce: string): string {
 /** What is no page of ours may do nothing at all. */
 export const INERT_POLICY = "default-src 'none'; frame-ancestors 'none'; sandbox";
 
+/** The report says by the hash of its one style what it may use; the header says the same and that nobody may frame it. */
+export function reportPolicy(report: string): string {
+  const own = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(report)?.[1] ?? "default-src 'none'";
+  return `${own.replaceAll('&#39;', "'")}; frame-ancestors 'none'`;
+}
+
 /** Headers of every answer. No demand for encryption: on loopback there is none. */
 export const safeHeaders: MiddlewareHandler = async (context, next) => {
   await next();

@@ -29,6 +29,7 @@ describe('the day at the bench', () => {
       'thermal',
       'waveforms',
       '- desoldering',
+      'partsOff',
       '- unwinding',
       'transformer',
     ]);

@@ -30,7 +30,7 @@ describe('going past the opening without the last measurements', () => {
     const after = one.after(passPoint(one, 'opening', out, AT));
     const event = after.parsed().events.at(-1);
     expect(event).toMatchObject({ what: 'opened', at: AT });
-    expect(event?.note?.split('; ').length).toBe(left.length);
+    expect(event?.leftOut).toMatchObject(left.map(({ measure }) => ({ measure, because: 'no time today' })));
     const gone = { state: 'cannotNow', since: event?.id };
     const touch = after.parsed().exhibits.find(({ kind }) => kind === 'touch');
     expect(touch).toMatchObject({ value: gone });
@@ -46,6 +46,28 @@ describe('going past the opening without the last measurements', () => {
     for (const id of ['shock/enclosure@live-part', 'shock/enclosure@seam']) expect(reasons.get(id), id).toBe('cannotNow');
   });
 
+  it.each(['opening', 'desoldering'] as const)('records every measurement that the sheet before %s lists, whatever its kind', (point) => {
+    for (const from of [emptyCase(), demoCase('moss-trio'), demoCase('fell-12')]) {
+      const lost = from.view().lastChance.find(({ before }) => before === point)?.measures ?? [];
+      const after = from.after(
+        passPoint(
+          from,
+          point,
+          lost.map(({ measure }) => ({ measure, reason: 'no time today' })),
+          AT,
+        ),
+      );
+      const asked = after.view().next.map(({ measure }) => measure);
+      expect(lost.filter(({ measure }) => asked.includes(measure))).toEqual([]);
+      expect(
+        after
+          .parsed()
+          .events.at(-1)
+          ?.leftOut?.map(({ measure }) => measure) ?? [],
+      ).toEqual(lost.map(({ measure }) => measure));
+    }
+  });
+
   it('costs the checks that hang on it, for shock and for fire', () => {
     expect(
       costOf(
@@ -59,13 +81,13 @@ describe('going past the opening without the last measurements', () => {
   it('does not overwrite what was read', () => {
     const tarn = demoCase('tarn-30');
     const touched = tarn.parsed().exhibits.filter(({ kind }) => kind === 'touch');
-    const after = tarn.after(passPoint(tarn, 'desoldering', [{ measure: 'touchBothWays', words: 'touch', reason: 'done' }], AT));
+    const after = tarn.after(passPoint(tarn, 'desoldering', [{ measure: 'touchBothWays', reason: 'done' }], AT));
     expect(after.parsed().exhibits.filter(({ kind }) => kind === 'touch')).toEqual(touched);
   });
 
   it('works in a case where nothing was entered yet', () => {
     const fresh = emptyCase();
-    const after = fresh.after(passPoint(fresh, 'opening', [{ measure: 'coldInsulation', words: 'insulation', reason: 'no tester' }], AT));
+    const after = fresh.after(passPoint(fresh, 'opening', [{ measure: 'coldInsulation', reason: 'no tester' }], AT));
     expect(after.parsed().events.length).toBe(1);
     expect(after.parsed().exhibits.length).toBe(1);
   });

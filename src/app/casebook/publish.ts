@@ -1,17 +1,14 @@
+import { parseCase } from '../../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
+import { ASSESSMENT_FORMAT, type Assessment } from '../../core/result/assessment.ts';
 import { canonicalText } from '../../core/result/canonical.ts';
 import { digestOfBytes } from '../../core/result/digest.ts';
+import { renderReport } from '../../present/report/render-report.ts';
+import { type MovedView, type Published, type Publishing, toMovedView, toPublishedView } from '../../present/workspace/published-view.ts';
+import { reportExtras } from '../report-extras.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
-
-/** A published Assessment without its bytes. */
-export interface Published {
-  /** Counted from 1 within its case. */
-  readonly number: number;
-  readonly revision: number;
-  readonly at: string;
-  readonly sha256: string;
-}
+import { stateAt } from './state-at.ts';
 
 /** Keeps the case as it is judged now, as the bytes that this tool makes of this revision. The same bytes again stay the version they were. */
 export async function publish(store: CasebookStore, desk: Desk, id: string, at: string): Promise<Published | Refusal> {
@@ -33,4 +30,47 @@ export async function listPublished(store: CasebookStore, id: string): Promise<P
 export async function readPublished(store: CasebookStore, id: string, number: number): Promise<KeptAssessment | Refusal> {
   const kept = (await store.cases.assessments(id))[number - 1];
   return kept ?? refuse('no-such-version', String(number), 'the number of a published Assessment of this case');
+}
+
+export async function describePublishing(store: CasebookStore, desk: Desk, id: string): Promise<Publishing | Refusal> {
+  const judged = await desk.assess(id);
+  if (isRefusal(judged)) return judged;
+  const kept = await store.cases.assessments(id);
+  return {
+    now: { ...toPublishedView(judged.assessment), revision: judged.revision },
+    published: kept.map(({ revision, at, sha256, bytes }, index) => {
+      const assessment = readAssessment(bytes);
+      return { number: index + 1, revision, at, sha256, view: isRefusal(assessment) ? null : toPublishedView(assessment) };
+    }),
+  };
+}
+
+/** The report of a published Assessment: drawn from its bytes and the case as it stood then, judged by nobody again. */
+export async function reportPublished(store: CasebookStore, id: string, number: number): Promise<string | Refusal> {
+  const kept = await readPublished(store, id, number);
+  if (isRefusal(kept)) return kept;
+  const assessment = readAssessment(kept.bytes);
+  if (isRefusal(assessment)) return assessment;
+  const then = await stateAt(store, id, kept.revision);
+  const one = then === null ? [refuse('no-such-case', id, 'a case of this casebook')] : parseCase(then.state.case);
+  return Array.isArray(one)
+    ? (one[0] ?? refuse('no-such-case', id, 'a case of this casebook'))
+    : renderReport(assessment, await reportExtras(one, assessment));
+}
+
+/** What the case says now otherwise than in a published Assessment. */
+export async function movedSince(store: CasebookStore, desk: Desk, id: string, number: number): Promise<MovedView | Refusal> {
+  const kept = await readPublished(store, id, number);
+  if (isRefusal(kept)) return kept;
+  const before = readAssessment(kept.bytes);
+  if (isRefusal(before)) return before;
+  const now = await desk.assess(id);
+  return isRefusal(now) ? now : toMovedView(before, now.assessment);
+}
+
+function readAssessment(bytes: Uint8Array): Assessment | Refusal {
+  const read = JSON.parse(new TextDecoder().decode(bytes)) as Assessment;
+  return read.format === ASSESSMENT_FORMAT
+    ? read
+    : refuse('other-format', String(read.format), `an Assessment of format ${ASSESSMENT_FORMAT}`);
 }

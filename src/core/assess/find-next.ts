@@ -61,6 +61,7 @@ export function findNext(
   findings: readonly Finding[],
   verdict: Verdict,
   stops: { readonly load: readonly StopLimit[]; readonly heat: readonly StopLimit[] },
+  givenUp: ReadonlyMap<string, unknown>,
 ): Next[] {
   const byNeed = new Map<string, { checks: string[]; about: Set<string> }>();
   for (const check of checks) {
@@ -69,7 +70,7 @@ export function findNext(
       ({ outcome, reason }) => (outcome === 'notAssessed' || outcome === 'inconclusive') && SETTLED_BY_MEASURING.has(reason),
     );
     const [need] = check.needs;
-    if (open.length === 0 || need === undefined || worstOf(own).outcome === 'fail') continue;
+    if (open.length === 0 || need === undefined || givenUp.has(need) || worstOf(own).outcome === 'fail') continue;
     const entry = byNeed.get(need) ?? { checks: [], about: new Set<string>() };
     entry.checks.push(check.id);
     for (const { about } of open) if (about !== null) entry.about.add(about);

@@ -11,6 +11,7 @@ import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { freshResults, type Results } from './fresh-results.ts';
+import { findGivenUp, withGivenUp } from './given-up.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
 import { toBarrier } from './to-barrier.ts';
@@ -34,10 +35,11 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
   const findings: Finding[] = [];
   const roots: StepNode[] = [];
   const byId = new Map(CHECKS.map((check) => [check.id, check]));
+  const givenUp = findGivenUp(one.events);
   for (const asked of BENCH_SET) {
     const check = byId.get(asked.id);
     const judged = check === undefined ? recall(notImplemented, facts, asked) : recall(judgeCheck, facts, check, asked);
-    findings.push(...judged.findings);
+    findings.push(...judged.findings.map((finding) => withGivenUp(finding, check?.needs[0], givenUp)));
     roots.push(...judged.roots);
   }
   findings.sort(
@@ -50,7 +52,7 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
   roots.push(...soakRoots);
   const verdict = judgeVerdict(findings);
   const stops = { load: recall(stopLimitsFor, bench, facts.levels), heat: [hottestCase()] };
-  const next = findNext(CHECKS, findings, verdict, stops);
+  const next = findNext(CHECKS, findings, verdict, stops, givenUp);
   const shown = new Set(next.flatMap(({ stop }) => stop.map(({ step }) => step)));
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
   const stored = recall(storedEnergyOf, bench, facts.setting);

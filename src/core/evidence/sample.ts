@@ -75,6 +75,8 @@ export const part = z.strictObject({
   marking: value(words).optional(),
   value: value(words).optional(),
   measured: value(words).optional(),
+  /** Of a capacitor, as measured; `how` of the reading says at which frequency. No check reads it. */
+  seriesResistance: value(quantity('resistance')).optional(),
   rating: z
     .strictObject({
       voltage: value(quantity('voltage')).optional(),

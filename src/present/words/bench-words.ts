@@ -17,6 +17,7 @@ export const DAY_WORDS: Readonly<Record<string, string>> = {
   circuit: 'Circuit',
   thermal: 'Thermal picture, cover off',
   waveforms: 'Waveforms',
+  partsOff: 'Parts off the board',
   transformer: 'Transformer apart',
 };
 
@@ -84,6 +85,12 @@ export const TASK_WORDS: Readonly<Record<string, { readonly title: string; reado
   spotInside: { title: 'Mark at each picture', what: 'temperature inside' },
   workingRms: { title: 'Mark at each capture', what: 'working voltage, r.m.s.' },
   workingPeak: { title: 'Mark at each peak', what: 'working voltage, peak' },
+  ripple: { title: 'Ripple at the output', what: 'ripple, peak to peak' },
+  capacitorMeasured: { title: 'Measure a capacitor', what: 'capacitance' },
+  capacitorSeries: { title: 'Its series resistance', what: 'series resistance' },
+  resistorMeasured: { title: 'Measure a resistor', what: 'resistance' },
+  inductance: { title: 'Primary, the others open', what: 'inductance' },
+  leakage: { title: 'Primary, the others shorted', what: 'leakage inductance' },
   sweep: { title: 'Load sweep', what: 'output voltage' },
   turns: { title: 'Unwind, outside in', what: 'turns off' },
 };
@@ -125,6 +132,11 @@ export const ASK_WORDS: Readonly<Record<string, string>> = {
   order: 'direction',
   cover: 'cover',
   dwell: 'settling time',
+  bandwidth: 'bandwidth',
+  fixture: 'how it is probed',
+  capacitor: 'capacitor',
+  resistor: 'resistor',
+  testFrequency: 'test frequency',
 };
 
 export const PICK_WORDS: Readonly<Record<string, string>> = {
@@ -145,6 +157,20 @@ export const PICK_WORDS: Readonly<Record<string, string>> = {
   direct: 'direct, earthed neutral',
   isolating: 'isolating transformer',
   electronic: 'electronic source',
+  outside: 'can be touched from outside',
+  inside: 'inside the case',
+  mains: 'mains side',
+  output: 'output side',
+  touchable: 'can be touched',
+  earth: 'earth',
+  floating: 'tied to neither',
+};
+
+/** How ripple was probed, as it stands in the case. */
+export const RIPPLE_FIXTURES: Readonly<Record<string, string>> = {
+  capacitors: '0.1 µF and 10 µF at the probe',
+  bare: 'probe with a short spring, no capacitors',
+  cable: 'at the end of the cable, no capacitors',
 };
 
 /** Sentences that go into the case when a key of the bench says them. */
@@ -157,6 +183,17 @@ export const BENCH_NOTES = {
 
 /** Said on the page of the bench, beside the keys. */
 export const BENCH_WORDS = {
+  newOne: (one: string): string => `another ${one}`,
+  name: 'its name',
+  reference: 'its reference, as on the board',
+  leave: 'Back, nothing kept',
+  moreToChoose: (count: number): string => `${count} more to choose`,
+  thenReading: 'then the reading',
+  toName: 'not named yet',
+  change: (what: string, words: string): string => `${what}: ${words}, change`,
+  noNumber: (what: string): string => `No ${what}: why?`,
+  noNumberKey: 'No number',
+  keepState: 'Keep that',
   alarm: (what: string, at: string): string => `Stop: ${what} past ${at}`,
   connect: 'Connect everything now, hands out, screen up. From “mains on” nothing is typed: mark each moment, fill it in afterwards.',
   desk: 'This is entered at the desk, by picture, file or line.',

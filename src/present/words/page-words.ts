@@ -1,5 +1,7 @@
 /** Labels of what can be entered, by the member's name in the case; a name that is not here is told by its own words. */
 const MEMBERS: Readonly<Record<string, string>> = {
+  leftOut: 'given up then',
+  seriesResistance: 'series resistance',
   aftermath: 'afterwards',
   ambient: 'ambient',
   asTyped: 'as typed',
@@ -100,6 +102,20 @@ const CHOICES: Readonly<Record<string, string>> = {
   under1s: 'under 1 s',
   usbA: 'USB-A',
   usbC: 'USB-C',
+  enclosure: 'drop, seam and reach',
+  touchBothWays: 'touch current, both plug ways',
+  spotOutside: 'heat outside',
+  soakLogged: 'soak to its end',
+  coldInsulation: 'insulation before power',
+  plugDischarge: 'pins after unplugging',
+  sweepWithInput: 'sweep with input power',
+  sweepAtEnds: 'sweep at both ends of the mains',
+  sweepBeyond: 'sweep beyond the claim',
+  portsTogether: 'outputs together',
+  idleAndStarts: 'idle and starts',
+  transient: 'peaks and dips',
+  spotWinding: 'heat of the winding',
+  spotParts: 'heat of the parts',
 };
 
 /** Kinds of evidence, one and several. */
@@ -112,6 +128,7 @@ export const EXHIBIT_WORDS: Readonly<Record<string, { readonly one: string; read
   distance: { one: 'distance', many: 'Distances' },
   event: { one: 'event', many: 'Events, with tries' },
   label: { one: 'label', many: 'Label and promises' },
+  part: { one: 'part', many: 'Parts' },
   photo: { one: 'photo', many: 'Photos' },
   ripple: { one: 'ripple', many: 'Ripple' },
   soak: { one: 'soak', many: 'Soaks' },

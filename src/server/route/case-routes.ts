@@ -6,6 +6,7 @@ import type { Edit } from '../../app/casebook/desk.ts';
 import { pack } from '../../app/casebook/pack.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { withoutPlace } from '../photo/without-place.ts';
+import { reportPolicy } from '../policy.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
 import { anything, caseAtDesk, caseId, edit, editAnswer } from '../schema.ts';
 import type { Workspace } from '../workspace.ts';
@@ -99,7 +100,9 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       const report = await desk.report(idOf(context));
       if (isRefusal(report)) return answerProblem(problemOf(report));
       // the report carries a stricter policy of its own, by the hash of its one style
-      return new Response(report, { headers: { 'content-type': 'text/html; charset=utf-8', 'content-security-policy': policyOf(report) } });
+      return new Response(report, {
+        headers: { 'content-type': 'text/html; charset=utf-8', 'content-security-policy': reportPolicy(report) },
+      });
     },
   );
 
@@ -147,10 +150,4 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
 
 function idOf(context: Context): string {
   return validIn<{ id: string }>(context, 'param').id;
-}
-
-/** The report says by the hash of its one style what it may use; the header says the same and that nobody may frame it. */
-function policyOf(report: string): string {
-  const own = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(report)?.[1] ?? "default-src 'none'";
-  return `${own.replaceAll('&#39;', "'")}; frame-ancestors 'none'`;
 }

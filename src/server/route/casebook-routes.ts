@@ -90,7 +90,17 @@ export function casebookRoutes(app: OpenAPIHono, { store, desk, now }: Workspace
   );
 
   app.openapi(
-    described({ method: 'post', path: '/api/unpack', summary: 'Take in a packed case; the body is the archive', gives: caseHead }),
+    described({
+      method: 'post',
+      path: '/api/unpack',
+      summary: 'Take in a packed case; the body is the archive',
+      bytes: {
+        media: ['application/zip', 'application/octet-stream'],
+        most: MOST_PACK_BYTES,
+        means: `An archive as the workspace packs it, at most ${MOST_PACK_BYTES} bytes; taken whole or not at all.`,
+      },
+      gives: caseHead,
+    }),
     async (context) => {
       const spooled = await spool(context.req.raw.body, MOST_PACK_BYTES, context.req.header('content-length'));
       if ('refused' in spooled) return answerProblem(problemOf(spooled));

@@ -7,7 +7,7 @@ import { readWhole } from '../../app/casebook/read-whole.ts';
 import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
 import { describe } from '../../importer/describe.ts';
 import { readInstrumentFile } from '../../importer/read-instrument-file.ts';
-import { HEAD_BYTES, mediaOf } from '../media-of.ts';
+import { HEAD_BYTES, mediaOf, PICTURES } from '../media-of.ts';
 import { checkPhoto, MOST_PHOTO_BYTES } from '../photo/check-photo.ts';
 import { THUMB, thumbOf } from '../photo/thumb-of.ts';
 import { withoutPlace } from '../photo/without-place.ts';
@@ -37,6 +37,11 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
       summary: 'Take a file in; the body is its bytes',
       params: caseId,
       query: named,
+      bytes: {
+        media: ['application/octet-stream', 'text/plain', 'text/csv', ...PICTURES],
+        most: MOST_FILE_BYTES,
+        means: `A text of an instrument, at most ${MOST_FILE_BYTES} bytes, or a picture, at most ${MOST_PHOTO_BYTES} bytes; told apart by its bytes, whatever it is sent as.`,
+      },
       gives: takenFile,
     }),
     async (context) => {

@@ -4,6 +4,7 @@ import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
+import type { MovedView, Published, Publishing } from '../../present/workspace/published-view.ts';
 import { request } from './request.ts';
 import { sendBytes, type Watch } from './send-bytes.ts';
 
@@ -35,6 +36,13 @@ export const writeScreen = (id: string, key: string, value: string | null): Prom
   request('PUT', at(id, 'screen', key), { value });
 export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');
 export const getAccess = (): Promise<{ readonly phones: boolean }> => request('GET', '/api/access');
+export const describePublishing = (id: string, signal?: AbortSignal): Promise<Publishing> =>
+  request('GET', at(id, 'publishing'), undefined, signal);
+export const publishCase = (id: string): Promise<Published> => request('POST', at(id, 'published'));
+export const movedSince = (id: string, number: number, signal?: AbortSignal): Promise<MovedView> =>
+  request('GET', at(id, 'published', String(number), 'moved'), undefined, signal);
+export const publishedOf = (id: string, number: number): string => at(id, 'published', String(number));
+export const publishedReportOf = (id: string, number: number): string => at(id, 'published', String(number), 'report');
 export const phoneOf = (id: string): string => at(id, 'phone');
 export const eventsOf = (id: string): string => at(id, 'events');
 export const reportOf = (id: string): string => at(id, 'report');

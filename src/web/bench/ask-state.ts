@@ -13,6 +13,7 @@ export function optionsOf(ask: Ask, chosen: Chosen, reader: CaseReader): readonl
 export function openAsks(asks: readonly Ask[], chosen: Chosen, reader: CaseReader): readonly Ask[] {
   return asks.filter((ask) => {
     const options = optionsOf(ask, chosen, reader);
+    if (options.length === 0) return ask.needsName === true;
     return options.length > 1 && !options.some(({ value }) => value === chosen[ask.key]);
   });
 }

@@ -35,7 +35,7 @@ export function BeforeSheet({ point }: { point: Point }) {
       return;
     }
     if (!complete) return;
-    const out = left.map((one) => ({ ...one, reason: (reasons?.[one.measure] ?? '').trim() }));
+    const out = left.map(({ measure }) => ({ measure, reason: (reasons?.[measure] ?? '').trim() }));
     store.change(passPoint(store, point, out, hands.now()), newItemId('point'), { key: 'milestone', args: {} });
     hands.goTo({ is: 'day' });
   };

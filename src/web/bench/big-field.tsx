@@ -11,6 +11,7 @@ export function BigField({
   focused,
   value,
   small,
+  onType,
 }: {
   label: string;
   unit: string;
@@ -20,8 +21,9 @@ export function BigField({
   focused: boolean;
   value: string;
   small: boolean;
+  onType: (text: string) => void;
 }) {
-  const { type, nextUnit, turnTo } = useHands();
+  const { nextUnit, turnTo } = useHands();
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (focused && !locked) field.current?.focus({ preventScroll: true });
@@ -42,7 +44,7 @@ export function BigField({
           readOnly={locked}
           value={value}
           onFocus={() => turnTo(small)}
-          onChange={(event) => type(event.target.value)}
+          onChange={(event) => onType(event.target.value)}
         />
       </label>
       {units.length > 1 ? (

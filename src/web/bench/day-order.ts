@@ -56,7 +56,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
   {
     id: 'events',
     measures: ['idleAndStarts', 'transient', 'ripple'],
-    shows: isEvent('start', 'brownOut', 'plugIn', 'unplug', 'step', 'idle'),
+    shows: (exhibit) => isKind('ripple')(exhibit) || isEvent('start', 'brownOut', 'plugIn', 'unplug', 'step', 'idle')(exhibit),
     powered: true,
   },
   {
@@ -95,6 +95,12 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
   },
   { id: 'waveforms', measures: ['workingVoltage', 'capture'], shows: isKind('workingVoltage', 'capture'), open: 'live' },
   { point: 'desoldering' },
+  {
+    id: 'partsOff',
+    measures: [],
+    shows: (exhibit) => exhibit['kind'] === 'stack' && (exhibit['inductance'] !== undefined || exhibit['leakage'] !== undefined),
+    open: 'dead',
+  },
   { point: 'unwinding' },
   { id: 'transformer', measures: ['stack'], shows: isKind('stack'), open: 'dead' },
 ];

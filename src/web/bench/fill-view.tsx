@@ -23,6 +23,7 @@ export function FillView({ mark }: { mark: Mark }) {
       level={null}
       watches={null}
       canMark={false}
+      takesStates={false}
       target={null}
       changesFor={({ text, value }) => (gone ? [] : fillMark(mark, mark.cell ? text : String(value)))}
     />

@@ -1,6 +1,6 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { Kind } from '../../core/quantity/unit.ts';
-import type { CaseReader } from '../part/new-exhibit.ts';
+import { type CaseReader, listOf } from '../part/new-exhibit.ts';
 import type { Tree } from './day-order.ts';
 
 /** A moment that was stamped, whose reading follows from a log or a photograph. */
@@ -32,15 +32,26 @@ const OF_KIND: Readonly<Record<string, readonly [Kind, string]>> = {
   mass: ['mass', 'g'],
   pin: ['length', 'mm'],
   centreOfMass: ['length', 'mm'],
+  ripple: ['voltage', 'mV'],
+  inductance: ['inductance', 'µH'],
+  leakage: ['inductance', 'µH'],
+  seriesResistance: ['resistance', 'mΩ'],
 };
+const OHMS: readonly [Kind, string] = ['resistance', 'kΩ'];
+const FARADS: readonly [Kind, string] = ['capacitance', 'µF'];
+/** What is measured on a part of a kind, where it is no capacitor. */
+const MEASURED_OF: Readonly<Record<string, readonly [Kind, string]>> = { resistor: OHMS, fusibleResistor: OHMS, ntc: OHMS };
 const VOLTS: readonly [Kind, string] = ['voltage', 'V'];
 const CELL_KINDS: Readonly<Record<string, Kind>> = { A: 'current', V: 'voltage', W: 'power', '°C': 'temperature', min: 'time' };
 
 /** Every mark of the case that still misses its value, oldest first. */
 export function findMarks(reader: CaseReader): readonly Mark[] {
-  const exhibits = reader.valueAt('/case/exhibits');
-  if (!Array.isArray(exhibits)) return [];
-  const marks = (exhibits as readonly Tree[]).flatMap((exhibit) => inside(exhibit, `/case/exhibits/${String(exhibit['id'])}`, exhibit));
+  const marks = [
+    ...listOf(reader, 'exhibits').flatMap((exhibit) => inside(exhibit, `/case/exhibits/${String(exhibit['id'])}`, exhibit)),
+    ...listOf(reader, 'parts').flatMap((part) =>
+      inside(part, `/case/parts/${String(part['id'])}`, { ...part, kind: 'part', is: part['kind'] ?? '' }),
+    ),
+  ];
   return marks.sort((a, b) => (a.at < b.at ? -1 : 1));
 }
 
@@ -66,6 +77,10 @@ function toMark(at: string, place: string, exhibit: Tree, key: string): Mark {
     const columns = ((exhibit['table'] as Tree)['columns'] ?? []) as readonly Tree[];
     const unit = String(columns[Number(key)]?.['unit'] ?? '');
     return { place, at, of, kind: CELL_KINDS[unit] ?? 'ratio', unit, cell };
+  }
+  if (of === 'part' && key === 'measured') {
+    const [kind, unit] = MEASURED_OF[String(exhibit['is'])] ?? FARADS;
+    return { place, at, of, kind, unit, cell };
   }
   const inPin = place.includes('/pin/') ? 'pin' : key;
   const [kind, unit] = OF_KIND[inPin] ?? OF_KIND[String(exhibit['quantity'])] ?? OF_KIND[of] ?? VOLTS;

@@ -1,11 +1,11 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { ASK_WORDS, BENCH_WORDS, OTHER_WORDS } from '../../present/words/bench-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
-import { AskPanel, ChosenLine } from './ask-panel.tsx';
+import { AskPanel, ChosenLine, useAskAtHand } from './ask-panel.tsx';
 import { chosenFor, openAsks } from './ask-state.ts';
 import { beep } from './bench-signal.ts';
 import { BigField } from './big-field.tsx';
@@ -13,6 +13,7 @@ import { type Entered, isCrossed, stopsOf } from './crossed-stop.ts';
 import { findMarks } from './marks.ts';
 import { NumberPad, typedOn } from './number-pad.tsx';
 import { MarkList, StopLines } from './side-panel.tsx';
+import { StatePanel, type Why } from './state-panel.tsx';
 import type { Ask, Given, NumberEntry } from './task/task.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useHands, withUnit } from './use-hands.ts';
@@ -25,6 +26,8 @@ export interface Typed {
   readonly other?: Json;
 }
 
+const UNKNOWN_KEY = '?';
+const ABSENT_KEY = '-';
 const MOST_STOPS = 3; // what can be read at a metre beside the entry
 
 /** One big number, with what it is taken under, the stop limits it may cross, and the keys. */
@@ -38,6 +41,7 @@ export function NumberView({
   watches,
   set,
   canMark,
+  takesStates = true,
   markOnly = false,
   target,
   above,
@@ -54,6 +58,8 @@ export function NumberView({
   /** What was set and is not typed here: the current of a sweep, in ampere. */
   set?: Entered;
   canMark: boolean;
+  /** Whether it may stand in the case that there is no number, and why. */
+  takesStates?: boolean;
   /** The cover is off and it is live: nothing is typed. */
   markOnly?: boolean;
   target: number | null;
@@ -67,6 +73,8 @@ export function NumberView({
   const { chosen, choose, text, onOther } = hands;
   const live = hands.live || markOnly;
   const open = openAsks(asks, chosen, store);
+  const { ask, left } = useAskAtHand(asks);
+  const [why, setWhy] = useState<Why | 'not said' | null>(null);
   const unit = hands.unit(number.key, number.units);
   const otherUnit = other === undefined ? '' : hands.unit(other.key, other.units);
   const read = readAs(text, unit, number.kind);
@@ -100,7 +108,25 @@ export function NumberView({
   const settle = (): void => {
     for (const ask of asks) if (ask.everyTime === true) choose(ask.key, null);
   };
+  const keepState = (state: Json, words: string): void => {
+    hands.keep(changesFor({ text: '', value: state, otherText: '' }, given(state)), 'keep', words);
+    setWhy(null);
+    settle();
+  };
+  const mayState = takesStates && open.length === 0 && !live;
+  const typeIn = (typed: string): void => {
+    hands.type(typed);
+    if (mayState && !onOther && typed.trim() === UNKNOWN_KEY) {
+      hands.clear();
+      setWhy('unknown');
+    }
+  };
   const keep = (): void => {
+    if (mayState && text.trim() === ABSENT_KEY) {
+      hands.clear();
+      setWhy('absent');
+      return;
+    }
     if (needsOther && text.trim() !== '') {
       hands.turnTo(true);
       return;
@@ -125,17 +151,18 @@ export function NumberView({
     settle();
   };
   useBenchKeys({ space: mark, enter: keep, undo: () => void store.undo(), letters: {} });
-  const press = (key: string): void => hands.type(typedOn(onOther ? hands.other : text, key));
-  const first = open[0];
+  const press = (key: string): void => typeIn(typedOn(onOther ? hands.other : text, key));
   return (
     <>
       <section className="bench-entry">
         {above}
-        {first !== undefined ? (
+        {ask !== undefined ? (
           <>
             <ChosenLine asks={asks} />
-            <AskPanel ask={first} left={open.length} />
+            <AskPanel key={ask.key} ask={ask} left={left} />
           </>
+        ) : why !== null ? (
+          <StatePanel what={what} first={why === 'not said' ? null : why} onKeep={keepState} onLeave={() => setWhy(null)} />
         ) : (
           <>
             <ChosenLine asks={asks} />
@@ -151,6 +178,7 @@ export function NumberView({
                 focused={!onOther}
                 value={text}
                 small={false}
+                onType={typeIn}
               />
             )}
             {other !== undefined && !live && (
@@ -163,9 +191,17 @@ export function NumberView({
                 focused={onOther}
                 value={hands.other}
                 small
+                onType={typeIn}
               />
             )}
-            <p className="was">{was}</p>
+            <p className="was">
+              {was}
+              {mayState && (
+                <button type="button" className="plain" onClick={() => setWhy('not said')}>
+                  {BENCH_WORDS.noNumberKey}
+                </button>
+              )}
+            </p>
           </>
         )}
         <p className="said" role="status">
@@ -181,7 +217,7 @@ export function NumberView({
         {watches === null ? null : <StopLines stops={stops} entered={entered} most={MOST_STOPS} />}
         <MarkList />
       </aside>
-      {first === undefined && !live && <NumberPad onKey={press} bound={number.kind === 'resistance' && !onOther} />}
+      {ask === undefined && why === null && !live && <NumberPad onKey={press} bound={number.kind === 'resistance' && !onOther} />}
       <ActRow onMark={mayMark ? mark : null} markNumber={marks + 1} target={target}>
         <KeepKey
           words={text.trim() === '' ? 'Keep' : `Keep ${withUnit(text, unit)}`}

@@ -8,7 +8,6 @@ import { exhibitsOf, isOpen, keepInside } from './task/task.ts';
 /** What is not measured any more, and why it was left. */
 export interface LeftOut {
   readonly measure: string;
-  readonly words: string;
   readonly reason: string;
 }
 
@@ -34,7 +33,7 @@ const shortOfEachPort: Leave = (reader, gone) => {
   return changes;
 };
 
-/** Where a measurement that can never be taken again is kept as such; those without a place of their own stand in the note. */
+/** Fields that show at their own place what can never be read now. Every measurement stands with the event besides, with its reason. */
 const LEAVE: Readonly<Record<string, readonly Leave[]>> = {
   touchBothWays: [asExhibit('touch', { quantity: 'touchCurrentRms' }, (value) => ({ value }))],
   plugDischarge: [asExhibit('touch', { quantity: 'pinsAfterUnplugging' }, (value) => ({ value, after: '2 s' }))],
@@ -47,8 +46,8 @@ const LEAVE: Readonly<Record<string, readonly Leave[]>> = {
 /** The sample goes past a point of no return: what happened with its reasons, and what can never be read now, as one step. */
 export function passPoint(reader: CaseReader, point: Point, left: readonly LeftOut[], at: string): readonly Change[] {
   const id = newItemId(WHAT[point] ?? 'event');
-  const note = left.map(({ words, reason }) => `${words}: ${reason}`).join('; ');
-  const event = { id, at, what: WHAT[point] ?? '', ...(note === '' ? {} : { note }) };
+  const leftOut = left.map(({ measure, reason }) => ({ id: newItemId('left'), measure, because: reason }));
+  const event = { id, at, what: WHAT[point] ?? '', ...(leftOut.length === 0 ? {} : { leftOut }) };
   const changes: Change[] = [{ at: `/case/events/${id}`, to: event }];
   const gone: Json = { state: 'cannotNow', since: id };
   for (const { measure } of left) for (const leave of LEAVE[measure] ?? []) changes.push(...leave(readerAfter(reader, changes), gone));

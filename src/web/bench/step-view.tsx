@@ -3,7 +3,7 @@ import { Link } from '../part/link.tsx';
 import { toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
-import { AskPanel, ChosenLine } from './ask-panel.tsx';
+import { AskPanel, ChosenLine, useAskAtHand } from './ask-panel.tsx';
 import { openAsks } from './ask-state.ts';
 import { BeforeSheet } from './before-sheet.tsx';
 import type { DayStep } from './day-order.ts';
@@ -85,15 +85,15 @@ function Shut({ live }: { live: boolean }) {
 function BeforePower({ asks }: { asks: readonly Ask[] }) {
   const { store } = useOpenPage();
   const { setLive, chosen } = useHands();
-  const open = openAsks(asks, chosen, store);
-  const [first] = open;
+  const { ask, left } = useAskAtHand(asks);
+  const [first] = openAsks(asks, chosen, store);
   const on = (): void => setLive(true);
   useBenchKeys({ space: () => undefined, enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
     <>
       <section className="bench-entry">
         <ChosenLine asks={asks} />
-        {first === undefined ? <p className="locked">{BENCH_WORDS.connect}</p> : <AskPanel ask={first} left={open.length} />}
+        {ask === undefined ? <p className="locked">{BENCH_WORDS.connect}</p> : <AskPanel key={ask.key} ask={ask} left={left} />}
       </section>
       <aside className="beside">
         <MarkList />

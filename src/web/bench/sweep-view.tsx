@@ -182,6 +182,7 @@ function Rows({ sweep }: { sweep: Tree }) {
       watches="outputVoltage"
       set={{ outputCurrent: amps }}
       canMark
+      takesStates={false}
       markOnly={!covered}
       target={isRefusal(dwell) ? null : dwell.value}
       was={<LastRows sweep={sweep} />}

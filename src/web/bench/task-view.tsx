@@ -3,11 +3,13 @@ import { PICK_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
-import { AskPanel, ChosenLine } from './ask-panel.tsx';
+import { AskPanel, ChosenLine, useAskAtHand } from './ask-panel.tsx';
 import { chosenFor, openAsks } from './ask-state.ts';
 import type { Tree } from './day-order.ts';
+
 import { findMarks } from './marks.ts';
 import { NumberView } from './number-view.tsx';
+import { pickText } from './pick-text.ts';
 import { MarkList } from './side-panel.tsx';
 import type { Task } from './task/task.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
@@ -34,6 +36,7 @@ export function NumberTask({ task }: { task: Extract<Task, { entry: 'number' }> 
       level={null}
       watches={WATCHES[task.id] ?? null}
       canMark={step?.open !== 'live' || live}
+      takesStates={task.other?.needed !== true}
       target={null}
       changesFor={(_typed, given) => task.keep(store, given)}
     />
@@ -76,6 +79,7 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
   useSnapshot();
   const hands = useHands();
   const open = openAsks(task.asks, hands.chosen, store)[0];
+  const { ask, left } = useAskAtHand(task.asks);
   const kept = task.kept(store) as readonly Tree[];
   const made = kept.reduce((sum, tries) => sum + Number(tries['made'] ?? 0), 0);
   const failed = kept.reduce((sum, tries) => sum + Number(tries['failed'] ?? 0), 0);
@@ -89,8 +93,8 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
     <>
       <section className="bench-entry">
         <ChosenLine asks={task.asks} />
-        {open !== undefined ? (
-          <AskPanel ask={open} left={openAsks(task.asks, hands.chosen, store).length} />
+        {ask !== undefined ? (
+          <AskPanel key={ask.key} ask={ask} left={left} />
         ) : (
           <>
             <p className="bench-what">{TASK_WORDS[task.id]?.what ?? task.id}, tries made</p>
@@ -119,10 +123,6 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
       </ActRow>
     </>
   );
-}
-
-export function pickText(key: string): string {
-  return PICK_WORDS[key] ?? choiceWords(key);
 }
 
 /** What is kept, in words: a reading, a state with its reason, tries. */

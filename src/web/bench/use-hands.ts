@@ -28,6 +28,9 @@ export interface Hands {
   readonly goToTask: (id: string) => void;
   readonly chosen: Readonly<Record<string, string>>;
   readonly choose: (key: string, value: string | null) => void;
+  /** An ask that is shown although it is answered, to answer it anew. */
+  readonly asking: string | null;
+  readonly askAgain: (key: string | null) => void;
   readonly text: string;
   readonly other: string;
   readonly onOther: boolean;
@@ -69,6 +72,7 @@ export function useMakeHands(): Hands {
   const at = useMemo(() => parseAt(screen['bench-at']), [screen]);
   const chosen = useMemo(() => JSON.parse(screen['bench-chosen'] ?? '{}') as Record<string, string>, [screen]);
   const [typed, setTyped] = useState({ text: '', other: '', onOther: false });
+  const [asking, askAgain] = useState<string | null>(null);
   const [units, setUnits] = useState<Readonly<Record<string, number>>>({});
   const [trouble, say] = useState('');
   const [kept, setKept] = useState<Kept | null>(null);
@@ -98,16 +102,21 @@ export function useMakeHands(): Hands {
       store.setScreen('bench-at', to.is === 'day' ? null : `${to.is}:${to.id}`);
       store.setScreen('bench-task', null);
       setFilling(null);
+      askAgain(null);
       clear();
     },
     task: screen['bench-task'] ?? null,
     goToTask: (id) => {
       store.setScreen('bench-task', id);
       setFilling(null);
+      askAgain(null);
       clear();
     },
     chosen,
+    asking,
+    askAgain,
     choose: (key, value) => {
+      if (value !== null) askAgain(null);
       const { [key]: _old, ...others } = chosen;
       store.setScreen('bench-chosen', JSON.stringify(value === null ? others : { ...others, [key]: value }));
     },

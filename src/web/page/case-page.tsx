@@ -18,6 +18,7 @@ import { ChapterPage } from './chapter-page.tsx';
 import { FilesPage } from './files-page.tsx';
 import { chapterOfPlace, findField } from './find-field.ts';
 import { JudgementPage } from './judgement-page.tsx';
+import { PublishPage } from './publish-page.tsx';
 import { SamplePage } from './sample-page.tsx';
 
 type Forms = { readonly case: FormNode; readonly reading: FormNode };
@@ -145,6 +146,7 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
           {chapter === 'sample' && <SamplePage />}
           {chapter === 'files' && <FilesPage />}
           {chapter === 'judgement' && <JudgementPage origin={origin} setOrigin={setOriginFrom(openOrigin, closeOrigin)} />}
+          {chapter === 'publish' && <PublishPage />}
         </main>
         <VerdictColumn selected={selected} onSelect={setSelected} />
         {finding && <FindList onClose={() => setFinding(false)} onFinding={setSelected} />}

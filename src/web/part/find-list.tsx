@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { PUBLISH_WORDS } from '../../present/words/publish-words.ts';
 import { go, toBenchPath, toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { CHAPTER_KEYS, KEYS_OFF } from '../state/use-keys.ts';
@@ -36,6 +37,7 @@ export function FindList({ onClose, onFinding }: { onClose: () => void; onFindin
     { words: 'Sample and bench', kind: 'chapter', key: keyOf('sample'), act: () => go(toCasePath(id, 'sample')) },
     { words: 'Photos and files', kind: 'chapter', key: keyOf('files'), act: () => go(toCasePath(id, 'files')) },
     { words: 'What to measure next', kind: 'chapter', key: 'n', act: () => go(toCasePath(id, 'judgement')) },
+    { words: PUBLISH_WORDS.title, kind: 'chapter', key: keyOf('publish'), act: () => go(toCasePath(id, 'publish')) },
     { words: 'At the bench', kind: 'action', key: 'b', act: () => go(toBenchPath(id)) },
     { words: 'Undo', kind: 'action', key: 'Ctrl Z', act: () => void store.undo() },
     { words: 'Redo', kind: 'action', key: 'Ctrl Shift Z', act: () => void store.redo() },

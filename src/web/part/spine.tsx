@@ -1,3 +1,4 @@
+import { PUBLISH_WORDS } from '../../present/words/publish-words.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { toCasePath } from '../state/route.ts';
 import { Caution } from './caution.tsx';
@@ -24,6 +25,7 @@ export function Spine({ id, view, current }: { id: string; view: WorkspaceView; 
         ))}
         <Chapter id={id} chapter="files" title="Photos and files" current={current} />
         <Chapter id={id} chapter="judgement" title="Judgement" current={current} count={view.next.length} />
+        <Chapter id={id} chapter="publish" title={PUBLISH_WORDS.title} current={current} />
       </ol>
       <Caution />
     </nav>

@@ -26,6 +26,7 @@ export const CHAPTER_KEYS: Readonly<Record<string, string>> = {
   i: 'circuit',
   p: 'files',
   j: 'judgement',
+  u: 'publish',
 };
 
 const AFTER_G_MS = 1500;

@@ -2,7 +2,7 @@ import type { Json } from '../../../app/casebook/change.ts';
 import { newExhibit } from '../../part/new-exhibit.ts';
 import { newItemId } from '../../state/place-parts.ts';
 import type { Tree } from '../day-order.ts';
-import { AGAINST, DRAWS, INSIDE_PLACE, MAINS_VOLTAGE, PLACE, PORT, PROBED, SUPPLY } from './asks.ts';
+import { AGAINST, DRAWS, INSIDE_PLACE, loadsOf, MAINS_VOLTAGE, PLACE, PORT, PROBED, SUPPLY } from './asks.ts';
 import { type Ask, choices, chosenOf, exhibitsOf, type Given, NOT_LOOKED, type Task } from './task.ts';
 
 const BY: Ask = { key: 'by', options: choices('contact', 'infrared') };
@@ -10,13 +10,7 @@ const MS_PER_MINUTE = 60_000;
 
 /** Under which conditions heat was read: without load, mains, cover and minutes it compares with nothing. */
 function underOf({ chosen }: Given, cover: 'closed' | 'open'): Tree {
-  const { draws, port } = chosen;
-  const load = draws === 'open' || draws === 'short' ? { state: draws } : draws;
-  return {
-    ...chosenOf(chosen, 'mains'),
-    cover,
-    ...(load === undefined || port === undefined ? {} : { loads: [{ port, draws: load }] }),
-  };
+  return { ...chosenOf(chosen, 'mains'), cover, ...loadsOf(chosen) };
 }
 
 /** A time as "2026-03-04T10:31:05" in milliseconds; both ends of a difference are the same bench's clock. */

@@ -18,6 +18,21 @@ export interface Ask {
   readonly not?: string;
   /** Asked again for every reading: what changes from one to the next. */
   readonly everyTime?: true;
+  /** Something that is not on the list yet can be named where it is asked for. */
+  readonly names?: NewNames;
+  /** Asked for although nothing is on the list: there is nothing that any unit has. */
+  readonly needsName?: true;
+}
+
+/** What can be named at the bench: the list it joins, and what it can be, one key each. */
+export interface NewNames {
+  readonly list: 'conductors' | 'places' | 'parts' | 'ports';
+  readonly as: readonly NewKind[];
+}
+export interface NewKind {
+  /** Key of its words. */
+  readonly key: string;
+  readonly item: Tree;
 }
 
 export interface NumberEntry {

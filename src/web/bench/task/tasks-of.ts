@@ -3,6 +3,8 @@ import { BODY_TASKS } from './body-tasks.ts';
 import { COLD_TASKS } from './cold-tasks.ts';
 import { SOAK_TASKS, THERMAL_TASKS, WAVEFORM_TASKS } from './heat-tasks.ts';
 import { ADVERTISED_TASKS, EVENT_TASKS, HOT_TASKS, IDLE_TASKS, POWER_UP_TASKS } from './load-tasks.ts';
+import { PART_TASKS, WHOLE_TRANSFORMER_TASKS } from './part-tasks.ts';
+import { RIPPLE_TASK } from './ripple-task.ts';
 import type { Task } from './task.ts';
 import { PINS_TASKS, TOUCH_TASKS } from './touch-tasks.ts';
 
@@ -14,15 +16,16 @@ export const TASKS_OF: Readonly<Record<string, readonly Task[]>> = {
   touch: [...TOUCH_TASKS, ...IDLE_TASKS],
   advertised: ADVERTISED_TASKS,
   sweeps: [{ id: 'sweep', entry: 'sweep' }],
-  events: EVENT_TASKS,
+  events: [...EVENT_TASKS, RIPPLE_TASK],
   soak: SOAK_TASKS,
   hotAndShort: HOT_TASKS,
   pins: PINS_TASKS,
   // what the drop may have opened is tried again after it
   drop: [...DROP_TASKS, ...BODY_TASKS.filter(({ id }) => id === 'seamOpens' || id === 'livePartTouchable')],
   open: [{ id: 'residual', entry: 'residual' }],
-  board: BOARD_TASKS,
+  board: [...BOARD_TASKS, ...PART_TASKS],
   thermal: THERMAL_TASKS,
   waveforms: WAVEFORM_TASKS,
+  partsOff: [...WHOLE_TRANSFORMER_TASKS, ...PART_TASKS],
   transformer: [{ id: 'turns', entry: 'turns' }],
 };
