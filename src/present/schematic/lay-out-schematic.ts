@@ -144,7 +144,9 @@ function withWires(
   const early: string[] = [];
   let routed = route(nets, boxes, walls, page);
   for (let again = 0; routed.named.length > 0 && again < MOST_TRIES; again += 1) {
-    for (const { net } of routed.named) if (!early.includes(net)) early.unshift(net); // what found no way goes first the next time
+    const late = routed.named.map(({ net }) => net).filter((net) => !early.includes(net));
+    if (late.length === 0) break; // the same order would find the same ways
+    for (const net of late) if (!early.includes(net)) early.unshift(net); // what found no way goes first the next time
     const other = route(nets, boxes, walls, page, early);
     if (other.named.length < routed.named.length || other.named.length === 0) routed = other;
   }
