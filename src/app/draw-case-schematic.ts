@@ -1,18 +1,15 @@
 import { barrierWays } from '../core/circuit/path/barrier-ways.ts';
 import { recognise } from '../core/circuit/recognise/recognise.ts';
-import type { Case } from '../core/evidence/case.ts';
 import type { Part } from '../core/evidence/sample.ts';
 import type { Assessment } from '../core/result/assessment.ts';
 import { openBench } from '../core/working/bench/bench.ts';
 import { findRead } from '../core/working/bench/open-value.ts';
 import { tracedCircuit } from '../core/working/circuit/traced-circuit.ts';
-import type { Markup } from '../present/markup/markup.ts';
 import { drawSchematic } from '../present/schematic/draw-schematic.ts';
-import type { Point } from '../present/schematic/geometry.ts';
 import { layOutSchematic } from '../present/schematic/lay-out-schematic.ts';
 import type { PartMark } from '../present/schematic/part-mark.ts';
 import { partOfField } from '../present/schematic/part-of-field.ts';
-import { toSchematicInput, type Zone } from '../present/schematic/schematic-input.ts';
+import { toSchematicInput } from '../present/schematic/schematic-input.ts';
 import {
   MAINS_SIDE_WORDS,
   MARK_WORDS,
@@ -21,25 +18,7 @@ import {
   schematicSentence,
   TOUCHED_SIDE_WORDS,
 } from '../present/words/circuit-words.ts';
-
-/** Everything here can be copied to a worker thread. */
-export interface DrawOptions {
-  /** Corners of symbols moved by hand, by part. */
-  readonly moves?: ReadonlyMap<string, Point>;
-  /** Parts with a finding or a slip on them. */
-  readonly marks?: ReadonlyMap<string, PartMark>;
-  /** For a page on which parts and nets answer. */
-  readonly live?: boolean;
-}
-
-export interface DrawnCircuit {
-  readonly figure: Markup;
-  /** x of the barrier in the drawing; null where nothing crosses one. */
-  readonly barrier: number | null;
-  readonly places: readonly { readonly part: string; readonly zone: Zone; readonly at: Point }[];
-}
-
-export type DrawCircuit = (one: Case, options: DrawOptions) => Promise<DrawnCircuit | null>;
+import type { DrawCircuit } from './drawn-circuit.ts';
 
 /**
  * The schematic of a case's traced circuit; null where none was traced. Laying it out is slow beside judging, so it is done when it is drawn

@@ -1,5 +1,6 @@
 /** The work of the drawing thread. Nothing of a message is kept: the next one brings its own case. */
-import { type DrawnCircuit, type DrawOptions, drawCaseSchematic } from '../app/draw-case-schematic.ts';
+import { drawCaseSchematic } from '../app/draw-case-schematic.ts';
+import type { DrawnCircuit, DrawOptions } from '../app/drawn-circuit.ts';
 
 export interface DrawingMessage {
   readonly one: Parameters<typeof drawCaseSchematic>[0];

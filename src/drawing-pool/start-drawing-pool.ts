@@ -1,5 +1,5 @@
 import { Piscina } from 'piscina';
-import type { DrawCircuit, DrawnCircuit } from '../app/draw-case-schematic.ts';
+import type { DrawCircuit, DrawnCircuit } from '../app/drawn-circuit.ts';
 import type { DrawingMessage } from './run-drawing.ts';
 
 export interface DrawingPool {

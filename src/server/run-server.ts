@@ -5,7 +5,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { serve } from '@hono/node-server';
 import type { CasebookStore } from '../app/casebook/casebook-store.ts';
 import { createDesk } from '../app/casebook/create-desk.ts';
-import type { DrawCircuit } from '../app/draw-case-schematic.ts';
+import type { DrawCircuit } from '../app/drawn-circuit.ts';
 import { type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { TOKEN_QUERY } from './access.ts';
 import { createServer } from './create-server.ts';

@@ -5,7 +5,7 @@ import type { CircuitView } from '../../present/workspace/circuit-view.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import type { ViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import type { DrawnCircuit } from '../draw-case-schematic.ts';
+import type { DrawnCircuit } from '../drawn-circuit.ts';
 import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';
