@@ -1,60 +1,60 @@
 import { barrierWays } from '../core/circuit/path/barrier-ways.ts';
 import { recognise } from '../core/circuit/recognise/recognise.ts';
-import type { Case } from '../core/evidence/case.ts';
 import type { Part } from '../core/evidence/sample.ts';
 import type { Assessment } from '../core/result/assessment.ts';
 import { openBench } from '../core/working/bench/bench.ts';
 import { findRead } from '../core/working/bench/open-value.ts';
 import { tracedCircuit } from '../core/working/circuit/traced-circuit.ts';
-import type { Markup } from '../present/markup/markup.ts';
 import { drawSchematic } from '../present/schematic/draw-schematic.ts';
-import type { Point } from '../present/schematic/geometry.ts';
 import { layOutSchematic } from '../present/schematic/lay-out-schematic.ts';
+import type { PartMark } from '../present/schematic/part-mark.ts';
+import { partOfField } from '../present/schematic/part-of-field.ts';
 import { toSchematicInput } from '../present/schematic/schematic-input.ts';
 import {
-  FAILING_WORDS,
-  FAILS,
   MAINS_SIDE_WORDS,
+  MARK_WORDS,
+  partSpoken,
   returnText,
   schematicSentence,
   TOUCHED_SIDE_WORDS,
 } from '../present/words/circuit-words.ts';
+import type { DrawCircuit } from './drawn-circuit.ts';
 
 /**
  * The schematic of a case's traced circuit; null where none was traced. Laying it out is slow beside judging, so it is done when it is drawn
- * and never inside `assess`. `moves`: corners of symbols moved by hand, by part. `failing`: parts on which a
- * finding that fails hangs; they are marked.
+ * and never inside `assess`.
  */
-export async function drawCaseSchematic(
-  one: Case,
-  { moves = new Map(), failing = new Set() }: { moves?: ReadonlyMap<string, Point>; failing?: ReadonlySet<string> } = {},
-): Promise<Markup | null> {
+export const drawCaseSchematic: DrawCircuit = async (one, { moves = new Map(), marks = new Map(), live = false }) => {
   const bench = openBench(one, new Map());
   const traced = tracedCircuit(bench);
   if (traced === null) return null;
   const recognised = recognise(traced.circuit, traced.crossing);
-  const labels = new Map(one.parts.map((part) => [part.id, labelOf(part, failing.has(part.id))]));
+  const labels = new Map(one.parts.map((part) => [part.id, labelOf(part)]));
   const turns = new Map(one.parts.map((part) => [part.id, turnsOf(part)]));
-  const schematic = await layOutSchematic(toSchematicInput(recognised, labels, turns), moves);
+  const schematic = await layOutSchematic(toSchematicInput(recognised, labels, turns, marks), moves);
   const ways = new Set(barrierWays(traced.circuit, recognised.graph.sideOf).map(({ parts }) => parts.join('+')));
-  return drawSchematic(schematic, {
+  const figure = drawSchematic(schematic, {
     spoken: schematicSentence(traced.circuit.parts.length, ways.size),
     mainsWords: MAINS_SIDE_WORDS,
     touchWords: TOUCHED_SIDE_WORDS,
-    failing,
-    failingWords: failing.size === 0 ? null : FAILING_WORDS,
+    markWords: MARK_WORDS,
     returnWords: (net) => returnText(schematic.netNames.get(net) ?? net),
+    ...(live
+      ? { live: { partWords: (part: string) => partSpoken(labels.get(part) ?? [part], recognised.jobs.get(part)?.job, marks.get(part)) } }
+      : {}),
   });
-}
+  const places = schematic.parts.map(({ part, zone, at }) => ({ part: part.id, zone, at }));
+  return { figure, barrier: schematic.barrier, places };
+};
 
 const LONGEST_LINE = 14; // letters beside a symbol; longer texts stand in the table
 
 /** Reference, value or marking, then the rating that matters. */
-function labelOf(part: Part, fails: boolean): string[] {
+function labelOf(part: Part): string[] {
   const value = findRead<string>(part.value) ?? findRead<string>(part.marking) ?? '';
   const voltage = findRead<string>(part.rating?.voltage) ?? '';
   const rating = [voltage, findRead<string>(part.safetyClass) ?? ''].filter((one) => one !== '').join(' ');
-  return [fails ? `${part.ref} ${FAILS}` : part.ref, cut(value), cut(rating)];
+  return [part.ref, cut(value), cut(rating)];
 }
 
 function cut(text: string): string {
@@ -70,8 +70,21 @@ function turnsOf({ windings }: Part): ReadonlyMap<string, string> {
   );
 }
 
-/** Parts whose fields decide a finding that fails. */
-export function failingParts({ findings }: Pick<Assessment, 'findings'>): Set<string> {
-  const fields = findings.filter(({ outcome }) => outcome === 'fail').flatMap((finding) => finding.fields);
-  return new Set(fields.flatMap((field) => /^\/parts\/([^/]+)\//.exec(field)?.[1] ?? []));
+const SLIP = 'slip-'; // how keys of warnings about the trace begin
+
+/** The worst of what is said about each part: findings that its fields decide, slips of the trace. */
+export function partMarks({ findings, warnings }: Pick<Assessment, 'findings' | 'warnings'>): Map<string, PartMark> {
+  const of = (outcome: string): string[] => findings.filter((one) => one.outcome === outcome).flatMap(({ fields }) => fields);
+  const slips = warnings.filter(({ key }) => key.startsWith(SLIP)).map(({ at }) => at);
+  const marks = new Map<string, PartMark>();
+  const mark = (fields: readonly string[], as: PartMark): void => {
+    for (const field of fields) {
+      const part = partOfField(field);
+      if (part !== null && !marks.has(part)) marks.set(part, as);
+    }
+  };
+  mark(of('fail'), 'fail');
+  mark(of('inconclusive'), 'inconclusive');
+  mark(slips, 'slip');
+  return marks;
 }

@@ -84,10 +84,11 @@ function program(): Command {
     .command('schematic')
     .argument('<case>', CASE_ARGUMENT)
     .option(...CASEBOOK_OPTION)
-    .requiredOption('-o, --out <file>', 'SVG file to write')
-    .option('--dark', 'for a dark ground')
+    .requiredOption('-o, --out <file>', 'SVG file to write; with a name in .html a sheet that a browser prints')
+    .option('--dark', 'SVG for a dark ground')
+    .option('--paper <size>', 'of the sheet: A4 or A3, lying', 'A4')
     .description('draw the traced circuit of a case')
-    .action(async (path: string, options: { out: string; dark?: boolean; casebook?: string }) =>
+    .action(async (path: string, options: { out: string; dark?: boolean; paper?: string; casebook?: string }) =>
       (await import('./command/schematic.ts')).schematic(path, options),
     );
   command

@@ -6,6 +6,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { serve } from '@hono/node-server';
 import type { CasebookStore } from '../app/casebook/casebook-store.ts';
 import { createDesk } from '../app/casebook/create-desk.ts';
+import type { DrawCircuit } from '../app/drawn-circuit.ts';
 import { type Refusal, refuse } from '../core/quantity/refusal.ts';
 import { TOKEN_QUERY } from './access.ts';
 import { createServer } from './create-server.ts';
@@ -31,12 +32,14 @@ export interface Starting {
   /** 0 asks for any free port. */
   readonly port: number;
   readonly host: string;
+  /** Draws a schematic; left out, it is drawn in the server's own thread. */
+  readonly draw?: DrawCircuit;
 }
 
 /** Starts the workspace. Beyond loopback nobody gets in without the token in the printed link. */
-export async function runServer({ store, pages, port, host }: Starting): Promise<Running | Refusal> {
+export async function runServer({ store, pages, port, host, draw }: Starting): Promise<Running | Refusal> {
   const now = (): string => new Date().toISOString();
-  const desk = createDesk(store, { now, newId: randomUUID });
+  const desk = createDesk(store, { now, newId: randomUUID, ...(draw === undefined ? {} : { draw }) });
   const open = host === LOOPBACK || host === 'localhost' || host === '::1';
   const token = open ? null : randomBytes(TOKEN_BYTES).toString('base64url');
   const hosts: string[] = [];

@@ -7,6 +7,7 @@ import './style/verdict.css';
 import './style/entry.css';
 import './style/casebook.css';
 import './style/bench.css';
+import './style/circuit.css';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('the page has no place for the workspace');

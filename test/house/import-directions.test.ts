@@ -16,6 +16,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'core/circuit': ['core/quantity', 'core/source', 'core/trace', 'core/uncertainty', 'core/formula', 'core/table', 'core/marking'],
   'core/solver': ['core/quantity', 'core/source', 'core/trace', 'core/formula', 'core/circuit'],
   'solver-pool': ['core/solver', 'core/quantity'],
+  'drawing-pool': ['app'],
   'core/evidence': ['core/quantity', 'core/source'],
   importer: ['core/quantity'],
   // slow results are worked out when somebody asks, never while judging: only app may call it
@@ -71,13 +72,26 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk'].map((name) => `app/casebook/${name}.ts`),
   ],
   // the command line chooses the concrete store
-  cli: ['app', 'present', 'store', 'server', 'importer', 'core/quantity', 'core/result', 'core/assess', 'core/marking', 'core/source'],
+  cli: [
+    'app',
+    'present',
+    'store',
+    'server',
+    'drawing-pool',
+    'importer',
+    'core/quantity',
+    'core/result',
+    'core/assess',
+    'core/marking',
+    'core/source',
+  ],
 };
 
 /** Packages from outside, by room: the core takes none that touches a disk, a clock or a network. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/solver': ['ml-matrix'],
   'solver-pool': ['piscina'],
+  'drawing-pool': ['piscina'],
   'core/evidence': ['zod', 'fastest-levenshtein'],
   'core/fit': ['ml-levenberg-marquardt', 'ml-matrix'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawCaseSchematic, failingParts } from '../../src/app/draw-case-schematic.ts';
+import { drawCaseSchematic, partMarks } from '../../src/app/draw-case-schematic.ts';
 import { reportExtras } from '../../src/app/report-extras.ts';
 import { assess } from '../../src/core/assess/assess.ts';
 import { JOBS } from '../../src/core/circuit/recognise/job.ts';
@@ -53,20 +53,40 @@ describe('the schematic in the report', () => {
   it('stands in the chapter of the circuit with its sentence for ears, and marks the part on which a finding fails', async () => {
     const one = buildCase(traced({ 'F1: ': 'R1 10R: L, L1' }));
     const assessment = assess(one, new Map());
-    expect([...failingParts(assessment)]).toEqual(['r1']);
+    expect([...partMarks(assessment)].filter(([, mark]) => mark === 'fail')).toEqual([['r1', 'fail']]);
     const page = renderReport(assessment, await reportExtras(one, assessment));
     expect(page).toContain('aria-label="Schematic as traced: 19 parts, 3 ways across the barrier"');
     expect(page).toMatch(/<g class="part failing" data-part="r1">/);
-    expect(page).toContain('× a finding fails on it');
+    expect(page).toMatch(/<g class="mark"><path class="m-fail[^>]*><\/g><text[^>]*>a finding fails on it</);
     expect(page.indexOf('What each part is there for')).toBeLessThan(page.indexOf('class="sch"'));
   });
 
   it('text of a case stays text', async () => {
     const patch = withParts(traced(), { r7: { ref: '<b onload=x>' } });
     const one = buildCase(patch);
-    const figure = await drawCaseSchematic(one);
-    expect(figure?.markup).toContain('&lt;b onload=x&gt;');
-    expect(figure?.markup).not.toContain('<b onload');
+    const drawn = await drawCaseSchematic(one, { live: true });
+    expect(drawn?.figure.markup).toContain('&lt;b onload=x&gt;');
+    expect(drawn?.figure.markup).not.toContain('<b onload');
+  });
+
+  it('marks a part whose trace is probably a slip in a shape of its own, and explains only the marks that stand in it', async () => {
+    const one = buildCase(traced({ 'D3: ': 'D3: OUT+, SEC' }));
+    const marks = partMarks(assess(one, new Map()));
+    expect(marks.get('d3')).toBe('slip');
+    const { markup } = (await drawCaseSchematic(one, { marks: new Map([['d3', 'slip']]) }))!.figure;
+    expect(markup.match(/class="m-slip"/g)).toHaveLength(2); // beside D3, and in the line below
+    expect(markup).toContain('probably a slip of the trace');
+    expect(markup).not.toContain('a finding fails on it');
+  });
+
+  it('on a page that answers every part is a button that says what it is there for; on paper it is one picture', async () => {
+    const one = buildCase(traced());
+    const live = (await drawCaseSchematic(one, { live: true }))!.figure.markup;
+    expect(live.match(/role="button"/g)).toHaveLength(19);
+    expect(live).toContain('aria-label="R8, 10k, 1 %: lower part of the divider that sets the output"'.replace(', 1 %', ''));
+    const still = (await drawCaseSchematic(one, {}))!.figure.markup;
+    expect(still).not.toContain('role="button"');
+    expect(still).toContain('role="img"');
   });
 
   it('a case without a trace has none', async () => {

@@ -12,6 +12,7 @@ import { unjoined, whatIsWrong } from './what-is-wrong.ts';
 
 const CIRCUITS = 200;
 const BATCH = 25;
+const HANDS = 12;
 const SLOW_MS = 120_000; // a batch on a busy machine
 
 function inputOf(circuit: Circuit, crossing: ReadonlySet<string> = new Set()) {
@@ -73,6 +74,46 @@ describe('a drawing of a real circuit', () => {
       expect(after.parts.find(({ part }) => part.id === 'r2')!.at).toEqual({ x: put.x, y: Math.round(put.y / 10) * 10 });
       expect(after.parts.find(({ part }) => part.id === 'r7')!.at.x).toBeGreaterThan(after.barrier!);
       expect(unjoined(after)).toEqual([]);
+    },
+    SLOW_MS,
+  );
+});
+
+describe('a drawing that a hand has been at', () => {
+  it.each(Array.from({ length: HANDS }, (_, number) => number))(
+    'keeps every rule of a drawing whatever was moved where: circuit %i',
+    async (number) => {
+      const input = inputOf(randomCircuit(number));
+      const before = await layOutSchematic(input);
+      // every third part onto the place of another one, of its own side or not
+      const moves = new Map(
+        before.parts.flatMap(({ part }, index) =>
+          index % 3 === 0 ? [[part.id, before.parts[(index * 7 + number) % before.parts.length]!.at] as const] : [],
+        ),
+      );
+      const after = await layOutSchematic(input, moves);
+      expect([...whatIsWrong(after), ...unjoined(after)]).toEqual([]);
+    },
+    SLOW_MS,
+  );
+
+  it(
+    'leaves a moved part of the output side at its distance from the barrier when the mains side grows',
+    async () => {
+      const lines = INVENTED_CIRCUITS[0]!.lines;
+      const far = { x: 900, y: 500 };
+      const placed = async (text: string): Promise<{ from: number; y: number; barrier: number }> => {
+        const { circuit, crossing } = toCircuit(parseTrace(text).trace);
+        const { parts, barrier } = await layOutSchematic(inputOf(circuit, crossing), new Map([['r7', far]]));
+        const { at } = parts.find(({ part }) => part.id === 'r7')!;
+        return { from: at.x - barrier!, y: at.y, barrier: barrier! };
+      };
+      const [small, large] = [
+        await placed(lines),
+        await placed(`${lines}\nL7 (inductor): HV+, HVX\nC77 (film) 10nF: HVX, HVY\nR77 1k: HVY, HV-\n`),
+      ];
+      expect(large.barrier).not.toBe(small.barrier);
+      expect([large.from, large.y]).toEqual([small.from, small.y]);
     },
     SLOW_MS,
   );

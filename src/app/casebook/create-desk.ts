@@ -6,10 +6,14 @@ import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/r
 import type { Assessment } from '../../core/result/assessment.ts';
 import { digestOf } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
+import { HAND_MOVES_KEY, parseHandMoves } from '../../present/schematic/hand-moves.ts';
 import { fieldText } from '../../present/words/field-words.ts';
+import { toCircuitView } from '../../present/workspace/circuit-view.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
 import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
+import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { reportExtras } from '../report-extras.ts';
 import { resultsOf } from '../results-of.ts';
@@ -42,8 +46,11 @@ interface OpenCase {
   recent: Revision[];
 }
 
-/** `now` answers the time in ISO 8601; `newId` a word that was never given before. */
-export function createDesk(store: CasebookStore, { now, newId }: { now: () => string; newId: () => string }): Desk {
+/** `now` answers the time in ISO 8601; `newId` a word that was never given before; `draw` may do its work elsewhere. */
+export function createDesk(
+  store: CasebookStore,
+  { now, newId, draw = drawCaseSchematic }: { now: () => string; newId: () => string; draw?: DrawCircuit },
+): Desk {
   const open = new Map<string, OpenCase>();
   const turns = new Map<string, Promise<unknown>>();
   const listeners = new Map<string, Set<(news: News) => void>>();
@@ -190,6 +197,10 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     };
   }
 
+  async function movesOf(id: string): Promise<ReturnType<typeof parseHandMoves>> {
+    return parseHandMoves((await store.cases.readScreen(id))[HAND_MOVES_KEY]);
+  }
+
   return {
     open: (id) =>
       inTurn(id, async () => {
@@ -265,8 +276,20 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
       // drawing takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      const { schematic } = await reportExtras(here.one, here.assessment);
-      return { lines: circuitLines(here.one), svg: schematic?.markup ?? null };
+      const moves = await movesOf(id);
+      const drawn = await draw(here.one, { moves, marks: partMarks(here.assessment), live: true });
+      return {
+        lines: circuitLines(here.one),
+        view: toCircuitView(here.one, here.assessment),
+        drawing: drawn === null ? null : { svg: drawn.figure.markup, barrier: drawn.barrier, places: drawn.places },
+      };
+    },
+    async drawing(id) {
+      const here = await standing(id);
+      if (isRefusal(here)) return here;
+      const drawn = await draw(here.one, { moves: await movesOf(id), marks: partMarks(here.assessment) });
+      if (drawn === null) return refuse('no-circuit', id, 'a case whose parts have pins on common nets', { place: '/parts' });
+      return { figure: drawn.figure, about: here.assessment.case };
     },
     trace: (id, { by, base, step, text }) =>
       inTurn(id, async () => {
@@ -279,7 +302,7 @@ export function createDesk(store: CasebookStore, { now, newId }: { now: () => st
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment));
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw }));
     },
     listen(id, heard) {
       const all = listeners.get(id) ?? new Set();

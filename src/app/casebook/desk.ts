@@ -1,8 +1,11 @@
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Assessment } from '../../core/result/assessment.ts';
+import type { Markup } from '../../present/markup/markup.ts';
+import type { CircuitView } from '../../present/workspace/circuit-view.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import type { ViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
+import type { DrawnCircuit } from '../drawn-circuit.ts';
 import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';
@@ -21,8 +24,10 @@ export interface Desk {
   /** A published state judged again: the same tool gives the same bytes. */
   assessRevision(id: string, revision: number): Promise<Assessment | Refusal>;
   origin(id: string, step: string): Promise<Origin | Refusal>;
-  /** The traced circuit: its lines, and its schematic as a drawing of our own making; null where none was traced. */
-  circuit(id: string): Promise<{ readonly lines: string; readonly svg: string | null } | Refusal>;
+  /** The traced circuit: its lines, what is known of its parts and nets, and its schematic; null where too little was traced for one. */
+  circuit(id: string): Promise<CircuitAtDesk | Refusal>;
+  /** The schematic alone, for a file or for paper. */
+  drawing(id: string): Promise<{ readonly figure: Markup; readonly about: Assessment['case'] } | Refusal>;
   /** Takes circuit lines into the case; lines that cannot be read come back, the others count. */
   trace(
     id: string,
@@ -36,6 +41,13 @@ export interface Desk {
   refresh(signal: AbortSignal): Promise<void>;
   /** Writes the summaries that are still owed. */
   settle(): Promise<void>;
+}
+
+export interface CircuitAtDesk {
+  readonly lines: string;
+  readonly view: CircuitView;
+  /** The drawing, the x of its barrier, and where the corner of each symbol lies in it. */
+  readonly drawing: (Omit<DrawnCircuit, 'figure'> & { readonly svg: string }) | null;
 }
 
 export interface CaseAtDesk {

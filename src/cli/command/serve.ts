@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { renderUnicodeCompact } from 'uqr';
 import { isRefusal, refuse } from '../../core/quantity/refusal.ts';
+import { startDrawingPool } from '../../drawing-pool/start-drawing-pool.ts';
 import { LOOPBACK, runServer, USUAL_PORT } from '../../server/run-server.ts';
 import { openCasebook } from '../../store/sqlite/open-casebook.ts';
 import { print, Refused } from '../output.ts';
@@ -16,9 +17,10 @@ export async function serve(options: { casebook: string; port?: string; host?: s
   const host = options.host ?? LOOPBACK;
   const store = await openCasebook(options.casebook, { access: 'write', make: true });
   if (isRefusal(store)) throw new Refused([store]);
-  const running = await runServer({ store, pages: PAGES, port, host });
+  const drawings = startDrawingPool();
+  const running = await runServer({ store, pages: PAGES, port, host, draw: drawings.draw });
   if (isRefusal(running)) {
-    await store.close();
+    await Promise.all([store.close(), drawings.close()]);
     throw new Refused([running]);
   }
   for (const link of running.links) print(`workspace at ${link}`);
@@ -30,6 +32,7 @@ export async function serve(options: { casebook: string; port?: string; host?: s
   print('Ctrl C stops it; everything entered is on the disk.');
   await untilStopped();
   await running.stop();
+  await drawings.close();
 }
 
 function untilStopped(): Promise<void> {

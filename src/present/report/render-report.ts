@@ -1,5 +1,4 @@
 import type { Assessment } from '../../core/result/assessment.ts';
-import { digestOfBytes } from '../../core/result/digest.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, joined, type Markup, NOTHING, verbatim } from '../markup/markup.ts';
 import { DECISION_RULE, INVENTED, ONE_SAMPLE } from '../words/fixed-sentences.ts';
@@ -14,6 +13,7 @@ import { setPortrait } from './portrait-section.ts';
 import { type ReportExtras, type Section, setSection } from './report-parts.ts';
 import { reportStyle } from './report-style.ts';
 import { setSources } from './sources-section.ts';
+import { policyFor } from './style-policy.ts';
 import { setUnexamined } from './unexamined-section.ts';
 import { setVerdict } from './verdict-section.ts';
 
@@ -62,15 +62,4 @@ function setHead({ case: about }: Assessment): Markup {
 /** A limit and a reading: the margin line as a sign. */
 function drawSign(): Markup {
   return html`<svg class="ml" width="18" height="18" viewBox="0 0 22 22" aria-hidden="true"><path class="limit" d="M11 1V21"/><path class="bad" d="M1 11H9"/><path class="good" d="M13 11H21"/><circle class="sign" cx="16.5" cy="11" r="3.4"/></svg>`;
-}
-
-/** Nothing but the one style with exactly these bytes, and fonts that are inside it. */
-function policyFor(style: string): string {
-  return `default-src 'none'; style-src 'sha256-${toBase64(digestOfBytes(new TextEncoder().encode(style)))}'; font-src data:; base-uri 'none'; form-action 'none'`;
-}
-
-function toBase64(hexadecimal: string): string {
-  const BASE = 16;
-  const bytes = hexadecimal.match(/../g)?.map((pair) => Number.parseInt(pair, BASE)) ?? [];
-  return btoa(String.fromCharCode(...bytes));
 }

@@ -11,7 +11,8 @@ export function reportStyle(runningHead: string): string {
   return `${fontFaces()}${SCREEN_CSS}${CHAPTERS_CSS}${FIGURE_CSS}${SCHEMATIC_CSS}${HALVES_CSS}${pageCss(runningHead)}`;
 }
 
-function fontFaces(): string {
+/** The fonts of report and page, inside the style itself. */
+export function fontFaces(): string {
   const WEIGHTS = '200 900';
   return FONT_FACES.map(
     ({ family, style, range, woff2 }) =>

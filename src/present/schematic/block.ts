@@ -1,6 +1,7 @@
 import type { CircuitPart } from '../../core/circuit/circuit.ts';
 import { windingOf } from '../../core/circuit/pin-names.ts';
 import { around, type Box, GRID, LINE, type Point, textWidth, upToGrid } from './geometry.ts';
+import { MARK_ROOM, type PartMark } from './part-mark.ts';
 import type { SchematicInput, Zone } from './schematic-input.ts';
 import { boxed, terminals } from './shape/boxed.ts';
 import { bridge, choke, type DrawnWinding, optocoupler, transformer } from './shape/many-ended.ts';
@@ -12,6 +13,8 @@ export interface Label {
   readonly box: Box;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly text: string;
+  /** Stands behind the text, inside the box. */
+  readonly mark?: PartMark;
 }
 
 /** A return drawn below a pin, or below the end of a short wire out of a pin at the side. */
@@ -76,7 +79,7 @@ export function toBlock(part: CircuitPart, input: SchematicInput, rankOf: RankOf
     if (net === null || !input.returns.has(net) || edge === 'top') return [];
     return [{ at: { x: x + EDGE_STEP[edge].dx * FOOT_STEPS * GRID, y }, pin: { x, y }, net }];
   });
-  const labels = placeLabels(shape, input.labels.get(part.id) ?? [part.ref]);
+  const labels = placeLabels(shape, input.labels.get(part.id) ?? [part.ref], input.marks.get(part.id));
   const symbol: Box = { x: 0, y: 0, width: shape.width, height: shape.height };
   const footed = new Set(feet.map(({ pin }) => `${pin.x} ${pin.y}`));
   const names = shape.pins.flatMap((pin) => {
@@ -112,24 +115,22 @@ export function toBlock(part: CircuitPart, input: SchematicInput, rankOf: RankOf
   };
 }
 
-/** Texts beside what has a pin above, on the side where no pin is; above everything else. */
-function placeLabels(shape: Shape, lines: readonly string[]): Label[] {
+/** Texts beside what has a pin above, on the side where no pin is; above everything else. The mark goes behind the first. */
+function placeLabels(shape: Shape, lines: readonly string[], mark: PartMark | undefined): Label[] {
   const has = (edge: Edge): boolean => shape.pins.some((pin) => pin.edge === edge);
   const texts = lines.filter((line) => line !== '');
   const top = Math.max(0, (shape.height - texts.length * LINE) / 2);
-  if (has('top')) {
-    const left = has('right') && !has('left');
-    return texts.map((text, index) => {
-      const width = textWidth(text);
-      const x = left ? -GAP - width : shape.width + GAP;
-      return { text, anchor: left ? 'end' : 'start', box: { x, y: top + index * LINE, width, height: LINE } };
-    });
-  }
-  return texts.map((text, index) => ({
-    text,
-    anchor: 'middle',
-    box: { x: (shape.width - textWidth(text)) / 2, y: (index - texts.length) * LINE - GAP, width: textWidth(text), height: LINE },
-  }));
+  const left = has('right') && !has('left');
+  return texts.map((text, index) => {
+    const own = index === 0 && mark !== undefined ? { mark } : {};
+    const width = textWidth(text) + (own.mark === undefined ? 0 : MARK_ROOM);
+    if (!has('top')) {
+      const box = { x: (shape.width - width) / 2, y: (index - texts.length) * LINE - GAP, width, height: LINE };
+      return { text, anchor: 'middle', box, ...own };
+    }
+    const box = { x: left ? -GAP - width : shape.width + GAP, y: top + index * LINE, width, height: LINE };
+    return { text, anchor: left ? 'end' : 'start', box, ...own };
+  });
 }
 
 function shapeOf(part: CircuitPart, zone: Zone, input: SchematicInput, rankOf: RankOf): Shape {

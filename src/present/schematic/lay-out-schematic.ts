@@ -1,6 +1,7 @@
 import { arrange } from './arrange.ts';
 import { type Block, toBlock } from './block.ts';
 import { around, type Box, GRID, moved, onGrid, type Point } from './geometry.ts';
+import { makeWay, onOwnSide } from './make-way.ts';
 import { ranksOf } from './rank.ts';
 import { route, type Terminal } from './route.ts';
 import type { PlacedPart, Schematic } from './schematic.ts';
@@ -12,7 +13,9 @@ const MARGIN = 30;
 
 /**
  * Lays a circuit out: mains at the left, output at the right, the barrier between them crossed only by the parts that cross it. Parts moved by
- * hand stand where they were put (`moves`: corner of the symbol, by part), on their own side; in the barrier column only their height counts.
+ * hand stand where they were put (`moves`: corner of the symbol, by part), on their own side, and the others make way; x counts from the left on
+ * the mains side and from the barrier on the other, so that a hand's work stays when the mains side grows; in the barrier column only the height
+ * counts.
  */
 export async function layOutSchematic(input: SchematicInput, moves: ReadonlyMap<string, Point> = new Map()): Promise<Schematic> {
   const rankOf = ranksOf(input);
@@ -43,8 +46,10 @@ async function layOut(
   const right = await arrange(of('output', 'across'), input, rankOf, 'output', air);
   const corners = joinSides(blocks, left, right);
   const barrier = barrierOf(blocks, corners);
+  const wanted = new Map(blocks.map((block) => [block.part.id, handMoved(block, corners.get(block.part.id)!, moves, barrier)]));
+  const settled = makeWay(blocks, wanted, new Set(moves.keys()), barrier);
   return withWires(
-    blocks.map((block) => place(block, handMoved(block, corners.get(block.part.id)!, moves, barrier))),
+    blocks.map((block) => place(block, settled.get(block.part.id)!)),
     input,
     barrier,
   );
@@ -91,10 +96,10 @@ function barrierOf(blocks: readonly Block[], corners: ReadonlyMap<string, Point>
 function handMoved(block: Block, corner: Point, moves: ReadonlyMap<string, Point>, barrier: number | null): Point {
   const wanted = moves.get(block.part.id);
   if (wanted === undefined) return corner;
-  const [x, y] = [onGrid(wanted.x) - block.symbolAt.x, onGrid(wanted.y) - block.symbolAt.y];
-  if (block.zone === 'across' || barrier === null) return { x: barrier === null ? x : corner.x, y };
-  const inside = block.zone === 'mains' ? Math.min(x, onGrid(barrier) - 2 * GRID - block.width) : Math.max(x, onGrid(barrier) + 2 * GRID);
-  return { x: inside, y };
+  const from = block.zone === 'output' && barrier !== null ? onGrid(barrier) : 0;
+  const [x, y] = [onGrid(wanted.x) + from - block.symbolAt.x, onGrid(wanted.y) - block.symbolAt.y];
+  if (barrier === null) return { x, y };
+  return block.zone === 'across' ? { x: corner.x, y } : { x: onOwnSide(block, x, barrier), y };
 }
 
 interface Placed extends PlacedPart {
@@ -144,7 +149,9 @@ function withWires(
   const early: string[] = [];
   let routed = route(nets, boxes, walls, page);
   for (let again = 0; routed.named.length > 0 && again < MOST_TRIES; again += 1) {
-    for (const { net } of routed.named) if (!early.includes(net)) early.unshift(net); // what found no way goes first the next time
+    const late = routed.named.map(({ net }) => net).filter((net) => !early.includes(net));
+    if (late.length === 0) break; // the same order would find the same ways
+    for (const net of late) if (!early.includes(net)) early.unshift(net); // what found no way goes first the next time
     const other = route(nets, boxes, walls, page, early);
     if (other.named.length < routed.named.length || other.named.length === 0) routed = other;
   }

@@ -103,13 +103,17 @@ class Field {
   private readonly columns: number;
   private readonly rows: number;
   private readonly blocked: Uint8Array;
-  private readonly lying: (string | undefined)[] = [];
-  private readonly standing: (string | undefined)[] = [];
+  /** Number of the net that runs through a cell; 0 for none. */
+  private readonly lying: Int32Array;
+  private readonly standing: Int32Array;
+  private readonly numbers = new Map<string, number>();
   private readonly pins = new Map<number, Terminal>();
   private readonly cost: Float64Array;
   private readonly before: Int32Array;
   /** Number of the search that last wrote a state, so that nothing has to be wiped in between. */
   private readonly stamp: Int32Array;
+  /** Number of the search in whose tree a cell last was. */
+  private readonly joined: Int32Array;
   private search = 0;
 
   constructor(page: Box, boxes: readonly Box[], walls: readonly number[]) {
@@ -119,14 +123,24 @@ class Field {
     this.rows = Math.ceil(page.height / GRID) + 2 * MARGIN + 2;
     const cells = this.columns * this.rows;
     this.blocked = new Uint8Array(cells);
+    this.lying = new Int32Array(cells);
+    this.standing = new Int32Array(cells);
     this.cost = new Float64Array(cells * STEPS.length);
     this.before = new Int32Array(cells * STEPS.length);
     this.stamp = new Int32Array(cells * STEPS.length);
+    this.joined = new Int32Array(cells);
     for (const { x, y, width, height } of boxes)
       for (let row = Math.floor(y / GRID); row <= Math.ceil((y + height) / GRID); row += 1)
         for (let column = Math.floor(x / GRID); column <= Math.ceil((x + width) / GRID); column += 1)
           this.block(column - this.left, row - this.top);
     for (const wall of walls) for (let row = 0; row < this.rows; row += 1) this.block(wall / GRID - this.left, row);
+  }
+
+  private numberOf(net: string): number {
+    const known = this.numbers.get(net);
+    if (known !== undefined) return known;
+    this.numbers.set(net, this.numbers.size + 1);
+    return this.numbers.size;
   }
 
   private block(column: number, row: number): void {
@@ -158,9 +172,11 @@ class Field {
 
   /** The cheapest way from a pin to any cell of the net's tree; null when there is none. States are cells with the direction of arrival. */
   find(net: string, from: Terminal, tree: ReadonlySet<number>): number[] | null {
+    const own = this.numberOf(net);
     const start = this.index(from) * STEPS.length + OUT[from.edge];
     const ahead = this.distanceTo(tree);
     this.search += 1;
+    for (const cell of tree) this.joined[cell] = this.search;
     this.cost[start] = 0;
     this.stamp[start] = this.search;
     this.before[start] = -1;
@@ -169,7 +185,7 @@ class Field {
     for (let state = queue.pop(); state !== null; state = queue.pop()) {
       const cell = Math.floor(state / STEPS.length);
       const direction = state % STEPS.length;
-      if (state !== start && tree.has(cell)) return this.unwind(state);
+      if (state !== start && this.joined[cell] === this.search) return this.unwind(state);
       for (let turn = 0; turn < STEPS.length; turn += 1) {
         if (state === start ? turn !== direction : (turn + 2) % STEPS.length === direction) continue;
         const { dx, dy } = STEPS[turn]!;
@@ -177,7 +193,7 @@ class Field {
         const row = Math.floor(cell / this.columns) + dy;
         if (column < 0 || row < 0 || column >= this.columns || row >= this.rows) continue;
         const next = row * this.columns + column;
-        const price = this.price(net, cell, next, turn, direction, tree);
+        const price = this.price(own, cell, next, turn, direction);
         if (price === null) continue;
         const sum = this.cost[state]! + price;
         const key = next * STEPS.length + turn;
@@ -208,26 +224,25 @@ class Field {
   }
 
   /** Of one step; null where it must not go. */
-  private price(net: string, cell: number, next: number, turn: number, direction: number, tree: ReadonlySet<number>): number | null {
+  private price(net: number, cell: number, next: number, turn: number, direction: number): number | null {
     const lies = turn % 2 === 0;
+    const joins = this.joined[next] === this.search;
     const pin = this.pins.get(next);
     if (pin !== undefined) {
       // only into a pin of this net, against the way it points
-      if (!tree.has(next) || (OUT[pin.edge] + 2) % STEPS.length !== turn) return null;
+      if (!joins || (OUT[pin.edge] + 2) % STEPS.length !== turn) return null;
     } else if (this.blocked[next] === 1) return null;
-    if (tree.has(next) && this.foreign(next, net)) return null; // no joint on a crossing
+    if (joins && this.foreign(next, net)) return null; // no joint on a crossing
     const [along, across] = lies ? [this.lying, this.standing] : [this.standing, this.lying];
-    if (along[next] !== undefined && along[next] !== net) return null;
-    const crosses = across[next] !== undefined && across[next] !== net;
+    if (along[next] !== 0 && along[next] !== net) return null;
+    const crosses = across[next] !== 0 && across[next] !== net;
     // no bend on a cell that another net crosses
     if (turn !== direction && this.foreign(cell, net)) return null;
     return 1 + (turn === direction ? 0 : BEND) + (crosses ? CROSSING : 0);
   }
 
-  private foreign(cell: number, net: string): boolean {
-    return (
-      (this.lying[cell] !== undefined && this.lying[cell] !== net) || (this.standing[cell] !== undefined && this.standing[cell] !== net)
-    );
+  private foreign(cell: number, net: number): boolean {
+    return (this.lying[cell] !== 0 && this.lying[cell] !== net) || (this.standing[cell] !== 0 && this.standing[cell] !== net);
   }
 
   private unwind(state: number): number[] {
@@ -238,14 +253,15 @@ class Field {
 
   /** Marks the cells of a path as taken and gives its straight pieces. */
   take(net: string, path: readonly number[]): (readonly [Point, Point])[] {
+    const own = this.numberOf(net);
     const points = path.map((cell) => this.point(cell));
     for (const [index, cell] of path.entries()) {
       const [here, prior, next] = [points[index]!, points[index - 1], points[index + 1]];
       const lies = [prior, next].some((other) => other !== undefined && other.y === here.y);
       const stands = [prior, next].some((other) => other !== undefined && other.x === here.x);
       const ends = index === 0 || index === path.length - 1;
-      if (lies || ends) this.lying[cell] = net;
-      if (stands || ends) this.standing[cell] = net;
+      if (lies || ends) this.lying[cell] = own;
+      if (stands || ends) this.standing[cell] = own;
     }
     const lines: (readonly [Point, Point])[] = [];
     let from = points[0]!;
@@ -259,48 +275,53 @@ class Field {
   }
 }
 
-/** The cheapest first; equal costs in the order they came, so that the same circuit gives the same wires. */
+/** The cheapest first; equal costs in the order they came, so that the same circuit gives the same wires. Three numbers an entry, side by side. */
 class Heap {
-  private readonly items: { state: number; cost: number; order: number }[] = [];
+  private readonly states: number[] = [];
+  private readonly costs: number[] = [];
+  private readonly orders: number[] = [];
   private count = 0;
 
   push(state: number, cost: number): void {
-    this.items.push({ state, cost, order: this.count++ });
-    for (let at = this.items.length - 1; at > 0; ) {
+    let at = this.states.length;
+    const order = this.count++;
+    this.put(at, state, cost, order);
+    while (at > 0) {
       const parent = (at - 1) >> 1;
-      if (!this.isBefore(at, parent)) break;
-      this.swap(at, parent);
+      if (!this.isBefore(cost, order, parent)) break;
+      this.put(at, this.states[parent]!, this.costs[parent]!, this.orders[parent]!);
       at = parent;
     }
+    this.put(at, state, cost, order);
   }
 
   pop(): number | null {
-    const top = this.items[0];
-    const last = this.items.pop();
-    if (top === undefined || last === undefined) return null;
-    if (this.items.length > 0) {
-      this.items[0] = last;
-      for (let at = 0; ; ) {
-        const [one, two] = [2 * at + 1, 2 * at + 2];
-        let least = at;
-        if (one < this.items.length && this.isBefore(one, least)) least = one;
-        if (two < this.items.length && this.isBefore(two, least)) least = two;
-        if (least === at) break;
-        this.swap(at, least);
-        at = least;
-      }
+    const top = this.states[0];
+    const state = this.states.pop();
+    const cost = this.costs.pop();
+    const order = this.orders.pop();
+    if (top === undefined || state === undefined || cost === undefined || order === undefined) return null;
+    const length = this.states.length;
+    if (length === 0) return top;
+    let at = 0;
+    for (let child = 1; child < length; child = 2 * at + 1) {
+      if (child + 1 < length && this.isBefore(this.costs[child + 1]!, this.orders[child + 1]!, child)) child += 1;
+      if (this.isBefore(cost, order, child)) break;
+      this.put(at, this.states[child]!, this.costs[child]!, this.orders[child]!);
+      at = child;
     }
-    return top.state;
+    this.put(at, state, cost, order);
+    return top;
   }
 
-  private isBefore(a: number, b: number): boolean {
-    const [one, two] = [this.items[a]!, this.items[b]!];
-    return one.cost < two.cost || (one.cost === two.cost && one.order < two.order);
+  private put(at: number, state: number, cost: number, order: number): void {
+    this.states[at] = state;
+    this.costs[at] = cost;
+    this.orders[at] = order;
   }
 
-  private swap(a: number, b: number): void {
-    const kept = this.items[a]!;
-    this.items[a] = this.items[b]!;
-    this.items[b] = kept;
+  private isBefore(cost: number, order: number, other: number): boolean {
+    const than = this.costs[other]!;
+    return cost < than || (cost === than && order < this.orders[other]!);
   }
 }

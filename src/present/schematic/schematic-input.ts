@@ -1,5 +1,6 @@
 import type { Circuit, CircuitPart, CircuitSide } from '../../core/circuit/circuit.ts';
 import type { Recognised } from '../../core/circuit/recognise/recognise.ts';
+import type { PartMark } from './part-mark.ts';
 
 export type Zone = 'mains' | 'across' | 'output';
 
@@ -13,6 +14,8 @@ export interface SchematicInput {
   readonly supplies: ReadonlySet<string>;
   /** Lines of text beside each part, by id: reference first. */
   readonly labels: ReadonlyMap<string, readonly string[]>;
+  /** Signs beside references, by part. */
+  readonly marks: ReadonlyMap<string, PartMark>;
   /** Turns of windings, "P" to "72", by part. */
   readonly turns: ReadonlyMap<string, ReadonlyMap<string, string>>;
   readonly sideOf: ReadonlyMap<string, CircuitSide>;
@@ -31,6 +34,7 @@ export function toSchematicInput(
   { graph, converter, input }: Recognised,
   labels: ReadonlyMap<string, readonly string[]>,
   turns: SchematicInput['turns'] = new Map(),
+  marks: SchematicInput['marks'] = new Map(),
 ): SchematicInput {
   const { circuit, sideOf } = graph;
   const pins = (net: string): number => graph.feet.get(net)?.length ?? 0;
@@ -48,6 +52,7 @@ export function toSchematicInput(
     supplies,
     labels,
     turns,
+    marks,
     sideOf,
     inlet: new Set(graph.inlet),
     lone: new Set(circuit.nets.flatMap(({ id }) => (pins(id) === 1 ? [id] : []))),

@@ -1,5 +1,6 @@
 import type { JobKey } from '../../core/circuit/recognise/job.ts';
 import type { CircuitResult } from '../../core/result/assessment.ts';
+import type { PartMark } from '../schematic/part-mark.ts';
 
 /** What a part is there for; the reason follows from the nets and parts named beside it. */
 export const JOB_WORDS: Readonly<Record<JobKey, string>> = {
@@ -62,6 +63,8 @@ export const JOB_WORDS: Readonly<Record<JobKey, string>> = {
   load: 'loads the output',
 };
 export const NOT_RECOGNISED = 'not recognised';
+/** A pin whose track nobody could follow. */
+export const NOT_FOLLOWED = 'not followed';
 
 const CONVERTERS: Readonly<Record<string, string>> = {
   flyback: 'a flyback converter',
@@ -117,9 +120,29 @@ export function jobReason({ at, with: by }: CircuitResult['jobs'][number]): stri
 export const MAINS_SIDE_WORDS = 'tied to the mains';
 export const TOUCHED_SIDE_WORDS = 'can be touched';
 
-/** Behind the reference of a part in a drawing. */
-export const FAILS = '×';
-export const FAILING_WORDS = `${FAILS} a finding fails on it`;
+/** What the marks beside references mean. */
+export const MARK_WORDS: Readonly<Record<PartMark, string>> = {
+  fail: 'a finding fails on it',
+  inconclusive: 'a finding on it is inconclusive',
+  slip: 'probably a slip of the trace',
+};
+
+/** "R7, 38k3: upper part of the divider that sets the output; a finding fails on it": a part of a drawing, for ears. */
+export function partSpoken(texts: readonly string[], job: JobKey | undefined, mark: PartMark | undefined): string {
+  const name = texts.filter((text) => text !== '').join(', ');
+  const more = [job === undefined ? NOT_RECOGNISED : JOB_WORDS[job], ...(mark === undefined ? [] : [MARK_WORDS[mark]])];
+  return `${name}: ${more.join('; ')}`;
+}
+
+/** Above a drawing that is to be printed. */
+export const SHEET_WORDS = (paper: string): string =>
+  `This sheet is set for ${paper}, lying. Print it with the browser (Ctrl P), or choose “Save as PDF” there; this line is not printed.`;
+
+/** After a drawing was written to a file: how it comes to paper or into a PDF, which this tool does not write itself. */
+export const HOW_TO_PRINT = (isSheet: boolean): string =>
+  isSheet
+    ? 'Open it in a browser and print it there (Ctrl P), to paper or as a PDF.'
+    : 'For paper or a PDF, give a name in .html and print that sheet from a browser.';
 
 export function returnText(name: string): string {
   return `stands for ${name}`;

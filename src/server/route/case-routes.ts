@@ -5,6 +5,9 @@ import type { Context } from 'hono';
 import type { Edit } from '../../app/casebook/desk.ts';
 import { pack } from '../../app/casebook/pack.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { toSvgFile } from '../../present/figure/to-svg-file.ts';
+import { PAPERS, renderDrawingSheet } from '../../present/schematic/render-drawing-sheet.ts';
+import { SCHEMATIC_CSS } from '../../present/schematic/schematic-style.ts';
 import { withoutPlace } from '../photo/without-place.ts';
 import { reportPolicy } from '../policy.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
@@ -53,7 +56,7 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
     async (context) => answer(context, await desk.redo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
   );
 
-  const drawn = z.object({ lines: z.string(), svg: z.string().nullable() });
+  const drawn = z.object({ lines: z.string(), view: anything, drawing: anything });
   app.openapi(
     described({
       method: 'get',
@@ -63,6 +66,49 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       gives: drawn,
     }),
     async (context) => answer(context, await desk.circuit(idOf(context))),
+  );
+
+  const ground = z.object({ ground: z.enum(['light', 'dark']).default('light') });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit/drawing',
+      summary: 'The schematic as a file of its own',
+      params: caseId,
+      query: ground,
+      gives: 'image/svg+xml',
+    }),
+    async (context) => {
+      const found = await desk.drawing(idOf(context));
+      if (isRefusal(found)) return answerProblem(problemOf(found));
+      const file = toSvgFile(found.figure, validIn<z.infer<typeof ground>>(context, 'query').ground, SCHEMATIC_CSS);
+      return new Response(file, {
+        headers: {
+          'content-type': 'image/svg+xml; charset=utf-8',
+          'content-disposition': `attachment; filename="${fileNameOf(context)}-schematic.svg"`,
+        },
+      });
+    },
+  );
+
+  const paper = z.object({ paper: z.enum(PAPERS).default('A4') });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit/sheet',
+      summary: 'The schematic alone on a sheet to be printed',
+      params: caseId,
+      query: paper,
+      gives: 'text/html',
+    }),
+    async (context) => {
+      const found = await desk.drawing(idOf(context));
+      if (isRefusal(found)) return answerProblem(problemOf(found));
+      const sheet = renderDrawingSheet(found.figure, found.about, validIn<z.infer<typeof paper>>(context, 'query').paper);
+      return new Response(sheet, {
+        headers: { 'content-type': 'text/html; charset=utf-8', 'content-security-policy': reportPolicy(sheet) },
+      });
+    },
   );
 
   const traced = z.object({
@@ -142,10 +188,14 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       const archive = await pack(store, id, { withoutPlace });
       if (isRefusal(archive)) return answerProblem(problemOf(archive));
       return new Response(ReadableStream.from(archive) as never, {
-        headers: { 'content-type': 'application/zip', 'content-disposition': `attachment; filename="${id.replace(/[^\w-]/g, '-')}.zip"` },
+        headers: { 'content-type': 'application/zip', 'content-disposition': `attachment; filename="${fileNameOf(context)}.zip"` },
       });
     },
   );
+}
+
+function fileNameOf(context: Context): string {
+  return idOf(context).replace(/[^\w-]/g, '-');
 }
 
 function idOf(context: Context): string {

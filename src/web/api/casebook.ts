@@ -1,5 +1,5 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
-import type { CaseAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
@@ -21,8 +21,7 @@ export const undoCase = (id: string, by: string): Promise<EditAnswer> => request
 export const redoCase = (id: string, by: string): Promise<EditAnswer> => request('POST', at(id, 'redo'), { by });
 export const findOrigin = (id: string, step: string, signal?: AbortSignal): Promise<Origin> =>
   request('GET', at(id, 'steps', step), undefined, signal);
-export const circuitOf = (id: string, signal?: AbortSignal): Promise<{ readonly lines: string; readonly svg: string | null }> =>
-  request('GET', at(id, 'circuit'), undefined, signal);
+export const circuitOf = (id: string, signal?: AbortSignal): Promise<CircuitAtDesk> => request('GET', at(id, 'circuit'), undefined, signal);
 export const traceCircuit = (
   id: string,
   edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
@@ -46,6 +45,8 @@ export const publishedReportOf = (id: string, number: number): string => at(id, 
 export const phoneOf = (id: string): string => at(id, 'phone');
 export const eventsOf = (id: string): string => at(id, 'events');
 export const reportOf = (id: string): string => at(id, 'report');
+export const drawingOf = (id: string): string => at(id, 'circuit', 'drawing');
+export const sheetOf = (id: string, paper: 'A4' | 'A3'): string => `${at(id, 'circuit', 'sheet')}?paper=${paper}`;
 export const packOf = (id: string): string => at(id, 'pack');
 export const fileOf = (id: string, sha256: string): string => at(id, 'files', sha256);
 export const thumbOf = (id: string, sha256: string): string => at(id, 'files', sha256, 'thumb');

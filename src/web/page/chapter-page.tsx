@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { ChapterView } from '../../present/workspace/chapter-view.ts';
-import { CircuitLines } from '../part/circuit-lines.tsx';
+import { CircuitDesk } from '../circuit/circuit-desk.tsx';
 import { OriginPanel } from '../part/origin-panel.tsx';
 import { RawHtml } from '../part/raw-html.tsx';
 import { SheetView } from '../part/sheet.tsx';
@@ -35,7 +35,7 @@ export function ChapterPage({
       {empty && <Unfed findings={findings} />}
       <div className={`evidence of-${chapter.id}`}>
         <div className="entries">
-          {chapter.id === 'circuit' && <CircuitLines />}
+          {chapter.id === 'circuit' && <CircuitDesk />}
           {SHEETS[chapter.id].map((sheet) => (
             <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
           ))}

@@ -143,9 +143,14 @@ export class CaseStore {
   }
 
   setScreen(key: string, value: string | null): void {
+    void this.keepScreen(key, value);
+  }
+
+  /** The same for who has to know when the server has it, or did not take it. */
+  async keepScreen(key: string, value: string | null): Promise<void> {
     const { [key]: _old, ...others } = this.#now.screen;
     this.#update({ screen: value === null ? others : { ...others, [key]: value } });
-    writeScreen(this.#now.id, key, value).catch(() => undefined); // where a panel stands is no evidence
+    await writeScreen(this.#now.id, key, value).catch(() => undefined); // where a panel stands is no evidence
   }
 
   dismiss(): void {

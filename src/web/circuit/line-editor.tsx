@@ -1,38 +1,20 @@
-import { useEffect, useId, useState } from 'react';
+import { type RefObject, useId, useState } from 'react';
 import type { Refusal } from '../../core/quantity/refusal.ts';
-import { circuitOf } from '../api/casebook.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
-import { RawHtml } from './raw-html.tsx';
 
 const EXAMPLE = 'mains: L, N\noutput: OUT+, OUT-\nF1 1A: L, L1\nR7 38k3 1%: OUT+, REF\nC5 2.2nF Y1 !: HV-, OUT-\nT1 P 72: HV+, DRAIN';
 const KEPT = 'circuit-lines'; // what is typed and not taken yet survives a reload
 const ROWS = 18;
 
-/** The traced circuit: one line a part, typed or pasted, and the drawing that follows from it. */
-export function CircuitLines() {
+/** The traced circuit as lines, one a part, typed or pasted. A line that cannot be read leads to itself and stays; the others count. */
+export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<HTMLTextAreaElement | null> }) {
   const { store } = useOpenPage();
-  const { id, revision, screen } = useSnapshot();
-  const entry = useId();
-  const [lines, setLines] = useState('');
-  const [svg, setSvg] = useState<string | null>(null);
+  const { screen } = useSnapshot();
+  const name = useId();
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [trouble, setTrouble] = useState('');
-  const [busy, setBusy] = useState(true);
   const typed = screen[KEPT];
-  // biome-ignore lint/correctness/useExhaustiveDependencies: every revision can change the circuit
-  useEffect(() => {
-    const stop = new AbortController();
-    setBusy(true);
-    circuitOf(id, stop.signal)
-      .then((circuit) => {
-        setLines(circuit.lines);
-        setSvg(circuit.svg);
-        setBusy(false);
-      })
-      .catch((error: Error) => !stop.signal.aborted && setTrouble(error.message));
-    return () => stop.abort();
-  }, [id, revision]);
   const take = async (): Promise<void> => {
     setTrouble('');
     try {
@@ -44,24 +26,17 @@ export function CircuitLines() {
     }
   };
   return (
-    <section className="circuitlines" aria-label="Traced circuit">
-      {svg === null ? (
-        <p className="small">{busy ? 'drawing …' : 'No circuit traced yet: the drawing appears once two parts share a net.'}</p>
-      ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing wider than the page is scrolled with the keyboard
-        <section className="scroll drawing" aria-label="Schematic" tabIndex={0} aria-busy={busy}>
-          <RawHtml html={svg} as="div" />
-        </section>
-      )}
+    <section className="circuitlines" aria-label="Lines of the circuit">
       <h3>
-        <label htmlFor={entry}>Circuit lines</label>
+        <label htmlFor={name}>Circuit lines</label>
       </h3>
       <p className="small">
         One line a part: reference, value, colon, its nets in order (diodes and Zeners anode first). <b>?</b> was not read, <b>!</b> crosses
         the barrier, a transformer has one line a winding, dot end first. Parts keep what a line has no word for.
       </p>
       <textarea
-        id={entry}
+        ref={entry}
+        id={name}
         rows={ROWS}
         spellCheck={false}
         placeholder={EXAMPLE}
@@ -72,7 +47,14 @@ export function CircuitLines() {
         <ul className="remarks" role="status">
           {refusals.map((refusal) => (
             <li key={refusal.place + refusal.got} className="trouble">
-              {refusal.place}: “{refusal.got}” is not {refusal.expected}. The line stays here, the others are taken.
+              <button
+                type="button"
+                className="quiet"
+                onClick={() => selectLine(entry.current, Number(/\d+/.exec(refusal.place)?.[0] ?? '1'))}
+              >
+                {refusal.place}
+              </button>
+              : “{refusal.got}” is not {refusal.expected}. The line stays here, the others are taken.
             </li>
           ))}
         </ul>
@@ -94,4 +76,27 @@ export function CircuitLines() {
       </p>
     </section>
   );
+}
+
+/** Selects a line, counted from 1, and brings it into sight. */
+export function selectLine(entry: HTMLTextAreaElement | null, line: number): void {
+  if (entry === null) return;
+  const lines = entry.value.split('\n');
+  const from = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
+  entry.focus();
+  entry.setSelectionRange(from, from + (lines[line - 1]?.length ?? 0));
+  entry.scrollTop = (entry.scrollHeight / Math.max(1, lines.length)) * Math.max(0, line - 3);
+  entry.scrollIntoView({ block: 'nearest' });
+}
+
+/** The first line of a part; null where it has none. */
+export function lineOf(text: string, ref: string): number | null {
+  const index = text.split('\n').findIndex(
+    (line) =>
+      line
+        .trim()
+        .split(/[\s:(]/)[0]
+        ?.toUpperCase() === ref.toUpperCase(),
+  );
+  return index < 0 ? null : index + 1;
 }
