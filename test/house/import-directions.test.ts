@@ -110,6 +110,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'uqr',
     'exifr',
     'node:crypto',
+    'node:events',
     'node:fs',
     'node:fs/promises',
     'node:http',
