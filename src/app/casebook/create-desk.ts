@@ -1,10 +1,12 @@
 import { assess } from '../../core/assess/assess.ts';
+import { type Assessor, createAssessor } from '../../core/assess/create-assessor.ts';
 import { rulesDigest } from '../../core/assess/rules.ts';
 import type { Case } from '../../core/evidence/case.ts';
+import { type CaseParser, createCaseParser } from '../../core/evidence/create-case-parser.ts';
 import { parseCase } from '../../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
 import type { Assessment } from '../../core/result/assessment.ts';
-import { digestOf } from '../../core/result/digest.ts';
+import { createDigest, digestOf } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { HAND_MOVES_KEY, parseHandMoves } from '../../present/schematic/hand-moves.ts';
 import { fieldText } from '../../present/words/field-words.ts';
@@ -16,7 +18,6 @@ import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
 import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { reportExtras } from '../report-extras.ts';
-import { resultsOf } from '../results-of.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -25,6 +26,7 @@ import type { CasebookStore, CaseHead, NewRevision, Revision } from './casebook-
 import type { Change } from './change.ts';
 import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { addRevision, type History, NO_HISTORY } from './history.ts';
+import { ResultsShelf } from './results-shelf.ts';
 import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
 import { circuitLines, traceChanges } from './trace-edit.ts';
@@ -35,7 +37,15 @@ const MOST_VIEWS = 40; // views of past revisions kept per case, so that a tab a
 const MOST_OPEN = 12; // cases at the desk at once beyond those that somebody looks at
 const TRIES = 3; // when another process writes to the same case
 
+/** What is remembered of one open case, so that a key costs what it moves. */
+interface Remembered {
+  readonly parse: CaseParser;
+  readonly assess: Assessor;
+  readonly digestOf: (value: unknown) => string;
+}
+
 interface OpenCase {
+  readonly remembered: Remembered;
   head: CaseHead;
   state: CaseState;
   one: Case;
@@ -56,6 +66,7 @@ export function createDesk(
   const listeners = new Map<string, Set<(news: News) => void>>();
   const owed = new Set<string>(); // cases whose line in the list is older than they are
   const shelf = new TableShelf();
+  const kept = new ResultsShelf();
 
   /** One after the other, per case. */
   function inTurn<T>(id: string, work: () => Promise<T>): Promise<T> {
@@ -69,9 +80,14 @@ export function createDesk(
     return mine;
   }
 
-  async function judge(state: CaseState, one: Case, before?: Drawn): Promise<{ assessment: Assessment; view: WorkspaceView }> {
+  async function judge(
+    judged: Assessor,
+    state: CaseState,
+    one: Case,
+    before?: Drawn,
+  ): Promise<{ assessment: Assessment; view: WorkspaceView }> {
     const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
-    const assessment = assess(one, tables, await resultsOf(one, casebookCaseSource(state, store.files)));
+    const assessment = judged(one, tables, await kept.resultsOf(one, casebookCaseSource(state, store.files)));
     const view = toWorkspaceView(assessment, before);
     const unread = refusals.map((refusal) => ({
       at: refusal.place,
@@ -94,12 +110,22 @@ export function createDesk(
     if (read === null || read.head.removed !== null) return noSuchCase(id);
     let { state } = read.from;
     for (const { changes } of read.since) state = applyChanges(state, changes).state;
-    const one = parseCase(state.case);
+    const remembered = { parse: createCaseParser(), assess: createAssessor(), digestOf: createDigest() };
+    const one = remembered.parse(state.case);
     if (Array.isArray(one)) return one[0] ?? noSuchCase(id);
     const revisions = await store.cases.revisions(id, 1);
     const history = revisions.reduce(addRevision, NO_HISTORY);
-    const { assessment, view } = await judge(state, one);
-    const opened = { head: read.head, state, one, history, assessment, views: new Map([[read.head.revision, view]]), recent: [] };
+    const { assessment, view } = await judge(remembered.assess, state, one);
+    const opened = {
+      remembered,
+      head: read.head,
+      state,
+      one,
+      history,
+      assessment,
+      views: new Map([[read.head.revision, view]]),
+      recent: [],
+    };
     open.set(id, opened);
     owed.add(id);
     closeOldest();
@@ -138,7 +164,7 @@ export function createDesk(
       if (isRefusal(here)) return here;
       const asked = step.changes(here);
       if (isRefusal(asked)) return asked;
-      const taken = takeEdit(here.state, asked);
+      const taken = takeEdit(here.state, asked, here.remembered.parse);
       if (Array.isArray(taken)) return taken[0] ?? refuse('nothing-taken', '', 'an entry');
       const base = Math.min(step.base ?? here.head.revision, here.head.revision);
       if (taken.done.length === 0) return answer(here, base, taken.conflicts);
@@ -150,7 +176,7 @@ export function createDesk(
         name: step.name,
         ...(step.of === undefined ? {} : { of: step.of }),
         changes: taken.done,
-        sha256: digestOf(taken.state),
+        sha256: here.remembered.digestOf(taken.state),
       };
       const number = here.head.revision + 1;
       const kept = number % STATE_EVERY === 0 ? taken.state : undefined;
@@ -174,7 +200,7 @@ export function createDesk(
     here.history = addRevision(here.history, stored);
     here.recent = [...here.recent, stored].slice(-MOST_VIEWS);
     const drawn = before === undefined ? undefined : { assessment: here.assessment, view: before };
-    const { assessment, view } = await judge(taken.state, taken.one, drawn);
+    const { assessment, view } = await judge(here.remembered.assess, taken.state, taken.one, drawn);
     here.assessment = assessment;
     here.views.set(stored.revision, view);
     for (const revision of here.views.keys()) if (revision <= stored.revision - MOST_VIEWS) here.views.delete(revision);
@@ -264,7 +290,7 @@ export function createDesk(
       const upTo = read.since.filter((one) => one.revision <= revision);
       const state = upTo.reduce((old, { changes }) => applyChanges(old, changes).state, read.from.state);
       const one = parseCase(state.case);
-      return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : (await judge(state, one)).assessment;
+      return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : (await judge(assess, state, one)).assessment;
     },
     origin: (id, step) =>
       inTurn(id, async () => {

@@ -1,4 +1,5 @@
 import type { Case } from '../../core/evidence/case.ts';
+import type { CaseParser } from '../../core/evidence/create-case-parser.ts';
 import { parseCase } from '../../core/evidence/parse-case.ts';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import { applyChanges, type Conflict, toPath, toPlace, valueAtPlace } from './apply-changes.ts';
@@ -18,14 +19,14 @@ export interface Taken {
 
 /**
  * Takes an edit into a case. What the schema refuses at a place that the edit touches is kept as a draft there and left out of the case;
- * what it refuses elsewhere (a port that a sweep still names) refuses the edit whole.
+ * what it refuses elsewhere (a port that a sweep still names) refuses the edit whole. `parse` is `parseCase`, or one that remembers.
  */
-export function takeEdit(state: CaseState, changes: readonly Change[]): Taken | Refusal[] {
+export function takeEdit(state: CaseState, changes: readonly Change[], parse: CaseParser = parseCase): Taken | Refusal[] {
   let wanted = changes;
   const drafts = new Map<string, Json>();
   while (drafts.size < MOST_DRAFTS) {
     const applied = applyChanges(state, wanted);
-    const one = parseCase(applied.state.case);
+    const one = parse(applied.state.case);
     if (!Array.isArray(one)) return withDrafts(applied, one, changes, drafts);
     const text = findOwnText(applied.state, wanted, one);
     if (text === null) {

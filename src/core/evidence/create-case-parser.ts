@@ -4,11 +4,14 @@ import { type Case, caseDocument } from './case.ts';
 import { parseCase } from './parse-case.ts';
 import { brokenReferences, type Walked, walk } from './references.ts';
 
+/** A case document as a case, or everything that is wrong with it. */
+export type CaseParser = (json: unknown) => Case | Refusal[];
+
 /**
  * `parseCase` that remembers: parts of a document that are the same object as before are not read again, and come out as the same object.
  * Documents must not be changed in place. Whatever is refused is read again as a whole, so that the sentences are those of `parseCase`.
  */
-export function createCaseParser(): (json: unknown) => Case | Refusal[] {
+export function createCaseParser(): CaseParser {
   const read = createReader();
   const walked = new WeakMap<object, { place: string; found: Walked }>();
   const walkInto = (part: object, place: string, depth: number): Walked => {

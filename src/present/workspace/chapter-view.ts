@@ -9,7 +9,7 @@ import { setMeasured } from '../report/quantity.ts';
 import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
-import { findingTexts } from './finding-texts.ts';
+import { findingTexts, textOnce } from './finding-texts.ts';
 import type { Drawn } from './workspace-view.ts';
 
 /** A chapter of the workspace gathers the checks of one or two chapters of the examination. */
@@ -70,7 +70,7 @@ function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): strin
   const texts = findingTexts(assessment);
   const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check))).map((finding) => texts.get(finding.id));
   const exhibits = assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
-  return `${exhibits} ${findings.join('')} ${id === 'load' ? JSON.stringify(assessment.curves) : ''}${id === 'circuit' ? assessment.circuit !== undefined : ''}`;
+  return `${exhibits} ${findings.join('')} ${id === 'load' ? textOnce(assessment.curves) : ''}${id === 'circuit' ? assessment.circuit !== undefined : ''}`;
 }
 
 function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): ChapterView {

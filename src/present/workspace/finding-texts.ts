@@ -1,12 +1,22 @@
-import type { Assessment } from '../../core/result/assessment.ts';
+import type { Assessment, Finding } from '../../core/result/assessment.ts';
 
-const TEXTS = new WeakMap<Assessment, ReadonlyMap<string, string>>();
+const MAPS = new WeakMap<Assessment, ReadonlyMap<string, string>>();
+const TEXTS = new WeakMap<object, string>();
 
-/** Each finding as one text, to tell whether it says the same as before. Worked out once for an Assessment. */
+/** Each finding as one text, to tell whether it says the same as before. Worked out once for a finding. */
 export function findingTexts(assessment: Assessment): ReadonlyMap<string, string> {
-  const known = TEXTS.get(assessment);
+  const known = MAPS.get(assessment);
   if (known !== undefined) return known;
-  const texts = new Map(assessment.findings.map((finding) => [finding.id, JSON.stringify(finding)]));
-  TEXTS.set(assessment, texts);
+  const texts = new Map(assessment.findings.map((finding: Finding) => [finding.id, textOnce(finding)]));
+  MAPS.set(assessment, texts);
   return texts;
+}
+
+/** A part of an Assessment as text; the same part is written once, however many Assessments it stands in. */
+export function textOnce(part: object): string {
+  const known = TEXTS.get(part);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(part);
+  TEXTS.set(part, text);
+  return text;
 }
