@@ -44,6 +44,12 @@ interface Remembered {
   readonly digestOf: (value: unknown) => string;
 }
 
+interface Listener {
+  readonly heard: (news: News) => void;
+  /** The tab that it is told of nothing it wrote itself: the answer to its entry says that. */
+  readonly but: string | undefined;
+}
+
 interface OpenCase {
   readonly remembered: Remembered;
   head: CaseHead;
@@ -63,7 +69,7 @@ export function createDesk(
 ): Desk {
   const open = new Map<string, OpenCase>();
   const turns = new Map<string, Promise<unknown>>();
-  const listeners = new Map<string, Set<(news: News) => void>>();
+  const listeners = new Map<string, Set<Listener>>();
   const owed = new Set<string>(); // cases whose line in the list is older than they are
   const shelf = new TableShelf();
   const kept = new ResultsShelf();
@@ -206,8 +212,10 @@ export function createDesk(
     for (const revision of here.views.keys()) if (revision <= stored.revision - MOST_VIEWS) here.views.delete(revision);
     owed.add(id);
     if (before === undefined) return;
+    const others = [...(listeners.get(id) ?? [])].filter(({ but }) => but !== stored.by);
+    if (others.length === 0) return;
     const news = { by: stored.by, base: stored.revision - 1, ...answer(here, stored.revision - 1, []) };
-    for (const heard of listeners.get(id) ?? []) heard(news);
+    for (const { heard } of others) heard(news);
   }
 
   function answer(here: OpenCase, base: number, conflicts: readonly Conflict[]): EditAnswer {
@@ -330,11 +338,12 @@ export function createDesk(
       if (isRefusal(here)) return here;
       return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw }));
     },
-    listen(id, heard) {
+    listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();
-      listeners.set(id, all.add(heard));
+      const one: Listener = { heard, but };
+      listeners.set(id, all.add(one));
       return () => {
-        all.delete(heard);
+        all.delete(one);
         if (all.size === 0 && listeners.get(id) === all) listeners.delete(id);
       };
     },

@@ -35,8 +35,8 @@ export interface Desk {
   ): Promise<(EditAnswer & { readonly refusals: readonly Refusal[] }) | Refusal>;
   /** The report as one page. */
   report(id: string): Promise<string | Refusal>;
-  /** Called after every revision of a case, whoever wrote it; answers how to stop listening. */
-  listen(id: string, heard: (news: News) => void): () => void;
+  /** Called after every revision of a case that somebody else than `but` wrote; answers how to stop listening. */
+  listen(id: string, heard: (news: News) => void, but?: string): () => void;
   /** Makes the lines of the list again that are missing or older than the rules of this version, case by case, until told to stop. */
   refresh(signal: AbortSignal): Promise<void>;
   /** Writes the summaries that are still owed. */

@@ -1,3 +1,4 @@
+import { recall } from '../recall/recall.ts';
 import type { Finding, SoakCurve } from '../result/assessment.ts';
 import { uncertainty } from '../trace/derived.ts';
 import type { StepNode } from '../trace/step.ts';
@@ -13,19 +14,25 @@ const SCALED = 'scaledToHighestAmbient';
 
 /** Every logged place whose curve was kept, ready to be drawn, with where to stop; and the steps that it names. */
 export function toSoaks(facts: Facts, findings: readonly Finding[]): { soaks: SoakCurve[]; roots: StepNode[] } {
-  const roots: StepNode[] = [];
-  const soaks = facts.headings.map((heading) => {
-    const { reading } = heading;
-    if (reading?.temperature !== null && reading?.temperature !== undefined) roots.push(reading.temperature.step);
-    const stop = soakStop(facts.bench, heading);
-    if (stop !== null) roots.push(stop.step);
-    return toSoak(facts, findings, heading, stop);
-  });
-  return { soaks, roots };
+  const told = facts.headings.map((heading) => recall(toSoak, facts, heading, ...findings.filter((one) => isHeldAgainst(heading, one))));
+  return { soaks: told.map(({ soak }) => soak), roots: told.flatMap(({ roots }) => roots) };
 }
 
-function toSoak(facts: Facts, findings: readonly Finding[], heading: HeadingReading, stop: ReturnType<typeof soakStop>): SoakCurve {
-  const { exhibit, place, channel, field, state, ambient, reading } = heading;
+function isHeldAgainst({ field }: HeadingReading, { fields, limit, outcome }: Finding): boolean {
+  return outcome !== 'notAssessed' && fields.includes(field) && limit?.at?.unit === 'K';
+}
+
+function toSoak(facts: Facts, heading: HeadingReading, ...own: readonly Finding[]): { soak: SoakCurve; roots: StepNode[] } {
+  const end = heading.reading?.temperature ?? null;
+  const stop = soakStop(facts.bench, heading);
+  return {
+    soak: toCurve(facts, own, heading, stop),
+    roots: [...(end === null ? [] : [end.step]), ...(stop === null ? [] : [stop.step])],
+  };
+}
+
+function toCurve(facts: Facts, own: readonly Finding[], heading: HeadingReading, stop: ReturnType<typeof soakStop>): SoakCurve {
+  const { exhibit, place, channel, state, ambient, reading } = heading;
   const { fit } = channel;
   const end = reading?.temperature ?? null;
   const u = end === null ? null : uncertainty(end);
@@ -66,14 +73,12 @@ function toSoak(facts: Facts, findings: readonly Finding[], heading: HeadingRead
             withinK: fit.withinK,
             stillNeededS: fit.stillNeededS,
           },
-    limits: findings
-      .filter(({ fields, limit, outcome }) => outcome !== 'notAssessed' && fields.includes(field) && limit?.at?.unit === 'K')
-      .map((finding) => {
-        const at = finding.limit!.at!.value;
-        const scaled = finding.notes.some(({ key }) => key === SCALED) && ambient !== null;
-        const highest = facts.setting.highestAmbient.value;
-        return { finding: finding.id, at: scaled ? inFrameOfReading(at, ambient.value, highest) : at };
-      }),
+    limits: own.map((finding) => {
+      const at = finding.limit!.at!.value;
+      const scaled = finding.notes.some(({ key }) => key === SCALED) && ambient !== null;
+      const highest = facts.setting.highestAmbient.value;
+      return { finding: finding.id, at: scaled ? inFrameOfReading(at, ambient.value, highest) : at };
+    }),
     stop: stop === null ? null : { at: stop.value, step: stop.step.id, reachedAtS: reachedAt(channel, stop.value) },
   };
 }

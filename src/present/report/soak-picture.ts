@@ -1,4 +1,4 @@
-import type { Assessment, SoakCurve } from '../../core/result/assessment.ts';
+import type { Assessment, Finding, SoakCurve } from '../../core/result/assessment.ts';
 import { stepNumber } from '../derivation/step-number.ts';
 import { drawSoakCurve, SOAK_NARROW, SOAK_WIDE } from '../figure/soak-curve.ts';
 import { html, type Markup, NOTHING } from '../markup/markup.ts';
@@ -14,11 +14,29 @@ const KEY =
 /** For every logged place its curve, where it is heading and the limits it was held against. */
 export function soakFigures(assessment: Assessment): readonly FigurePart[] {
   return assessment.soaks.map((soak, index) => ({
-    wide: drawSoakCurve(soak, assessment, SOAK_WIDE),
-    narrow: drawSoakCurve(soak, assessment, SOAK_NARROW),
+    ...drawOnce(soak, assessment),
     title: `Soak, ${soak.name}`,
     caption: html`${soakSentence(soak)} ${capital(STATE_WORDS[soak.state])}, from ${soak.exhibit}.${index === 0 ? KEY : ''}${setOrigin(soak, assessment)}`,
   }));
+}
+
+interface Drawing {
+  readonly own: readonly (Finding | undefined)[];
+  readonly wide: Markup;
+  readonly narrow: Markup;
+}
+
+const DRAWN = new WeakMap<SoakCurve, Drawing>();
+
+/** A curve with the findings it names, drawn once for as long as both are the same. */
+function drawOnce(soak: SoakCurve, { findings }: Assessment): Pick<Drawing, 'wide' | 'narrow'> {
+  const own = soak.limits.map(({ finding }) => findings.find(({ id }) => id === finding));
+  const known = DRAWN.get(soak);
+  if (known?.own.every((finding, index) => finding === own[index]) === true) return { wide: known.wide, narrow: known.narrow };
+  const seen = { findings: own.filter((finding) => finding !== undefined) };
+  const drawn = { wide: drawSoakCurve(soak, seen, SOAK_WIDE), narrow: drawSoakCurve(soak, seen, SOAK_NARROW) };
+  DRAWN.set(soak, { own, ...drawn });
+  return drawn;
 }
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -43,7 +43,8 @@ export const movedSince = (id: string, number: number, signal?: AbortSignal): Pr
 export const publishedOf = (id: string, number: number): string => at(id, 'published', String(number));
 export const publishedReportOf = (id: string, number: number): string => at(id, 'published', String(number), 'report');
 export const phoneOf = (id: string): string => at(id, 'phone');
-export const eventsOf = (id: string): string => at(id, 'events');
+/** What others do to a case; what `tab` itself writes is left out. */
+export const eventsOf = (id: string, tab: string): string => `${at(id, 'events')}?${new URLSearchParams({ tab })}`;
 export const reportOf = (id: string): string => at(id, 'report');
 export const drawingOf = (id: string): string => at(id, 'circuit', 'drawing');
 export const sheetOf = (id: string, paper: 'A4' | 'A3'): string => `${at(id, 'circuit', 'sheet')}?paper=${paper}`;

@@ -240,7 +240,7 @@ export class CaseStore {
   }
 
   #listen(): void {
-    this.#events = new EventSource(eventsOf(this.#now.id));
+    this.#events = new EventSource(eventsOf(this.#now.id, this.tab));
     this.#events.addEventListener('revision', (event) => {
       const news = JSON.parse((event as MessageEvent<string>).data) as News;
       if (news.by === this.tab) return;
