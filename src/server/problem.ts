@@ -44,8 +44,18 @@ export function problemOf(refusal: Refusal): Problem {
   };
 }
 
+/** What the disk refused, said of the entry and not of the file: whoever asks from a phone need not know where the casebook lies. */
+const OF_THE_DISK: Readonly<Record<string, string>> = {
+  'disk-full': 'The disk is full: nothing of this was kept, everything before it is.',
+  'disk-failed': 'The disk does not read or write: nothing of this was kept, everything before it is.',
+  'casebook-in-use': 'Another program holds the casebook: nothing of this was kept, everything before it is.',
+  'casebook-read-only': 'The casebook cannot be written to: nothing of this was kept, everything before it is.',
+};
+
 /** The refusal as a sentence; its place is a member of its own. */
 function toDetail(refusal: Refusal): string {
+  const own = OF_THE_DISK[refusal.code];
+  if (own !== undefined) return own;
   const plain = sentence({ ...refusal, place: '' });
   return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?!]$/.test(plain) ? '' : '.'}`;
 }

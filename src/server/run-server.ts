@@ -4,10 +4,11 @@ import type { Server } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
 import { serve } from '@hono/node-server';
+import { CasebookRefused } from '../app/casebook/casebook-refused.ts';
 import type { CasebookStore } from '../app/casebook/casebook-store.ts';
 import { createDesk } from '../app/casebook/create-desk.ts';
 import type { DrawCircuit } from '../app/drawn-circuit.ts';
-import { type Refusal, refuse } from '../core/quantity/refusal.ts';
+import { type Refusal, refuse, sentence } from '../core/quantity/refusal.ts';
 import { TOKEN_QUERY } from './access.ts';
 import { createServer } from './create-server.ts';
 
@@ -61,7 +62,7 @@ export async function runServer({ store, pages, port, host, draw }: Starting): P
   const names = open ? ['127.0.0.1', 'localhost', '[::1]'] : ['127.0.0.1', 'localhost', ...addressesOf(host)];
   hosts.push(...names.map((name) => `${name.toLowerCase()}:${real}`));
   await store.files.sweep(new Date(Date.now() - STALE_UPLOAD_MS).toISOString());
-  const settling = setInterval(() => void desk.settle().catch((error: unknown) => console.error(error)), SETTLE_MS);
+  const settling = setInterval(() => void desk.settle().catch(tell), SETTLE_MS);
   settling.unref();
   const refreshing = desk.refresh(stopping.signal).catch((error: unknown) => console.error(error));
   const shown = open ? [inAddress(host)] : addressesOf(host);
@@ -72,10 +73,16 @@ export async function runServer({ store, pages, port, host, draw }: Starting): P
       stopping.abort();
       await Promise.all([end(server), refreshing]);
       await Promise.race([Promise.allSettled(underWay), wait(REST_MS, undefined, { ref: false })]);
-      await desk.settle();
+      // what is owed to the list is made again at the next start where there was no room for it
+      await desk.settle().catch(tell);
       await store.close();
     },
   };
+}
+
+/** A full disk is said in one sentence; a defect with all that is known of it. */
+function tell(error: unknown): void {
+  console.error(error instanceof CasebookRefused ? sentence(error.refusal) : error);
 }
 
 type Fetch = (request: Request, env: unknown) => Promise<Response>;

@@ -367,7 +367,13 @@ export function createDesk(
       for (const id of owed) {
         owed.delete(id);
         const here = open.get(id);
-        if (here !== undefined) await store.cases.writeSummary(id, toSummary(here.one, here.assessment, here.head.revision));
+        if (here === undefined) continue;
+        try {
+          await store.cases.writeSummary(id, toSummary(here.one, here.assessment, here.head.revision));
+        } catch (error) {
+          owed.add(id); // still owed once there is room
+          throw error;
+        }
       }
     },
   };

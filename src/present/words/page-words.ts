@@ -196,3 +196,6 @@ export function choiceWords(choice: string | number): string {
 function apart(key: string): string {
   return key.replace(/([a-z])([A-Z0-9])/g, (_whole, before: string, after: string) => `${before} ${after.toLowerCase()}`);
 }
+
+/** After what stands in the way of the disk: the entry is not gone. */
+export const STILL_HERE = (sentence: string): string => `${sentence} What was typed stays in this page and is sent again.`;

@@ -1,5 +1,6 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
+import { CasebookRefused } from '../../app/casebook/casebook-refused.ts';
 import type { CaseQuery } from '../../app/casebook/casebook-store.ts';
 import { unpack } from '../../app/casebook/unpack.ts';
 import { refuse } from '../../core/quantity/refusal.ts';
@@ -35,7 +36,7 @@ export function casebookRoutes(app: OpenAPIHono, { store, desk, now }: Workspace
   app.openapi(
     described({ method: 'get', path: '/api/casebook', summary: 'Cases that fit, with counts for the filters', query, gives: casePage }),
     async (context) => {
-      await desk.settle(); // the list shows what was just entered
+      await settled(desk);
       return answer(context, await store.cases.find(toQuery(validIn<z.infer<typeof query>>(context, 'query'))));
     },
   );
@@ -107,6 +108,15 @@ export function casebookRoutes(app: OpenAPIHono, { store, desk, now }: Workspace
       return answer(context, await taken(spooled, (archive) => unpack(store, archive, now())));
     },
   );
+}
+
+/** The list shows what was just entered; where the disk has no room for that, it shows what stood before. */
+async function settled(desk: Workspace['desk']): Promise<void> {
+  try {
+    await desk.settle();
+  } catch (error) {
+    if (!(error instanceof CasebookRefused)) throw error;
+  }
 }
 
 async function taken<T>(spooled: Spooled, work: (spooled: Spooled) => Promise<T>): Promise<T> {

@@ -1,3 +1,4 @@
+import { SENDING_WORDS } from '../../present/words/sending-words.ts';
 import { NOT_REACHED, Problem, toProblem } from './request.ts';
 
 /** How an upload goes on, and how it is stopped. */
@@ -26,7 +27,7 @@ export function sendBytes<T>(path: string, body: Blob, { progress, signal }: Wat
     upload.addEventListener('abort', () => reject(new Problem('stopped', 'Stopped; nothing of this file was kept.')));
     upload.addEventListener('loadend', () => signal?.removeEventListener('abort', stop));
     if (signal?.aborted === true) {
-      reject(new Problem('stopped', 'Stopped; nothing of this file was kept.'));
+      reject(new Problem('stopped', SENDING_WORDS.stoppedNothingThisFileWas));
       return;
     }
     signal?.addEventListener('abort', stop);

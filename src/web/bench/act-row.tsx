@@ -1,3 +1,4 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { BENCH_NOTES } from '../../present/words/bench-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -28,9 +29,9 @@ export function useLoadOff(): () => void {
 
 /** "5.11 V at 0.240 A", or that it was only marked. */
 export function rowWords({ current, voltage, power }: SweepRow): string {
-  const amps = typeof current === 'string' ? `${current} A` : 'an unread current';
+  const amps = typeof current === 'string' ? `${current} A` : BENCH_PAGE.anUnreadCurrent;
   const watts = typeof power === 'string' ? `, ${power} W` : '';
-  return typeof voltage === 'string' ? `${voltage} V at ${amps}${watts}` : `a mark at ${amps}`;
+  return typeof voltage === 'string' ? BENCH_PAGE.vAt(voltage, amps, watts) : BENCH_PAGE.aMarkAt(amps);
 }
 
 /** The keys under the entry. Load off keeps its corner whatever the step is; the row mirrors for the left hand. */
@@ -49,14 +50,14 @@ export function ActRow({
   const off = useLoadOff();
   const offAt = screen['bench-load-off'];
   return (
-    <nav className="acts" aria-label="keys of the bench">
+    <nav className="acts" aria-label={BENCH_PAGE.keysOfTheBench}>
       <button type="button" className="halt" onClick={off}>
-        Load off
-        <small className="only-desk">{offAt === undefined ? 'acts at once' : `last at ${clockText(offAt)}`}</small>
+        {BENCH_PAGE.loadOff}
+        <small className="only-desk">{offAt === undefined ? BENCH_PAGE.actsAtOnce : BENCH_PAGE.lastAt(clockText(offAt))}</small>
       </button>
       <button type="button" className="mark" disabled={onMark === null} onClick={() => onMark?.()}>
-        Mark {markNumber}
-        <small className="only-desk">space, foot switch</small>
+        {BENCH_PAGE.mark} {markNumber}
+        <small className="only-desk">{BENCH_PAGE.spaceFootSwitch}</small>
       </button>
       <BenchTimer target={target} />
       {children}
@@ -79,14 +80,16 @@ export function KeepKey({ words, missing, onKeep, ready }: { words: string; miss
           if (from !== null && Date.now() - from > DOUBLE_PRESS_MS) kept.takeBack();
         }}
       >
-        Undo {kept.words}
-        <small>{Math.max(0, Math.ceil(UNDO_MS / PER_S - seconds))} s left</small>
+        {BENCH_PAGE.undo} {kept.words}
+        <small>
+          {Math.max(0, Math.ceil(UNDO_MS / PER_S - seconds))} {BENCH_PAGE.sLeft}
+        </small>
       </button>
     );
   return (
     <button type="button" className="keep" disabled={!ready} onClick={onKeep}>
       {words}
-      <small>{missing === '' ? 'Enter, pedal' : missing}</small>
+      <small>{missing === '' ? BENCH_PAGE.enterPedal : missing}</small>
     </button>
   );
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { DAY_WORDS, POINT_WORDS, PROGRESS_WORDS } from '../../present/words/bench-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
 import { newItemId } from '../state/place-parts.ts';
@@ -46,9 +47,9 @@ export function BeforeSheet({ point }: { point: Point }) {
     <>
       <section className="before" aria-labelledby="before-title">
         <header>
-          <h2 id="before-title">{words.before} it</h2>
-          <p>What can be measured only {words.still}.</p>
-          <ol className="points" aria-label="points of no return">
+          <h2 id="before-title">{BENCH_PAGE.beforeIt(words.before)}</h2>
+          <p>{BENCH_PAGE.onlyWhile(words.still)}</p>
+          <ol className="points" aria-label={BENCH_PAGE.pointsOfNoReturn}>
             {POINTS.map((one) => (
               <li key={one} aria-current={one === point ? 'step' : undefined}>
                 {isPassed(one, view) ? POINT_WORDS[one].done : POINT_WORDS[one].point}
@@ -59,7 +60,7 @@ export function BeforeSheet({ point }: { point: Point }) {
         <div className="lists">
           <section className="only" aria-labelledby="only-title">
             <h3 id="only-title">
-              Only now <span>{left.length === 0 ? 'nothing left' : `${left.length} left`}</span>
+              {BENCH_PAGE.onlyNow} <span>{left.length === 0 ? BENCH_PAGE.nothingLeft : BENCH_PAGE.left(left.length)}</span>
             </h3>
             <ul>
               {left.map(({ measure, words: sentence }) => {
@@ -68,10 +69,12 @@ export function BeforeSheet({ point }: { point: Point }) {
                   <li key={measure}>
                     <span>
                       <b>{sentence}</b>
-                      <span className="w">{next === undefined || next.hazards.length === 0 ? 'no hazard' : next.hazards.join('; ')}</span>
+                      <span className="w">
+                        {next === undefined || next.hazards.length === 0 ? BENCH_PAGE.noHazard : next.hazards.join('; ')}
+                      </span>
                       {reasons !== null && (
                         <label className="plan">
-                          <span>left, because</span>
+                          <span>{BENCH_PAGE.leftBecause}</span>
                           <input
                             value={reasons[measure] ?? ''}
                             onChange={(event) => setReasons({ ...reasons, [measure]: event.target.value })}
@@ -80,7 +83,7 @@ export function BeforeSheet({ point }: { point: Point }) {
                       )}
                     </span>
                     <button type="button" onClick={() => doIt(measure)}>
-                      Do it
+                      {BENCH_PAGE.doIt}
                     </button>
                   </li>
                 );
@@ -89,7 +92,7 @@ export function BeforeSheet({ point }: { point: Point }) {
           </section>
           <section className="done" aria-labelledby="kept-title">
             <h3 id="kept-title">
-              Kept <span>{kept.length}</span>
+              {BENCH_PAGE.kept} <span>{kept.length}</span>
             </h3>
             <ul>
               {kept.map((step) => (
@@ -104,26 +107,26 @@ export function BeforeSheet({ point }: { point: Point }) {
           </section>
         </div>
       </section>
-      <nav className="acts end" aria-label="keys of the bench">
+      <nav className="acts end" aria-label={BENCH_PAGE.keysOfTheBench}>
         <button type="button" className="halt" onClick={off}>
-          Load off
+          {BENCH_PAGE.loadOff}
         </button>
         <p>{costText(words.point, left.length, cost)}</p>
         <button type="button" disabled={reasons !== null && !complete} onClick={pass}>
           {left.length === 0 ? words.go : words.anyway}
           <small>
             {left.length === 0
-              ? 'kept with the time'
+              ? BENCH_PAGE.keptWithTheTime
               : reasons === null
-                ? 'give a reason for each'
+                ? BENCH_PAGE.giveAReasonForEach
                 : complete
-                  ? 'kept, not undone lightly'
-                  : 'a reason is missing'}
+                  ? BENCH_PAGE.keptNotUndoneLightly
+                  : BENCH_PAGE.aReasonIsMissing}
           </small>
         </button>
         {first !== undefined && (
           <button type="button" className="keep" onClick={() => doIt(first.measure)}>
-            Do the first
+            {BENCH_PAGE.doTheFirst}
             <small>{DAY_WORDS[stepOfMeasure(first.measure) ?? '']}</small>
           </button>
         )}
@@ -138,15 +141,12 @@ function stepsBefore(point: Point): readonly DayStep[] {
 }
 
 function countWords(count: number): string {
-  return count === 1 ? '1 entry' : `${count} entries`;
+  return BENCH_PAGE.entries(count);
 }
 
 function costText(point: string, left: number, { shock, fire }: { readonly shock: number; readonly fire: number }): string {
-  if (left === 0) return 'Nothing is lost by going on.';
-  const parts = [...(shock > 0 ? [`${shock} for shock`] : []), ...(fire > 0 ? [`${fire} for fire`] : [])];
-  const lost =
-    parts.length === 0
-      ? 'No check for shock or fire hangs on them.'
-      : `Checks that may then never be settled: ${parts.join(', ')}. Coverage stays short by them.`;
-  return `${point[0]?.toUpperCase()}${point.slice(1)} turns what is left into “cannot now”. ${lost}`;
+  if (left === 0) return BENCH_PAGE.nothingIsLostByGoing;
+  const parts = [...(shock > 0 ? [BENCH_PAGE.forShock(shock)] : []), ...(fire > 0 ? [BENCH_PAGE.forFire(fire)] : [])];
+  const lost = parts.length === 0 ? BENCH_PAGE.noCheckForShockOr : BENCH_PAGE.checksThatMayThenNever(parts.join(', '));
+  return BENCH_PAGE.turnsWhatIsLeftInto(point[0]?.toUpperCase(), point.slice(1), lost);
 }

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { countText } from './local-time.ts';
 import { useHands } from './use-hands.ts';
 
@@ -23,9 +24,14 @@ export function BenchTimer({ target }: { target: number | null }) {
   const seconds = useSeconds(since);
   const settled = target !== null && seconds >= target;
   return (
-    <button type="button" className={`timer${settled ? ' settled' : ''}`} onClick={() => restart(true)} aria-label="start the timer again">
+    <button
+      type="button"
+      className={`timer${settled ? ' settled' : ''}`}
+      onClick={() => restart(true)}
+      aria-label={BENCH_PAGE.startTheTimerAgain}
+    >
       <b>{since === null ? '0:00' : countText(seconds)}</b>
-      <small>{target === null ? 'since the last' : settled ? 'settled' : `settle, of ${countText(target)}`}</small>
+      <small>{target === null ? BENCH_PAGE.sinceTheLast : settled ? 'settled' : BENCH_PAGE.settleOf(countText(target))}</small>
       {target !== null && <progress max={target} value={Math.min(seconds, target)} aria-hidden="true" />}
     </button>
   );

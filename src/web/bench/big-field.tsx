@@ -1,4 +1,5 @@
 import { type CSSProperties, useEffect, useRef } from 'react';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { useHands } from './use-hands.ts';
 
 /** One number, read at a metre. The number shrinks when it is longer than the sheet is wide. */
@@ -48,7 +49,7 @@ export function BigField({
         />
       </label>
       {units.length > 1 ? (
-        <button type="button" className="bench-unit" onClick={() => nextUnit(unitKey, units)} aria-label={`unit ${unit}, change`}>
+        <button type="button" className="bench-unit" onClick={() => nextUnit(unitKey, units)} aria-label={BENCH_PAGE.unitChange(unit)}>
           {unit}
         </button>
       ) : (

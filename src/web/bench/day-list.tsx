@@ -1,3 +1,4 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { DAY_WORDS, POINT_WORDS, PROGRESS_WORDS } from '../../present/words/bench-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
 import { newItemId } from '../state/place-parts.ts';
@@ -21,14 +22,14 @@ export function DayList() {
   return (
     <section className="bench-day" aria-labelledby="day-title">
       <h2 id="day-title" className="for-ears">
-        The day
+        {BENCH_PAGE.theDay}
       </h2>
       {last !== today && (
         <p className="was">
-          <span>{last === null ? 'No day at the bench yet.' : `Readings go to the day of ${last}.`}</span>
+          <span>{last === null ? BENCH_PAGE.noDayAtBenchYet : BENCH_PAGE.readingsGoToDay(last)}</span>
           <button type="button" className="plain" onClick={begin}>
-            Begin {today}
-            {last === null ? '' : ', same instruments'}
+            {BENCH_PAGE.begin} {today}
+            {last === null ? '' : BENCH_PAGE.sameInstruments}
           </button>
         </p>
       )}
@@ -42,7 +43,9 @@ export function DayList() {
               <li key={one.point} className="point">
                 <button type="button" onClick={() => goTo({ is: 'point', id: one.point })} disabled={passed}>
                   <b>{passed ? words.done : words.before}</b>
-                  <span>{passed ? 'no way back' : left === 0 ? 'nothing left for before' : `${left} only now`}</span>
+                  <span>
+                    {passed ? BENCH_PAGE.noWayBack : left === 0 ? BENCH_PAGE.nothingLeftForBefore : BENCH_PAGE.countOnlyNow(left)}
+                  </span>
                 </button>
               </li>
             );
@@ -52,7 +55,7 @@ export function DayList() {
             <li key={one.id} className={`${progress}${one.id === next ? ' next' : ''}`}>
               <button type="button" onClick={() => goTo({ is: 'step', id: one.id })} aria-current={one.id === next ? 'step' : undefined}>
                 <b>{DAY_WORDS[one.id]}</b>
-                <span>{one.id === next ? `${PROGRESS_WORDS[progress]}, next` : PROGRESS_WORDS[progress]}</span>
+                <span>{one.id === next ? BENCH_PAGE.next(PROGRESS_WORDS[progress]) : PROGRESS_WORDS[progress]}</span>
               </button>
             </li>
           );

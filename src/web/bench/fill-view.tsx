@@ -1,3 +1,4 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { useOpenPage } from '../state/use-case.ts';
 import { clockText } from './local-time.ts';
 import { fillMark, type Mark } from './marks.ts';
@@ -12,12 +13,12 @@ export function FillView({ mark }: { mark: Mark }) {
   return (
     <NumberView
       key={mark.place}
-      what={`value at ${clockText(mark.at)}`}
+      what={BENCH_PAGE.valueAt(clockText(mark.at))}
       number={{ key: `fill-${mark.kind}`, kind: mark.kind, units: [mark.unit] }}
       asks={[]}
       was={
         <button type="button" className="plain" onClick={() => fill(null)}>
-          {gone ? 'filled in: back to the step' : 'later: back to the step'}
+          {gone ? BENCH_PAGE.filledInBackToStep : BENCH_PAGE.laterBackToTheStep}
         </button>
       }
       level={null}

@@ -1,4 +1,5 @@
 import type { Change } from '../../app/casebook/change.ts';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { type CaseReader, listOf } from '../part/new-exhibit.ts';
 import { idFromName } from '../state/place-parts.ts';
 import type { Tree } from './day-order.ts';
@@ -18,7 +19,7 @@ export function beginDay(reader: CaseReader, date: string): readonly Change[] {
   const last = days.at(-1);
   const under = (last?.['under'] ?? {}) as Tree;
   const id = idFromName(
-    `day ${days.length + 1}`,
+    BENCH_PAGE.day(days.length + 1),
     days.map((day) => String(day['id'])),
   );
   const kept = Object.fromEntries(STAYS.flatMap((key) => (under[key] === undefined ? [] : [[key, under[key]]])));

@@ -1,19 +1,21 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
+
 /** Own keys for a gloved finger; the keyboard of the phone stays away. `bound`: a meter may say "more than". */
 export function NumberPad({ onKey, bound }: { onKey: (key: string) => void; bound: boolean }) {
   const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0'];
   return (
     <fieldset className="pad">
-      <legend className="for-ears">number pad</legend>
+      <legend className="for-ears">{BENCH_PAGE.numberPad}</legend>
       {KEYS.map((key) => (
         <button type="button" key={key} onClick={() => onKey(key)}>
           {key}
         </button>
       ))}
       <button type="button" onClick={() => onKey('wipe')}>
-        wipe
+        {BENCH_PAGE.wipe}
       </button>
       {bound && (
-        <button type="button" onClick={() => onKey('>')} aria-label="more than">
+        <button type="button" onClick={() => onKey('>')} aria-label={BENCH_PAGE.moreThan}>
           &gt;
         </button>
       )}

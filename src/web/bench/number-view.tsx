@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { ASK_WORDS, BENCH_WORDS, OTHER_WORDS } from '../../present/words/bench-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
@@ -74,7 +75,7 @@ export function NumberView({
   const live = hands.live || markOnly;
   const open = openAsks(asks, chosen, store);
   const { ask, left } = useAskAtHand(asks);
-  const [why, setWhy] = useState<Why | 'not said' | null>(null);
+  const [why, setWhy] = useState<Why | 'unsaid' | null>(null);
   const unit = hands.unit(number.key, number.units);
   const otherUnit = other === undefined ? '' : hands.unit(other.key, other.units);
   const read = readAs(text, unit, number.kind);
@@ -96,7 +97,7 @@ export function NumberView({
     open[0] !== undefined
       ? BENCH_WORDS.chooseFirst(ASK_WORDS[open[0].key] ?? open[0].key)
       : needsOther && text !== ''
-        ? `then the ${OTHER_WORDS[other.key]}`
+        ? BENCH_PAGE.thenThe(OTHER_WORDS[other.key])
         : '';
   const ready = text.trim() !== '' && open.length === 0 && !live && !needsOther;
   const given = (value: Json, more?: Json): Given => ({
@@ -147,7 +148,7 @@ export function NumberView({
   const mark = (): void => {
     if (!mayMark) return;
     const value: Json = { state: 'marked', at: hands.now() };
-    hands.keep(changesFor({ text: '', value, otherText: '' }, given(value)), 'mark', `mark ${marks + 1}`);
+    hands.keep(changesFor({ text: '', value, otherText: '' }, given(value)), 'mark', BENCH_PAGE.markNumber(marks + 1));
     settle();
   };
   useBenchKeys({ space: mark, enter: keep, undo: () => void store.undo(), letters: {} });
@@ -162,7 +163,7 @@ export function NumberView({
             <AskPanel key={ask.key} ask={ask} left={left} />
           </>
         ) : why !== null ? (
-          <StatePanel what={what} first={why === 'not said' ? null : why} onKeep={keepState} onLeave={() => setWhy(null)} />
+          <StatePanel what={what} first={why === 'unsaid' ? null : why} onKeep={keepState} onLeave={() => setWhy(null)} />
         ) : (
           <>
             <ChosenLine asks={asks} />
@@ -183,7 +184,7 @@ export function NumberView({
             )}
             {other !== undefined && !live && (
               <BigField
-                label={`${OTHER_WORDS[other.key] ?? other.key}${other.needed === true ? '' : ', if read'}`}
+                label={`${OTHER_WORDS[other.key] ?? other.key}${other.needed === true ? '' : BENCH_PAGE.ifRead}`}
                 unit={otherUnit}
                 units={other.units}
                 unitKey={other.key}
@@ -197,7 +198,7 @@ export function NumberView({
             <p className="was">
               {was}
               {mayState && (
-                <button type="button" className="plain" onClick={() => setWhy('not said')}>
+                <button type="button" className="plain" onClick={() => setWhy('unsaid')}>
                   {BENCH_WORDS.noNumberKey}
                 </button>
               )}
@@ -220,7 +221,7 @@ export function NumberView({
       {ask === undefined && why === null && !live && <NumberPad onKey={press} bound={number.kind === 'resistance' && !onOther} />}
       <ActRow onMark={mayMark ? mark : null} markNumber={marks + 1} target={target}>
         <KeepKey
-          words={text.trim() === '' ? 'Keep' : `Keep ${withUnit(text, unit)}`}
+          words={text.trim() === '' ? BENCH_PAGE.keep : BENCH_PAGE.keepValue(String(withUnit(text, unit)))}
           missing={missing}
           ready={ready || (needsOther && text !== '')}
           onKeep={keep}

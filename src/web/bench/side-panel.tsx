@@ -1,3 +1,4 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { BENCH_WORDS } from '../../present/words/bench-words.ts';
 import { EXHIBIT_WORDS } from '../../present/words/page-words.ts';
 import type { StopView } from '../../present/workspace/next-view.ts';
@@ -14,7 +15,7 @@ export function StopLines({ stops, entered, most }: { stops: readonly StopView[]
   );
   return (
     <section className="stops" aria-labelledby="stops-title">
-      <h2 id="stops-title">stop limits for this unit</h2>
+      <h2 id="stops-title">{BENCH_PAGE.stopLimitsForThisUnit}</h2>
       {stops.length === 0 && <p>{BENCH_WORDS.noStops}</p>}
       {sorted.slice(0, most).map((stop) => {
         const value = watchedValue(stop, entered);
@@ -25,7 +26,7 @@ export function StopLines({ stops, entered, most }: { stops: readonly StopView[]
               <b>{stop.title}</b> {stop.about !== '' && !stop.title.startsWith(stop.about) && <i>{stop.about}</i>}
             </span>
             <span>
-              {stop.of === 'outputVoltageDown' ? 'stop below' : 'stop at'} {stop.at}
+              {stop.of === 'outputVoltageDown' ? BENCH_PAGE.stopBelow : BENCH_PAGE.stopAt} {stop.at}
             </span>
             <span className="line" aria-hidden="true">
               {value !== undefined && (
@@ -53,7 +54,9 @@ export function MarkList() {
   if (marks.length === 0) return null;
   return (
     <section className="marks" aria-labelledby="marks-title">
-      <h2 id="marks-title">{marks.length} marked, value still missing</h2>
+      <h2 id="marks-title">
+        {marks.length} {BENCH_PAGE.markedValueStillMissing}
+      </h2>
       <ul>
         {marks.map((mark, index) => (
           <li key={mark.place} className={filling?.place === mark.place ? 'now' : ''}>
@@ -62,7 +65,7 @@ export function MarkList() {
               {clockText(mark.at)} <i>{EXHIBIT_WORDS[mark.of]?.one ?? mark.of}</i>
             </span>
             <button type="button" disabled={live} onClick={() => fill(mark)}>
-              fill in
+              {BENCH_PAGE.fillIn}
             </button>
           </li>
         ))}

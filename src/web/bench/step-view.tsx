@@ -1,3 +1,4 @@
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { BENCH_WORDS, DAY_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
 import { Link } from '../part/link.tsx';
 import { toCasePath } from '../state/route.ts';
@@ -63,12 +64,16 @@ export function TaskTabs({ step }: { step: DayStep }) {
   const tasks = TASKS_OF[step.id] ?? [];
   if (tasks.length < 2 || filling !== null) return null;
   return (
-    <ul className="tasks" aria-label="readings of this step">
+    <ul className="tasks" aria-label={BENCH_PAGE.readingsOfThisStep}>
       {tasks.map((task) => (
         <li key={task.id}>
           <button type="button" aria-current={task === at ? 'step' : undefined} onClick={() => goToTask(task.id)}>
             {TASK_WORDS[task.id]?.what ?? task.id}
-            {'kept' in task && task.kept(store).length > 0 && <small>{task.kept(store).length} kept</small>}
+            {'kept' in task && task.kept(store).length > 0 && (
+              <small>
+                {task.kept(store).length} {BENCH_PAGE.keptCount}
+              </small>
+            )}
           </button>
         </li>
       ))}
@@ -100,7 +105,8 @@ function BeforePower({ asks }: { asks: readonly Ask[] }) {
       </aside>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
         <button type="button" className="keep" disabled={first !== undefined} onClick={on}>
-          Mains on<small>the residual empties, only marks from here</small>
+          {BENCH_PAGE.mainsOn}
+          <small>{BENCH_PAGE.residualEmptiesOnlyMarksFrom}</small>
         </button>
       </ActRow>
     </>
@@ -112,7 +118,8 @@ function AtTheDesk({ step, desk }: { step: DayStep; desk: string }) {
   return (
     <Said words={BENCH_WORDS.desk}>
       <Link className="plain" to={toCasePath(id, desk)}>
-        {DAY_WORDS[step.id]}, on the page of the case
+        {DAY_WORDS[step.id]}
+        {BENCH_PAGE.onPageCase}
       </Link>
     </Said>
   );
@@ -132,7 +139,7 @@ function Said({ words, more, children }: { words: string; more?: string; childre
         <MarkList />
       </aside>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
-        <KeepKey words="Keep" missing="nothing to keep here" ready={false} onKeep={() => undefined} />
+        <KeepKey words={BENCH_PAGE.keep} missing={BENCH_PAGE.nothingToKeepHere} ready={false} onKeep={() => undefined} />
       </ActRow>
     </>
   );

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { ASK_WORDS, BENCH_NOTES, BENCH_WORDS } from '../../present/words/bench-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
 import { residualState } from '../part/residual.tsx';
@@ -116,7 +117,7 @@ function SetUp() {
   const missing =
     open[0] === undefined
       ? currents === null || currents.length === 0
-        ? 'the currents to set'
+        ? BENCH_PAGE.theCurrentsToSet
         : ''
       : BENCH_WORDS.chooseFirst(ASK_WORDS[open[0].key] ?? open[0].key);
   return (
@@ -144,14 +145,14 @@ function SetUp() {
           );
         })}
         <label className="plan">
-          <span>currents to set, A</span>
+          <span>{BENCH_PAGE.currentsToSetA}</span>
           <input value={plan} onChange={(event) => setTyped(event.target.value)} autoComplete="off" />
         </label>
         {shut && <p className="locked">{BENCH_WORDS.closed}</p>}
         {planned === '' && typed === null && <p className="was">{BENCH_WORDS.planNeeded}</p>}
       </section>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
-        <KeepKey words="Begin" missing={missing} ready={ready} onKeep={begin} />
+        <KeepKey words={BENCH_PAGE.begin} missing={missing} ready={ready} onKeep={begin} />
       </ActRow>
     </>
   );
@@ -168,7 +169,7 @@ function Rows({ sweep }: { sweep: Tree }) {
   const [editing, setEditing] = useState<string | null>(null);
   const dwell = parseQuantity(String(sweep['dwell'] ?? DWELLS[0]), 'time');
   const covered = ((sweep['under'] ?? {}) as Tree)['cover'] !== 'open';
-  const where = sweep['sense'] === 'cableEnd' ? 'voltage at the cable end' : 'voltage at the socket';
+  const where = sweep['sense'] === 'cableEnd' ? BENCH_PAGE.voltageAtTheCableEnd : BENCH_PAGE.voltageAtTheSocket;
   const end = (how: string): void => store.change(endSweep(sweep, how), newItemId('end'), { key: 'sweep', args: {} });
   if (current === undefined) return <Planned sweep={sweep} onEnd={() => end(BENCH_NOTES.planDone)} />;
   const amps = Number(current);
@@ -188,18 +189,18 @@ function Rows({ sweep }: { sweep: Tree }) {
       was={<LastRows sweep={sweep} />}
       above={
         <div className="bench-set">
-          <h2>Set {current} A</h2>
+          <h2>{BENCH_PAGE.setTo(current)}</h2>
           <span>
-            {rows.length + 1} of {points.length}
-            {next === undefined ? ', the last' : `, then ${next} A`}
+            {rows.length + 1} {BENCH_PAGE.outOf} {points.length}
+            {next === undefined ? BENCH_PAGE.theLast : BENCH_PAGE.thenA(next)}
           </span>
           {editing === null ? (
             <button type="button" className="plain" onClick={() => setEditing(points.slice(rows.length).join(' '))}>
-              other currents
+              {BENCH_PAGE.otherCurrents}
             </button>
           ) : (
             <label className="plan">
-              <span>from here on, A</span>
+              <span>{BENCH_PAGE.fromHereOnA}</span>
               <input
                 value={editing}
                 autoComplete="off"
@@ -227,7 +228,7 @@ function Rows({ sweep }: { sweep: Tree }) {
 function LastRows({ sweep }: { sweep: Tree }) {
   const FEW = 3;
   const rows = rowsOf(sweep).slice(-FEW).toReversed();
-  if (rows.length === 0) return <>no row yet</>;
+  if (rows.length === 0) return <>{BENCH_PAGE.noRowYet}</>;
   return (
     <>
       {rows.map((row) => (
@@ -245,19 +246,20 @@ function Planned({ sweep, onEnd }: { sweep: Tree; onEnd: () => void }) {
   return (
     <>
       <section className="bench-entry">
-        <h2>All planned currents are taken</h2>
+        <h2>{BENCH_PAGE.allPlannedCurrentsAreTaken}</h2>
         <p className="was">
           <LastRows sweep={sweep} />
         </p>
         {kept !== null && (
           <button type="button" className="plain" onClick={kept.takeBack}>
-            Undo {kept.words}
+            {BENCH_PAGE.undo} {kept.words}
           </button>
         )}
       </section>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
         <button type="button" className="keep" onClick={onEnd}>
-          End the sweep<small>Enter</small>
+          {BENCH_PAGE.endTheSweep}
+          <small>{BENCH_PAGE.enter}</small>
         </button>
       </ActRow>
     </>
@@ -274,8 +276,10 @@ function Ended({ sweep }: { sweep: Tree }) {
   return (
     <>
       <section className="bench-entry">
-        <h2>Sweep ended: {String(sweep['ends'])}</h2>
-        <p className="bench-what">beyond the last row</p>
+        <h2>
+          {BENCH_PAGE.sweepEnded} {String(sweep['ends'])}
+        </h2>
+        <p className="bench-what">{BENCH_PAGE.beyondTheLastRow}</p>
         <div className="keys">
           {choices('keepsGiving', 'triesAgain', 'staysOff')().map((option) => (
             <button
@@ -284,7 +288,7 @@ function Ended({ sweep }: { sweep: Tree }) {
               aria-pressed={sweep['beyond'] === option.value}
               onClick={() => hands.keep([{ at, was: sweep['beyond'] as Json | undefined, to: option.value }], 'keep', optionText(option))}
             >
-              {option.value === 'staysOff' ? 'stays off until taken away' : optionText(option)}
+              {option.value === 'staysOff' ? BENCH_PAGE.staysOffUntilTakenAway : optionText(option)}
             </button>
           ))}
         </div>
@@ -294,7 +298,8 @@ function Ended({ sweep }: { sweep: Tree }) {
       </section>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
         <button type="button" className="keep" onClick={next}>
-          Next sweep<small>Enter</small>
+          {BENCH_PAGE.nextSweep}
+          <small>{BENCH_PAGE.enter}</small>
         </button>
       </ActRow>
     </>

@@ -1,4 +1,5 @@
 import type { Json } from '../../app/casebook/change.ts';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { PICK_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -32,7 +33,7 @@ export function NumberTask({ task }: { task: Extract<Task, { entry: 'number' }> 
       number={task.number}
       other={task.other}
       asks={task.asks}
-      was={last === undefined ? 'nothing kept yet' : `last ${valueText(last)}`}
+      was={last === undefined ? BENCH_PAGE.nothingKeptYet : BENCH_PAGE.last(valueText(last))}
       level={null}
       watches={WATCHES[task.id] ?? null}
       canMark={step?.open !== 'live' || live}
@@ -61,13 +62,13 @@ export function PickTask({ task }: { task: Extract<Task, { entry: 'pick' }> }) {
             </button>
           ))}
         </div>
-        <p className="was">{last === undefined ? 'nothing kept yet' : `kept: ${valueText(last)}`}</p>
+        <p className="was">{last === undefined ? BENCH_PAGE.nothingKeptYet : BENCH_PAGE.keptValue(valueText(last))}</p>
       </section>
       <aside className="beside">
         <MarkList />
       </aside>
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
-        <KeepKey words="One press keeps" missing="above" ready={false} onKeep={() => undefined} />
+        <KeepKey words={BENCH_PAGE.onePressKeeps} missing={BENCH_PAGE.above} ready={false} onKeep={() => undefined} />
       </ActRow>
     </>
   );
@@ -86,7 +87,11 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
   const count = (well: boolean): void => {
     if (open !== undefined) return;
     const chosen = chosenFor(task.asks, hands.chosen, store);
-    hands.keep(task.keep(store, { value: well, chosen, at: hands.now() }), 'keep', well ? 'one that went well' : 'one that failed');
+    hands.keep(
+      task.keep(store, { value: well, chosen, at: hands.now() }),
+      'keep',
+      well ? BENCH_PAGE.oneThatWentWell : BENCH_PAGE.oneThatFailed,
+    );
   };
   useBenchKeys({ space: () => count(true), enter: () => undefined, undo: () => void store.undo(), letters: {} });
   return (
@@ -97,12 +102,15 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
           <AskPanel key={ask.key} ask={ask} left={left} />
         ) : (
           <>
-            <p className="bench-what">{TASK_WORDS[task.id]?.what ?? task.id}, tries made</p>
+            <p className="bench-what">
+              {TASK_WORDS[task.id]?.what ?? task.id}
+              {BENCH_PAGE.triesMade}
+            </p>
             <p className="count">{made}</p>
-            <p className="was">{failed === 0 ? 'none failed' : `${failed} failed`}</p>
+            <p className="was">{failed === 0 ? BENCH_PAGE.noneFailed : BENCH_PAGE.failed(failed)}</p>
             {hands.kept !== null && (
               <button type="button" className="plain" onClick={hands.kept.takeBack}>
-                Undo {hands.kept.words}
+                {BENCH_PAGE.undo} {hands.kept.words}
               </button>
             )}
           </>
@@ -114,10 +122,11 @@ export function TriesTask({ task }: { task: Extract<Task, { entry: 'tries' }> })
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
         <span className="two">
           <button type="button" disabled={open !== undefined} onClick={() => count(false)}>
-            Failed
+            {BENCH_PAGE.failedKey}
           </button>
           <button type="button" className="keep" disabled={open !== undefined} onClick={() => count(true)}>
-            Went well<small>space</small>
+            {BENCH_PAGE.wentWell}
+            <small>{BENCH_PAGE.space}</small>
           </button>
         </span>
       </ActRow>
@@ -132,9 +141,9 @@ export function valueText(value: Json): string {
   if (typeof value !== 'object' || value === null) return String(value);
   const tree = value as Tree;
   if (tree['v'] !== undefined) return valueText(tree['v']);
-  if (tree['state'] === 'marked') return `mark at ${String(tree['at']).slice(String(tree['at']).indexOf('T') + 1)}`;
+  if (tree['state'] === 'marked') return BENCH_PAGE.markAt(String(tree['at']).slice(String(tree['at']).indexOf('T') + 1));
   if (tree['state'] !== undefined)
     return `${choiceWords(String(tree['state']))}${tree['because'] === undefined ? '' : `: ${String(tree['because'])}`}`;
-  if (tree['made'] !== undefined) return `${String(tree['made'])} made, ${String(tree['failed'])} failed`;
+  if (tree['made'] !== undefined) return BENCH_PAGE.madeFailed(String(tree['made']), String(tree['failed']));
   return '';
 }

@@ -1,4 +1,5 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
+import { CAPTURE_PAGE } from '../../present/words/capture-page-words.ts';
 import type { TakenFile } from '../api/casebook.ts';
 import { toFileRecord } from '../part/file-record.ts';
 import { idFromName } from '../state/place-parts.ts';
@@ -25,7 +26,7 @@ type Listed = { readonly id: string; readonly name: string };
 export function keepPhoto(taken: TakenFile, of: string, files: readonly string[], now: Now): Kept {
   const file = toFileRecord(taken, files);
   const exhibit = toExhibit('photo', now, { file: file.id, of });
-  return kept(`photo of ${of}`, [file.change, exhibit]);
+  return kept(CAPTURE_PAGE.photoOf(of), [file.change, exhibit]);
 }
 
 /** A temperature at a place that is there, or at a new one named here. */
@@ -45,14 +46,16 @@ export function keepTemperature(
 }
 
 export function keepDistance(from: Listed, to: Listed, path: string, method: string, text: string, now: Now): Kept {
-  return kept(`${from.name} to ${to.name}: ${text}`, [toExhibit('distance', now, { from: from.id, to: to.id, path, method, value: text })]);
+  return kept(CAPTURE_PAGE.fromTo(from.name, to.name, text), [
+    toExhibit('distance', now, { from: from.id, to: to.id, path, method, value: text }),
+  ]);
 }
 
 /** A note stands with an exhibit; one that is there already keeps its own lines. */
 export function keepNote(exhibit: string, was: string | undefined, text: string): Kept {
   const to = was === undefined || was === '' ? text : `${was}\n${text}`;
   const at = `/case/exhibits/${exhibit}/note`;
-  return { words: `note: ${text}`, changes: [{ at, was, to }], at, back: [{ at, was: to, to: was }] };
+  return { words: CAPTURE_PAGE.noteText(text), changes: [{ at, was, to }], at, back: [{ at, was: to, to: was }] };
 }
 
 function toExhibit(kind: string, { id, day, at }: Now, more: Readonly<Record<string, Json>>): Change {

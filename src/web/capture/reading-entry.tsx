@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { CAPTURE_PAGE } from '../../present/words/capture-page-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { understandQuantity } from '../field/understand.ts';
 import { listOf } from '../part/new-exhibit.ts';
@@ -33,7 +34,7 @@ export function ReadingEntry({ store, now, onKeep }: Props) {
   const [text, setText] = useState('');
   const about = exhibits.find(({ id }) => id === exhibit) ?? exhibits[0];
   const read = what === 'note' || text === '' ? null : parseQuantity(text, what);
-  const wrong = isRefusal(read) ? `expected ${read.expected}` : null;
+  const wrong = isRefusal(read) ? CAPTURE_PAGE.expected(read.expected) : null;
   const toKept = (): Kept | null => {
     if (text.trim() === '' || wrong !== null) return null;
     if (what === 'note')
@@ -58,53 +59,58 @@ export function ReadingEntry({ store, now, onKeep }: Props) {
   };
   return (
     <form
-      aria-label="Reading"
+      aria-label={CAPTURE_PAGE.reading}
       onSubmit={(event) => {
         event.preventDefault();
         keep();
       }}
     >
       <Choice
-        label="What"
+        label={CAPTURE_PAGE.what}
         value={what}
         onChoose={(chosen) => setWhat(chosen as What)}
         options={[
-          ['temperature', 'temperature at a place'],
-          ['length', 'distance between two conductors'],
-          ['note', 'a note'],
+          ['temperature', CAPTURE_PAGE.temperatureAtAPlace],
+          ['length', CAPTURE_PAGE.distanceBetweenTwoConductors],
+          ['note', CAPTURE_PAGE.aNote],
         ]}
       />
       {what === 'temperature' && (
         <>
-          <Choice label="Where" value={place} onChoose={setPlace} options={[...places.map(pair), [NEW_PLACE, 'a new place']]} />
+          <Choice
+            label={CAPTURE_PAGE.where}
+            value={place}
+            onChoose={setPlace}
+            options={[...places.map(pair), [NEW_PLACE, CAPTURE_PAGE.aNewPlace]]}
+          />
           {!places.some(({ id }) => id === place) && (
             <label>
-              <span>Name of the new place</span>
+              <span>{CAPTURE_PAGE.nameOfTheNewPlace}</span>
               <input type="text" value={newName} onChange={(event) => setNewName(event.target.value)} />
             </label>
           )}
-          <Choice label="Read by" value={by} onChoose={setBy} options={['contact', 'infrared'].map(worded)} />
+          <Choice label={CAPTURE_PAGE.readBy} value={by} onChoose={setBy} options={['contact', 'infrared'].map(worded)} />
         </>
       )}
       {what === 'length' && conductors.length >= 2 && (
         <>
-          <Choice label="From" value={from} onChoose={setFrom} options={conductors.map(pair)} />
-          <Choice label="To" value={to} onChoose={setTo} options={conductors.map(pair)} />
-          <Choice label="Along" value={path} onChoose={setPath} options={['surface', 'air', 'printedWiring'].map(worded)} />
+          <Choice label={CAPTURE_PAGE.from} value={from} onChoose={setFrom} options={conductors.map(pair)} />
+          <Choice label={CAPTURE_PAGE.toLabel} value={to} onChoose={setTo} options={conductors.map(pair)} />
+          <Choice label={CAPTURE_PAGE.along} value={path} onChoose={setPath} options={['surface', 'air', 'printedWiring'].map(worded)} />
         </>
       )}
-      {what === 'length' && conductors.length < 2 && <p className="said">Name two conductors on the page of the case first.</p>}
-      {what === 'note' && exhibits.length === 0 && <p className="said">A note stands with a photo or a reading: keep one first.</p>}
+      {what === 'length' && conductors.length < 2 && <p className="said">{CAPTURE_PAGE.nameTwoConductorsOnPage}</p>}
+      {what === 'note' && exhibits.length === 0 && <p className="said">{CAPTURE_PAGE.noteStandsWithPhotoOr}</p>}
       {what === 'note' && exhibits.length > 0 && (
         <Choice
-          label="With"
+          label={CAPTURE_PAGE.withLabel}
           value={String(about?.['id'] ?? '')}
           onChoose={setExhibit}
           options={exhibits.map((item) => [String(item['id']), `${choiceWords(String(item['kind']))} ${String(item['id'])}`])}
         />
       )}
       <label>
-        <span>{what === 'note' ? 'Note' : 'Value with its unit'}</span>
+        <span>{what === 'note' ? CAPTURE_PAGE.noteLabel : CAPTURE_PAGE.valueWithItsUnit}</span>
         <input
           type="text"
           autoComplete="off"
@@ -119,7 +125,7 @@ export function ReadingEntry({ store, now, onKeep }: Props) {
         {wrong ?? (what === 'note' ? '' : (understandQuantity(what)(text) ?? ''))}
       </p>
       <button type="submit" className="btn solid big" disabled={ready === null}>
-        Keep
+        {CAPTURE_PAGE.keep}
       </button>
     </form>
   );

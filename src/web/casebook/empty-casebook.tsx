@@ -1,6 +1,7 @@
 import { drawLine, MARGIN_LINE_ROW } from '../../present/figure/margin-line.ts';
 import { drawScale } from '../../present/figure/scale.ts';
 import { drawHalves } from '../../present/figure/verdict-halves.ts';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { FIRST_DAY } from '../../present/words/casebook-words.ts';
 import { CAUTIONS } from '../../present/words/fixed-sentences.ts';
 import { HAZARD_WORDS } from '../../present/words/hazard-words.ts';
@@ -12,7 +13,7 @@ const ANYWHERE = drawLine(
   MARGIN_LINE_ROW,
 ).markup;
 const NOTHING_READ = drawHalves(
-  { word: 'No verdict yet', second: 'nothing was assessed', weight: 'void', mark: 'notAssessed' },
+  { word: 'No verdict yet', second: CASEBOOK_PAGE.nothingWasAssessed, weight: 'void', mark: 'notAssessed' },
   { coverage: { shock: 'not examined', fire: 'not examined' }, cells: { shock: [], fire: [] } },
 ).markup;
 
@@ -21,14 +22,14 @@ export function EmptyCasebook({ onFile }: { onFile: (file: File) => void }) {
   return (
     <div className="begin">
       <main id="cases" tabIndex={-1}>
-        <h2>How to begin</h2>
-        <p>A name is enough. Everything else can wait until the unit is in your hand.</p>
+        <h2>{CASEBOOK_PAGE.howToBegin}</h2>
+        <p>{CASEBOOK_PAGE.nameIsEnoughEverythingElse}</p>
         <NewUnit />
         <div className="drop">
-          <p>A case that somebody packed: drop the file anywhere on this page, or</p>
+          <p>{CASEBOOK_PAGE.caseThatSomebodyPackedDrop}</p>
           <Import className="btn" onFile={onFile} />
         </div>
-        <h3>Do first, in the order of a day</h3>
+        <h3>{CASEBOOK_PAGE.doFirstInOrderDay}</h3>
         <ol className="day">
           {FIRST_DAY.map(({ what, how }, index) => (
             <li key={what}>
@@ -40,17 +41,16 @@ export function EmptyCasebook({ onFile }: { onFile: (file: File) => void }) {
             </li>
           ))}
         </ol>
-        <ul className="cautions" aria-label="Cautions">
+        <ul className="cautions" aria-label={CASEBOOK_PAGE.cautions}>
           {CAUTIONS.map((caution) => (
             <li key={caution}>{caution}</li>
           ))}
         </ul>
       </main>
-      <aside className="side" aria-label="Before anything is read">
+      <aside className="side" aria-label={CASEBOOK_PAGE.beforeAnythingIsRead}>
         <RawHtml as="div" html={NOTHING_READ} />
         <p className="why">
-          <b>Nothing is known about a new unit.</b> Every check stands as not assessed, and each line says where a reading could fall:
-          anywhere. A missing value never counts as a pass, and zero is a reading, not a blank.
+          <b>{CASEBOOK_PAGE.nothingIsKnownAboutNew}</b> {CASEBOOK_PAGE.everyCheckStandsAsNot}
         </p>
         <RawHtml html={drawScale(MARGIN_LINE_ROW).markup} className="atline" />
         <ul className="blank">
@@ -58,7 +58,7 @@ export function EmptyCasebook({ onFile }: { onFile: (file: File) => void }) {
             <li key={hazard}>
               <span>{title}</span>
               <RawHtml html={ANYWHERE} />
-              <span className="vl">not assessed</span>
+              <span className="vl">{CASEBOOK_PAGE.notAssessed}</span>
             </li>
           ))}
         </ul>

@@ -1,6 +1,7 @@
 import type { Coverage } from '../../core/result/assessment.ts';
 import { drawCoverageSquare } from '../../present/figure/coverage-cells.ts';
 import { drawOutcomeMark } from '../../present/figure/outcome-mark.ts';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { SORT_WORDS } from '../../present/words/casebook-words.ts';
 import { CHECK_WORDS, getCheckWords } from '../../present/words/check-words.ts';
 import { FAILURE_WEIGHTS } from '../../present/words/failure-words.ts';
@@ -17,7 +18,7 @@ const COVERAGES: readonly { readonly is: Coverage; readonly words: string }[] = 
   { is: 'examined', words: 'examined' },
 ];
 const MARKS = { grave: 'fail', mild: 'fail', clear: 'pass', void: 'notAssessed' } as const;
-const DOUBT = ', in doubt';
+const DOUBT = CASEBOOK_PAGE.inDoubt;
 
 /** Failure and coverage as filters of equal standing, the order, and what is asked for more seldom behind one button. */
 export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: CaseList; onQuery: (query: ListQuery) => void }) {
@@ -27,9 +28,9 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
   const more = query.hazard.length + query.kind.length + query.claim.length + (query.archived ? 1 : 0);
   const press = (field: Field, word: string) => () => onQuery(toggled(query, field, word));
   return (
-    <search className="bar" aria-label="Filter and order the cases">
+    <search className="bar" aria-label={CASEBOOK_PAGE.filterAndOrderTheCases}>
       <fieldset className="set">
-        <legend className="lab">failure</legend>
+        <legend className="lab">{CASEBOOK_PAGE.failure}</legend>
         <AllButton field="failure" query={query} onQuery={onQuery} />
         {[...Object.keys(FAILURE_WEIGHTS), ...doubts].map((word) => {
           const weight = FAILURE_WEIGHTS[word as keyof typeof FAILURE_WEIGHTS];
@@ -43,7 +44,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
         })}
       </fieldset>
       <fieldset className="set">
-        <legend className="lab">examined</legend>
+        <legend className="lab">{CASEBOOK_PAGE.examined}</legend>
         <AllButton field="coverage" query={query} onQuery={onQuery} />
         {COVERAGES.map(({ is, words: said }) => (
           <Toggle key={is} on={query.coverage.includes(is)} count={counts.coverage[is] ?? 0} onPress={press('coverage', is)}>
@@ -53,7 +54,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
         ))}
       </fieldset>
       <fieldset className="set">
-        <legend className="lab">sort</legend>
+        <legend className="lab">{CASEBOOK_PAGE.sort}</legend>
         {Object.entries(SORT_WORDS).map(([sort, said]) => (
           <Toggle key={sort} on={query.sort === sort} onPress={() => onQuery({ ...query, sort })}>
             {said}
@@ -61,11 +62,11 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
         ))}
         <select
           className={query.sort.startsWith(BY_MARGIN) ? 'btn on' : 'btn'}
-          aria-label="Sort by the margin of one check, the worst first"
+          aria-label={CASEBOOK_PAGE.sortByMarginOneCheck}
           value={query.sort.startsWith(BY_MARGIN) ? query.sort.slice(BY_MARGIN.length) : ''}
           onChange={({ target }) => target.value !== '' && onQuery({ ...query, sort: BY_MARGIN + target.value, check: target.value })}
         >
-          <option value="">one check …</option>
+          <option value="">{CASEBOOK_PAGE.oneCheck}</option>
           {Object.entries(HAZARD_WORDS).map(([hazard, title]) => (
             <optgroup key={hazard} label={title}>
               {Object.keys(CHECK_WORDS)
@@ -80,9 +81,9 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
         </select>
       </fieldset>
       <details className="set more" open={more > 0 ? true : undefined}>
-        <summary className="btn">{more > 0 ? `more, ${more} set` : 'more'}</summary>
+        <summary className="btn">{more > 0 ? CASEBOOK_PAGE.moreSet(more) : 'more'}</summary>
         <fieldset className="set">
-          <legend className="lab">failed in</legend>
+          <legend className="lab">{CASEBOOK_PAGE.failedIn}</legend>
           {Object.entries(HAZARD_WORDS).map(([hazard, title]) => (
             <Toggle key={hazard} on={query.hazard.includes(hazard)} count={counts.hazard[hazard] ?? 0} onPress={press('hazard', hazard)}>
               {title}
@@ -90,16 +91,16 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
           ))}
         </fieldset>
         <fieldset className="set">
-          <legend className="lab">output</legend>
+          <legend className="lab">{CASEBOOK_PAGE.output}</legend>
           {words('kind').map((kind) => (
             <Toggle key={kind} on={query.kind.includes(kind)} count={counts.kind[kind] ?? 0} onPress={press('kind', kind)}>
               {choiceWords(kind)}
             </Toggle>
           ))}
-          {words('kind').length === 0 && <span className="small">no output entered in any of these</span>}
+          {words('kind').length === 0 && <span className="small">{CASEBOOK_PAGE.noOutputEnteredInAny}</span>}
         </fieldset>
         <fieldset className="set">
-          <legend className="lab">claim</legend>
+          <legend className="lab">{CASEBOOK_PAGE.claim}</legend>
           {query.claim.map((claim) => (
             <Toggle key={claim} on count={counts.claim[claim] ?? 0} onPress={press('claim', claim)}>
               {claim}
@@ -107,11 +108,11 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
           ))}
           <select
             className="btn"
-            aria-label="Add a claim to the filter"
+            aria-label={CASEBOOK_PAGE.addClaimToFilter}
             value=""
             onChange={({ target }) => onQuery(toggled(query, 'claim', target.value))}
           >
-            <option value="">any claim …</option>
+            <option value="">{CASEBOOK_PAGE.anyClaim}</option>
             {words('claim')
               .filter((claim) => !query.claim.includes(claim))
               .map((claim) => (
@@ -121,7 +122,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
               ))}
           </select>
           <Toggle on={query.archived} onPress={() => onQuery({ ...query, archived: !query.archived })}>
-            archived ones
+            {CASEBOOK_PAGE.archivedOnes}
           </Toggle>
         </fieldset>
       </details>
@@ -132,7 +133,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
 function AllButton({ field, query, onQuery }: { field: Field; query: ListQuery; onQuery: (query: ListQuery) => void }) {
   return (
     <Toggle on={query[field].length === 0} onPress={() => onQuery({ ...query, [field]: [] })}>
-      all
+      {CASEBOOK_PAGE.all}
     </Toggle>
   );
 }

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { createCase, unpackCase } from '../api/casebook.ts';
 import { go, toCasePath } from '../state/route.ts';
 
@@ -10,7 +11,7 @@ export function NewUnit({ copyOf, name = '', onClose }: { copyOf?: string; name?
   const [trouble, setTrouble] = useState('');
   const [busy, setBusy] = useState(false);
   const create = async (): Promise<void> => {
-    if (text.trim() === '') return setTrouble('A case needs a name to be found again: type one.');
+    if (text.trim() === '') return setTrouble(CASEBOOK_PAGE.caseNeedsNameToBe);
     setBusy(true);
     try {
       const { id } = await createCase(text.trim(), BY, copyOf);
@@ -29,7 +30,7 @@ export function NewUnit({ copyOf, name = '', onClose }: { copyOf?: string; name?
       }}
     >
       <label>
-        <span>{copyOf === undefined ? 'name of the unit' : 'name of the copy'}</span>
+        <span>{copyOf === undefined ? CASEBOOK_PAGE.nameOfTheUnit : CASEBOOK_PAGE.nameOfTheCopy}</span>
         <input
           // biome-ignore lint/a11y/noAutofocus: it appears because a person asked for it
           autoFocus={onClose !== undefined}
@@ -44,11 +45,11 @@ export function NewUnit({ copyOf, name = '', onClose }: { copyOf?: string; name?
         />
       </label>
       <button type="submit" className="btn solid" disabled={busy}>
-        {copyOf === undefined ? 'Open it' : 'Duplicate'}
+        {copyOf === undefined ? CASEBOOK_PAGE.openIt : CASEBOOK_PAGE.duplicate}
       </button>
       {onClose !== undefined && (
         <button type="button" className="quiet" onClick={onClose}>
-          Close
+          {CASEBOOK_PAGE.close}
         </button>
       )}
       <p id="newunit-trouble" className="trouble" role="alert">
@@ -64,7 +65,7 @@ export function Import({ onFile, className }: { onFile: (file: File) => void; cl
   return (
     <>
       <button type="button" className={className} onClick={() => choose.current?.click()}>
-        Import a packed case
+        {CASEBOOK_PAGE.importAPackedCase}
       </button>
       <input
         ref={choose}
@@ -72,7 +73,7 @@ export function Import({ onFile, className }: { onFile: (file: File) => void; cl
         accept=".zip,application/zip"
         className="for-ears"
         tabIndex={-1}
-        aria-label="Import a packed case"
+        aria-label={CASEBOOK_PAGE.importAPackedCase}
         onChange={(event) => {
           const file = event.target.files?.[0];
           if (file !== undefined) onFile(file);

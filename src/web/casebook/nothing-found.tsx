@@ -1,3 +1,4 @@
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { FIELDS, isFiltered, type ListQuery } from '../state/casebook-query.ts';
 import type { CaseList } from '../state/use-casebook.ts';
 
@@ -14,25 +15,26 @@ export function NothingFound({ query, list, onQuery }: { query: ListQuery; list:
     <div className="nothing">
       <p>
         {query.failure.length > 0 && query.coverage.length > 0
-          ? 'No unit is both.'
+          ? CASEBOOK_PAGE.noUnitIsBoth
           : query.archived && !isFiltered(query)
-            ? 'Nothing is archived.'
-            : 'No case matches.'}
+            ? CASEBOOK_PAGE.nothingIsArchived
+            : CASEBOOK_PAGE.noCaseMatches}
       </p>
       <p className="ways">
         {ways.map(({ field, count, rest }) => (
           <button key={field} type="button" className="btn" onClick={() => onQuery({ ...query, [field]: [] })}>
-            Show {count.toLocaleString('en')} {rest.length > 0 ? rest.join(' or ') : `whatever the ${field}`}
+            {CASEBOOK_PAGE.show} {count.toLocaleString('en')}{' '}
+            {rest.length > 0 ? rest.join(CASEBOOK_PAGE.or) : CASEBOOK_PAGE.whateverThe(field)}
           </button>
         ))}
         {isFiltered(query) && (
           <button type="button" className="btn" onClick={() => onQuery(cleared)}>
-            Show all {list.of.toLocaleString('en')}
+            {CASEBOOK_PAGE.showAll} {list.of.toLocaleString('en')}
           </button>
         )}
         {query.archived && (
           <button type="button" className="btn" onClick={() => onQuery({ ...cleared, archived: false })}>
-            Leave the archive
+            {CASEBOOK_PAGE.leaveTheArchive}
           </button>
         )}
       </p>

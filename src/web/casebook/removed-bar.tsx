@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { restoreCase } from '../api/casebook.ts';
 import type { ListedCase } from '../state/use-casebook.ts';
 import { nameOf } from './unit-text.ts';
@@ -16,7 +17,7 @@ export function RemovedBar({ unit, onBack, onOver }: { unit: ListedCase; onBack:
   }, [held, onOver]);
   return (
     <div className="removed" role="status" onPointerEnter={() => setHeld(true)} onPointerLeave={() => setHeld(false)}>
-      <span>{trouble === '' ? `${nameOf(unit)} is deleted.` : trouble}</span>
+      <span>{trouble === '' ? CASEBOOK_PAGE.isDeleted(nameOf(unit)) : trouble}</span>
       <button
         type="button"
         className="btn"
@@ -24,7 +25,7 @@ export function RemovedBar({ unit, onBack, onOver }: { unit: ListedCase; onBack:
         onBlur={() => setHeld(false)}
         onClick={() => restoreCase(unit.head.id).then(onBack, (error: Error) => setTrouble(error.message))}
       >
-        Undo the deletion
+        {CASEBOOK_PAGE.undoTheDeletion}
       </button>
     </div>
   );

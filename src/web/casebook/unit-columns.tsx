@@ -1,5 +1,6 @@
 import { drawLine, MARGIN_LINE_ROW } from '../../present/figure/margin-line.ts';
 import { drawScale } from '../../present/figure/scale.ts';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { STROKE_WORDS } from '../../present/words/casebook-words.ts';
 import type { PortraitMark } from '../../present/workspace/case-portrait.ts';
 import { toColumns } from '../../present/workspace/casebook-columns.ts';
@@ -31,7 +32,7 @@ export function UnitColumns(props: {
       <thead>
         <tr>
           <th scope="col" className="check">
-            <small>check, and how well its limit is sourced</small>
+            <small>{CASEBOOK_PAGE.checkAndHowWellIts}</small>
           </th>
           {cases.map((row, index) => (
             <th key={row.head.id} scope="col" className={index === at ? 'on' : ''}>
@@ -41,7 +42,7 @@ export function UnitColumns(props: {
               <p className="what">{[whatText(row), dayText(row.head.changed)].filter((part) => part !== '').join('; ')}</p>
               {row.summary !== null && <Halves portrait={row.summary} />}
               <button type="button" className="quiet" aria-pressed={index === at} onClick={() => onUnit(index)}>
-                {index === at ? 'shown in the panel' : 'show in the panel'}
+                {index === at ? CASEBOOK_PAGE.shownInThePanel : CASEBOOK_PAGE.showInThePanel}
               </button>
             </th>
           ))}
@@ -76,7 +77,7 @@ export function UnitColumns(props: {
             <tr className="rest">
               <th scope="row">
                 <span>
-                  {group.unread} {group.rows.length > 0 ? 'more' : ''} not assessed
+                  {group.unread} {group.rows.length > 0 ? 'more' : ''} {CASEBOOK_PAGE.notAssessed}
                 </span>
               </th>
               {judged.map(({ product, sample, unread }, index) => {
@@ -103,14 +104,14 @@ function Cell({ cell }: { cell: PortraitMark | 'unread' | null }) {
     return (
       <div className="cell">
         <span className="noline" />
-        <span className="vl u">not applicable</span>
+        <span className="vl u">{CASEBOOK_PAGE.notApplicable}</span>
       </div>
     );
   if (cell === 'unread')
     return (
       <div className="cell">
         <RawHtml html={HATCHED} />
-        <span className="vl u">not assessed</span>
+        <span className="vl u">{CASEBOOK_PAGE.notAssessed}</span>
       </div>
     );
   return (

@@ -1,6 +1,7 @@
 import { drawLine } from '../../present/figure/margin-line.ts';
 import { drawAmong, drawPlaceStrip, PLACE_STRIP } from '../../present/figure/place-strip.ts';
 import { drawScale } from '../../present/figure/scale.ts';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { countText, standingText } from '../../present/words/casebook-words.ts';
 import { getCheckWords } from '../../present/words/check-words.ts';
 import { HAZARD_WORDS } from '../../present/words/hazard-words.ts';
@@ -47,20 +48,24 @@ export function FewPanel({ cases, unit, check }: { cases: readonly ListedCase[];
               </li>
             ))}
           </ul>
-          <p className="small">{countText(cases.length - placed.length, 'case')} without a line on this check.</p>
+          <p className="small">
+            {countText(cases.length - placed.length, 'case')} {CASEBOOK_PAGE.withoutLineOnThisCheck}
+          </p>
         </section>
       )}
       {own !== null && cases.length > 1 && (
         <section>
-          <h2>{own.name} among all</h2>
-          <p className="small">Its worst margin under each hazard; short strokes: the other cases.</p>
+          <h2>
+            {own.name} {CASEBOOK_PAGE.amongAll}
+          </h2>
+          <p className="small">{CASEBOOK_PAGE.itsWorstMarginUnderEach}</p>
           <RawHtml html={drawScale(AMONG).markup} />
           <Among own={own} cases={cases.flatMap(({ summary }) => (summary === null ? [] : [summary]))} />
         </section>
       )}
       {next.length > 0 && (
         <section>
-          <h2>Would settle most</h2>
+          <h2>{CASEBOOK_PAGE.wouldSettleMost}</h2>
           <ul className="nx">
             {next.map(({ id, name, words, settles }) => (
               <li key={`${id} ${words}`}>
@@ -93,8 +98,8 @@ function Among({ own, cases }: { own: Portrait; cases: readonly Portrait[] }) {
             <span>
               {title}
               <small>
-                {mark === null ? 'this one not assessed; ' : ''}
-                {judged} of {cases.length} judged
+                {mark === null ? CASEBOOK_PAGE.thisOneNotAssessed : ''}
+                {judged} {CASEBOOK_PAGE.outOf} {cases.length} {CASEBOOK_PAGE.judged}
               </small>
             </span>
             <RawHtml html={drawAmong(others, mark, AMONG).markup} />
@@ -123,17 +128,17 @@ export function ManyPanel(props: {
       <section className="about">
         <h2>{nameOf(unit)}</h2>
         <p className="what">
-          {[whatText(unit), summary === null ? '' : `sample ${summary.sample}`, `changed ${dayText(unit.head.changed)}`]
+          {[whatText(unit), summary === null ? '' : CASEBOOK_PAGE.sample(summary.sample), CASEBOOK_PAGE.changed(dayText(unit.head.changed))]
             .filter((part) => part !== '')
             .join(', ')}
-          {summary?.invented === true && <span className="invented"> invented data</span>}
+          {summary?.invented === true && <span className="invented"> {CASEBOOK_PAGE.inventedData}</span>}
         </p>
         {summary !== null && <Halves portrait={summary} />}
         {ways}
       </section>
       {summary !== null && (
         <section className="portrait">
-          <h3>Portrait</h3>
+          <h3>{CASEBOOK_PAGE.portrait}</h3>
           <div className="scaled">
             <RawHtml html={drawScale(SMALL).markup} />
           </div>
@@ -144,20 +149,25 @@ export function ManyPanel(props: {
               </li>
             ))}
           </ul>
-          {summary.unread.length > 0 && <p className="small">{countText(summary.unread.length, 'more check')} not assessed.</p>}
+          {summary.unread.length > 0 && (
+            <p className="small">
+              {countText(summary.unread.length, CASEBOOK_PAGE.moreCheck)} {CASEBOOK_PAGE.notAssessedEnd}
+            </p>
+          )}
         </section>
       )}
       {check !== '' && (
         <section className="place">
-          <h3>Where it stands</h3>
+          <h3>{CASEBOOK_PAGE.whereItStands}</h3>
           <p className="small">
-            {getCheckWords(check).title}, all {countText(of, 'case')}
+            {getCheckWords(check).title}
+            {CASEBOOK_PAGE.commaAll} {countText(of, 'case')}
           </p>
           <RawHtml html={drawScale(PLACE_STRIP).markup} />
           <div className="strip-room">{places !== null && <RawHtml html={drawPlaceStrip(places.ratios, mark, PLACE_STRIP).markup} />}</div>
           {places !== null && (
             <>
-              <p className="small">Strokes: all cases, taller where many stand; grounds: the middle half and nine of ten.</p>
+              <p className="small">{CASEBOOK_PAGE.strokesAllCasesTallerWhere}</p>
               <p>
                 {standingText({
                   judged: places.ratios.length + places.beyond,
@@ -172,7 +182,7 @@ export function ManyPanel(props: {
       )}
       {summary !== null && summary.next.length > 0 && (
         <section className="next">
-          <h3>Would settle most</h3>
+          <h3>{CASEBOOK_PAGE.wouldSettleMost}</h3>
           <ul className="nx one">
             {summary.next.map(({ words, settles }) => (
               <li key={words}>

@@ -2,6 +2,7 @@ import { memo, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { drawLine, MARGIN_LINE_ROW } from '../../present/figure/margin-line.ts';
 import { drawScale } from '../../present/figure/scale.ts';
 import { drawUnitAxis, UNIT_AXIS } from '../../present/figure/unit-axis.ts';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { getCheckWords } from '../../present/words/check-words.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import type { CaseList, ListedCase } from '../state/use-casebook.ts';
@@ -62,14 +63,14 @@ export function UnitRows(props: {
   return (
     <>
       <div className="hd cols" aria-hidden="true">
-        <span>unit</span>
-        <b>worst failure</b>
-        <b>shock and fire</b>
+        <span>{CASEBOOK_PAGE.unit}</span>
+        <b>{CASEBOOK_PAGE.worstFailure}</b>
+        <b>{CASEBOOK_PAGE.shockAndFire}</b>
         <span className="axhd">
           {byMargin === null ? (
             <>
               <small>
-                <i>unread</i> <span>above: shock and fire; below: the rest</span>
+                <i>{CASEBOOK_PAGE.unread}</i> <span>{CASEBOOK_PAGE.aboveShockAndFireBelow}</span>
               </small>
               <RawHtml html={drawScale(UNIT_AXIS).markup} />
             </>
@@ -82,14 +83,14 @@ export function UnitRows(props: {
             </>
           )}
         </span>
-        <span className="dt">changed</span>
+        <span className="dt">{CASEBOOK_PAGE.changedHeading}</span>
       </div>
       <div
         ref={box}
         className="rows"
         role="listbox"
         tabIndex={0}
-        aria-label="Cases: arrows to move, Enter to open"
+        aria-label={CASEBOOK_PAGE.casesArrowsToMoveEnter}
         aria-activedescendant={at >= seen.first && at < seen.end && at < total ? `unit-${at}` : undefined}
         onKeyDown={step}
         style={{ height: total * rowHeight }}
@@ -158,7 +159,7 @@ const Row = memo(function Row({ row, index, total, top, isOn, byMargin, onStep, 
             <small>{whatText(row)}</small>
           </span>
           {summary === null ? (
-            <span className="unjudged">being judged</span>
+            <span className="unjudged">{CASEBOOK_PAGE.beingJudged}</span>
           ) : (
             <>
               <Pair portrait={summary} />
@@ -179,7 +180,7 @@ function Line({ summary, byMargin }: { summary: NonNullable<ListedCase['summary'
       <span className="ax one">
         {mark !== undefined && <RawHtml html={drawLine(mark, MARGIN_LINE_ROW).markup} />}
         <span className="vl">
-          {mark === undefined ? (summary.unread.includes(byMargin) ? 'not assessed' : 'not applicable') : mark.value}
+          {mark === undefined ? (summary.unread.includes(byMargin) ? CASEBOOK_PAGE.notAssessed : CASEBOOK_PAGE.notApplicable) : mark.value}
           {mark !== undefined && <small className={mark.outcome}>{mark.says}</small>}
         </span>
       </span>
@@ -190,7 +191,7 @@ function Line({ summary, byMargin }: { summary: NonNullable<ListedCase['summary'
     <span className="ax">
       <span className={open === 0 ? 'pl none' : 'pl'}>
         {open === 0 ? '' : open}
-        <span className="for-ears"> checks not assessed</span>
+        <span className="for-ears"> {CASEBOOK_PAGE.checksNotAssessed}</span>
       </span>
       <RawHtml html={drawUnitAxis(summary.marks).markup} />
     </span>

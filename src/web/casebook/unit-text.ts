@@ -1,3 +1,4 @@
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import type { ListedCase } from '../state/use-casebook.ts';
 
@@ -9,7 +10,7 @@ export function whatText({ summary }: ListedCase): string {
   if (summary === null) return '';
   const MOST = 3; // claims named before the rest is counted
   const claims = summary.claims.slice(0, MOST).join(', ');
-  const more = summary.claims.length > MOST ? ` and ${summary.claims.length - MOST} more` : '';
+  const more = summary.claims.length > MOST ? CASEBOOK_PAGE.andMore(summary.claims.length - MOST) : '';
   return [summary.kinds.map(choiceWords).join(', '), `${claims}${more}`].filter((part) => part !== '').join(', ');
 }
 

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { archiveCase, packOf, removeCase } from '../api/casebook.ts';
 import { Link } from '../part/link.tsx';
 import { toCasePath } from '../state/route.ts';
@@ -19,22 +20,22 @@ export function UnitWays({ unit, onDone, onRemoved }: { unit: ListedCase; onDone
     <div className="unitways">
       <p>
         <Link className="btn solid" to={toCasePath(id, 'load')}>
-          Open the case
+          {CASEBOOK_PAGE.openTheCase}
         </Link>
         <button type="button" className="btn" aria-expanded={copying} onClick={() => setCopying(!copying)}>
-          Duplicate
+          {CASEBOOK_PAGE.duplicate}
         </button>
         <button type="button" className="btn" onClick={() => attempt(archiveCase(id, archived === null), onDone)}>
-          {archived === null ? 'Archive' : 'Take out of the archive'}
+          {archived === null ? CASEBOOK_PAGE.archive : CASEBOOK_PAGE.takeOutOfTheArchive}
         </button>
         <a className="btn" href={packOf(id)} download>
-          Export
+          {CASEBOOK_PAGE.toExport}
         </a>
         <button type="button" className="btn" onClick={() => attempt(removeCase(id), () => onRemoved(unit))}>
-          Delete
+          {CASEBOOK_PAGE.toDelete}
         </button>
       </p>
-      {copying && <NewUnit key={id} copyOf={id} name={`${nameOf(unit)}, copy`} onClose={() => setCopying(false)} />}
+      {copying && <NewUnit key={id} copyOf={id} name={CASEBOOK_PAGE.copy(nameOf(unit))} onClose={() => setCopying(false)} />}
       <p className="trouble" role="alert">
         {trouble}
       </p>

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { CircuitAtDesk } from '../../app/casebook/desk.ts';
 import { HAND_MOVES_KEY, parseHandMoves, toHandMovesText } from '../../present/schematic/hand-moves.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { circuitOf, drawingOf, sheetOf } from '../api/casebook.ts';
 import type { At } from '../stage/stage-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -59,7 +60,7 @@ export function CircuitDesk() {
     <div className="circuitdesk">
       {view.said !== '' && <p className="said">{view.said}</p>}
       {drawing === null ? (
-        <p className="small">{busy ? 'drawing …' : 'No circuit traced yet: the drawing appears once two parts share a net.'}</p>
+        <p className="small">{busy ? 'drawing …' : CASE_PAGE.noCircuitTracedYetDrawing}</p>
       ) : (
         <>
           <div className="drawn">
@@ -68,13 +69,13 @@ export function CircuitDesk() {
           </div>
           <div className="drawn-tools">
             <label>
-              part{' '}
+              {CASE_PAGE.part}{' '}
               <select
-                aria-label="part"
+                aria-label={CASE_PAGE.part}
                 value={part}
                 onChange={(event) => setChosen(event.target.value === '' ? null : { part: event.target.value })}
               >
-                <option value="">none</option>
+                <option value="">{CASE_PAGE.none}</option>
                 {view.parts.map((one) => (
                   <option key={one.id} value={one.id}>
                     {one.ref}
@@ -83,13 +84,13 @@ export function CircuitDesk() {
               </select>
             </label>
             <label>
-              net{' '}
+              {CASE_PAGE.net}{' '}
               <select
-                aria-label="net"
+                aria-label={CASE_PAGE.net}
                 value={net}
                 onChange={(event) => setChosen(event.target.value === '' ? null : { net: event.target.value })}
               >
-                <option value="">none</option>
+                <option value="">{CASE_PAGE.none}</option>
                 {view.nets.map((one) => (
                   <option key={one.id} value={one.id}>
                     {one.name}
@@ -98,31 +99,29 @@ export function CircuitDesk() {
               </select>
             </label>
             <button type="button" className="btn" aria-pressed={moving} onClick={() => setMoving(!moving)}>
-              Move parts
+              {CASE_PAGE.moveParts}
             </button>
             {moves.has(part) && (
               <button type="button" className="quiet" onClick={() => void keep(new Map([...moves].filter(([one]) => one !== part)))}>
-                put {view.parts.find((one) => one.id === part)?.ref} back
+                {CASE_PAGE.putBack(view.parts.find((one) => one.id === part)?.ref)}
               </button>
             )}
             {moves.size > 0 && (
               <button type="button" className="quiet" onClick={() => void keep(new Map())}>
-                put all {moves.size} back
+                {CASE_PAGE.putAllBack(moves.size)}
               </button>
             )}
             <a className="btn" href={drawingOf(id)} download>
-              SVG
+              {CASE_PAGE.svg}
             </a>
             <a className="btn" href={sheetOf(id, 'A4')} target="_blank" rel="noreferrer">
-              Print or PDF, A4
+              {CASE_PAGE.printOrPdfA}
             </a>
             <a className="btn" href={sheetOf(id, 'A3')} target="_blank" rel="noreferrer">
               A3
             </a>
           </div>
-          {moving && (
-            <p className="small">Drag a part, or give it the focus and use the arrow keys. The others make way; the wires follow.</p>
-          )}
+          {moving && <p className="small">{CASE_PAGE.dragPartOrGiveIt}</p>}
         </>
       )}
       {trouble !== '' && (

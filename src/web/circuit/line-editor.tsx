@@ -1,5 +1,6 @@
 import { type RefObject, useId, useState } from 'react';
 import type { Refusal } from '../../core/quantity/refusal.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -26,13 +27,12 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
     }
   };
   return (
-    <section className="circuitlines" aria-label="Lines of the circuit">
+    <section className="circuitlines" aria-label={CASE_PAGE.linesOfTheCircuit}>
       <h3>
-        <label htmlFor={name}>Circuit lines</label>
+        <label htmlFor={name}>{CASE_PAGE.circuitLines}</label>
       </h3>
       <p className="small">
-        One line a part: reference, value, colon, its nets in order (diodes and Zeners anode first). <b>?</b> was not read, <b>!</b> crosses
-        the barrier, a transformer has one line a winding, dot end first. Parts keep what a line has no word for.
+        {CASE_PAGE.oneLinePartReferenceValue} <b>?</b> {CASE_PAGE.wasNotRead} <b>!</b> {CASE_PAGE.crossesBarrierTransformerHasOne}
       </p>
       <textarea
         ref={entry}
@@ -54,7 +54,9 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
               >
                 {refusal.place}
               </button>
-              : “{refusal.got}” is not {refusal.expected}. The line stays here, the others are taken.
+              : “{refusal.got}
+              {CASE_PAGE.isNot} {refusal.expected}
+              {CASE_PAGE.lineStaysHereOthersAre}
             </li>
           ))}
         </ul>
@@ -66,11 +68,11 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
       )}
       <p className="ways">
         <button type="button" className="btn" disabled={typed === undefined} onClick={() => void take()}>
-          Take the lines
+          {CASE_PAGE.takeTheLines}
         </button>
         {typed !== undefined && (
           <button type="button" className="quiet" onClick={() => store.setScreen(KEPT, null)}>
-            back to what the case holds
+            {CASE_PAGE.backToWhatCaseHolds}
           </button>
         )}
       </p>

@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { CircuitNetView, CircuitPartView, CircuitView } from '../../present/workspace/circuit-view.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { useOpenPage } from '../state/use-case.ts';
@@ -14,12 +15,10 @@ export function ChosenCard({ view, chosen, ...leads }: { view: CircuitView; chos
   const part = chosen !== null && 'part' in chosen ? view.parts.find(({ id }) => id === chosen.part) : undefined;
   const net = chosen !== null && 'net' in chosen ? view.nets.find(({ id }) => id === chosen.net) : undefined;
   return (
-    <aside className="chosencard" aria-label="Chosen in the schematic" aria-live="polite">
+    <aside className="chosencard" aria-label={CASE_PAGE.chosenInTheSchematic} aria-live="polite">
       {part !== undefined && <PartCard part={part} {...leads} />}
       {net !== undefined && <NetCard net={net} {...leads} />}
-      {part === undefined && net === undefined && (
-        <p className="small">Point at a part or a wire, or choose one below: its values, its job and its findings stand here.</p>
-      )}
+      {part === undefined && net === undefined && <p className="small">{CASE_PAGE.pointAtPartOrWire}</p>}
     </aside>
   );
 }
@@ -31,7 +30,11 @@ function PartCard({ part, onChoose, onLight, onLine }: { part: CircuitPartView }
       <h3>{part.ref}</h3>
       <p>
         {part.job}
-        {part.reason !== '' && <small>: it stands {part.reason}</small>}
+        {part.reason !== '' && (
+          <small>
+            {CASE_PAGE.itStands} {part.reason}
+          </small>
+        )}
       </p>
       <dl>
         {part.facts.map(({ label, text }) => (
@@ -41,7 +44,7 @@ function PartCard({ part, onChoose, onLight, onLine }: { part: CircuitPartView }
           </div>
         ))}
       </dl>
-      <ul className="pins" aria-label={`Pins of ${part.ref}`}>
+      <ul className="pins" aria-label={CASE_PAGE.pinsOf(part.ref)}>
         {part.pins.map(({ pin, net, name }) => (
           <li key={pin}>
             <span className="u">{pin}</span>{' '}
@@ -50,7 +53,7 @@ function PartCard({ part, onChoose, onLight, onLine }: { part: CircuitPartView }
         ))}
       </ul>
       {part.findings.length > 0 && (
-        <ul className="on-part" aria-label={`Findings on ${part.ref}`}>
+        <ul className="on-part" aria-label={CASE_PAGE.findingsOn(part.ref)}>
           {part.findings.map(({ id, markSvg, title, word }) => (
             <li key={id}>
               <button type="button" className="quiet" onClick={() => showFinding(id)}>
@@ -62,11 +65,11 @@ function PartCard({ part, onChoose, onLight, onLine }: { part: CircuitPartView }
       )}
       {part.slips.map((slip) => (
         <p key={slip} className="small">
-          Probably a slip: {slip}
+          {CASE_PAGE.probablyASlip} {slip}
         </p>
       ))}
       <button type="button" className="btn" onClick={() => onLine(part.ref)}>
-        To its line
+        {CASE_PAGE.toItsLine}
       </button>
     </>
   );
@@ -75,9 +78,11 @@ function PartCard({ part, onChoose, onLight, onLine }: { part: CircuitPartView }
 function NetCard({ net, onChoose, onLine }: { net: CircuitNetView } & Leads) {
   return (
     <>
-      <h3>Net {net.name}</h3>
-      <p className="small">{net.side === '' ? 'its side is not known' : net.side}</p>
-      <ul className="pins" aria-label={`Pins on ${net.name}`}>
+      <h3>
+        {CASE_PAGE.netTitle} {net.name}
+      </h3>
+      <p className="small">{net.side === '' ? CASE_PAGE.itsSideIsNotKnown : net.side}</p>
+      <ul className="pins" aria-label={CASE_PAGE.pinsOn(net.name)}>
         {net.ends.map(({ part, ref, pin }) => (
           <li key={`${part} ${pin}`}>
             <button type="button" className="quiet" onClick={() => onChoose({ part })}>
@@ -89,7 +94,7 @@ function NetCard({ net, onChoose, onLine }: { net: CircuitNetView } & Leads) {
       </ul>
       {net.ends.length === 1 && (
         <button type="button" className="btn" onClick={() => onLine(net.ends[0]?.ref ?? '')}>
-          To the line of {net.ends[0]?.ref}
+          {CASE_PAGE.toTheLineOf} {net.ends[0]?.ref}
         </button>
       )}
     </>

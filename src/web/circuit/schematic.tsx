@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { CircuitAtDesk } from '../../app/casebook/desk.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { Stage } from '../stage/stage.tsx';
 import type { At } from '../stage/stage-view.ts';
@@ -137,7 +138,7 @@ export function Schematic({
   };
   const size = sizeOf(drawing.svg);
   return (
-    <Stage label="Schematic" content={size} least={LEAST}>
+    <Stage label={CASE_PAGE.schematic} content={size} least={LEAST}>
       {(scale) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: the parts inside are buttons; this hears for all of them
         <div

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -57,7 +58,7 @@ export function ChoiceField(props: {
         value={value === undefined || typeof value === 'object' ? '' : String(value)}
         onChange={(event) => choose(options.find((option) => String(option) === event.target.value))}
       >
-        {(!required || blank !== undefined || value === undefined) && <option value="">not chosen</option>}
+        {(!required || blank !== undefined || value === undefined) && <option value="">{ENTRY_WORDS.notChosen}</option>}
         {options.map((option) => (
           <option key={option} value={String(option)}>
             {choiceWords(option)}

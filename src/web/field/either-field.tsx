@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -35,7 +36,7 @@ export function EitherField({ place, label, shown, of }: { place: string; label:
             store.set(place, way?.blank, `way-${place}-${event.target.value}`, { key: 'entry', args: { at: place } });
           }}
         >
-          <option value="">not said</option>
+          <option value="">{ENTRY_WORDS.notSaid}</option>
           {ways.map(({ words }) => (
             <option key={words}>{words}</option>
           ))}
@@ -90,6 +91,11 @@ function waysOf(node: FormNode): Way[] {
     ];
   }
   return [
-    { words: 'an amount', blank: '', fits: (value) => typeof value === 'string' || typeof value === 'number', entry: { node, below: '' } },
+    {
+      words: ENTRY_WORDS.anAmount,
+      blank: '',
+      fits: (value) => typeof value === 'string' || typeof value === 'number',
+      entry: { node, below: '' },
+    },
   ];
 }

@@ -1,5 +1,6 @@
 import type { Json } from '../../app/casebook/change.ts';
 import { lackingWords } from '../../present/words/draft-words.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { newItemId } from '../state/place-parts.ts';
@@ -48,8 +49,13 @@ export function ListField({ place, label, node }: { place: string; label: string
               <Item node={node.of} item={item} place={`${place}/${id ?? index}`} label={`${label} ${index + 1}`} />
               <Lacking place={`${place}/${id ?? index}`} />
             </div>
-            <button type="button" className="quiet" aria-label={`remove ${label} ${index + 1}`} onClick={() => remove(item, index)}>
-              remove
+            <button
+              type="button"
+              className="quiet"
+              aria-label={ENTRY_WORDS.removeOne(label, index + 1)}
+              onClick={() => remove(item, index)}
+            >
+              {ENTRY_WORDS.removeKey}
             </button>
           </div>
         );

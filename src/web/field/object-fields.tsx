@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormMember, FormNode } from '../../present/workspace/form.ts';
 import { Field } from './field.tsx';
@@ -39,7 +40,7 @@ function Rest({ members, place }: { members: readonly FormMember[]; place: strin
   const [open, setOpen] = useState(false);
   return (
     <details className="inner rest" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>when, files, note</summary>
+      <summary>{ENTRY_WORDS.whenFilesNote}</summary>
       {open && (
         <div className="fields">
           {members.map((member) => (

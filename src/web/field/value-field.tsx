@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { STATE_CHOICES } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -49,7 +50,7 @@ export function ValueField({ place, label, shown, required, of, states }: Props)
       type="button"
       className="quiet more"
       aria-expanded={more}
-      aria-label={`${label}: its state, when, with what, under which conditions`}
+      aria-label={ENTRY_WORDS.itsStateWhenWithWhat(label)}
       onClick={() => setMore(!more)}
     >
       {more ? '−' : '⋯'}
@@ -57,7 +58,10 @@ export function ValueField({ place, label, shown, required, of, states }: Props)
   );
   const states5 = (
     <fieldset className="kinds">
-      <legend className="for-ears">{label}: state</legend>
+      <legend className="for-ears">
+        {label}
+        {ENTRY_WORDS.state}
+      </legend>
       {[{ state: '', words: 'reading' }, ...offered].map((one) => {
         const isNow = (state ?? '') === one.state;
         return (
@@ -111,7 +115,7 @@ export function ValueField({ place, label, shown, required, of, states }: Props)
           {states && isRead && form.reading.is === 'object' && <ObjectFields node={form.reading} place={place} without={['v']} />}
           {states && !isRead && value !== undefined && (
             <button type="button" className="quiet add" onClick={detail}>
-              + when, with what, under which conditions
+              {ENTRY_WORDS.whenWithWhatUnderWhich}
             </button>
           )}
         </div>

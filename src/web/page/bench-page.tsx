@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { BENCH_WORDS, DAY_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
 import { stepWords } from '../../present/words/step-words.ts';
 import { ActRow } from '../bench/act-row.tsx';
@@ -29,7 +30,7 @@ export function BenchPage({ id }: { id: string }) {
         <p className="trouble" role="alert">
           {trouble}
         </p>
-        <Link to="/">To the casebook</Link>
+        <Link to="/">{BENCH_PAGE.toTheCasebook}</Link>
       </main>
     );
   if (store === null || form === null) return <main className="alone" aria-busy="true" />;
@@ -72,7 +73,7 @@ function Bench() {
   const { at, step, leftHand } = useHands();
   const name = String((store.valueAt('/case/product/name') as string | undefined) ?? '');
   useEffect(() => {
-    document.title = `${name} at the bench`;
+    document.title = BENCH_PAGE.atTheBench(name);
   }, [name]);
   return (
     <main className={`bench${leftHand ? ' left' : ''}`} data-at={at.is}>
@@ -90,7 +91,7 @@ function BenchCaution() {
   const { view } = useSnapshot();
   const { live, setLive } = useHands();
   return (
-    <section className="caution" aria-label="Caution">
+    <section className="caution" aria-label={BENCH_PAGE.caution}>
       <svg viewBox="0 0 40 40" aria-hidden="true">
         <path className="ground" d="M20 4L38 36H2Z" />
         <path className="sign" d="M20 14v11M20 29v3.6" />
@@ -100,7 +101,7 @@ function BenchCaution() {
       </p>
       {live ? (
         <button type="button" className="plain" onClick={() => setLive(false)}>
-          Mains off, plug out
+          {BENCH_PAGE.mainsOffPlugOut}
         </button>
       ) : (
         <Residual />
@@ -121,17 +122,20 @@ function BenchHead({ name }: { name: string }) {
   return (
     <header className="head">
       <button type="button" className="plain" onClick={() => hands.goTo({ is: 'day' })} disabled={at.is === 'day'}>
-        {step === null ? 'The day' : `Step ${number} of ${STEPS.length}`}
+        {step === null ? BENCH_PAGE.theDay : BENCH_PAGE.stepOf(number, STEPS.length)}
       </button>
       <h1>{title}</h1>
       <span className="then">
         {step === null || title === DAY_WORDS[step.id] ? '' : `${DAY_WORDS[step.id]}. `}
-        {invented ? 'Invented data. ' : ''}
-        <span role="status">{trouble !== null ? trouble.words : waiting > 0 ? `${waiting} not on the disk yet` : 'All on the disk.'}</span>
+        {invented ? BENCH_PAGE.inventedData : ''}
+        <span role="status">
+          {trouble !== null ? trouble.words : waiting > 0 ? BENCH_PAGE.notOnTheDiskYet(waiting) : BENCH_PAGE.allOnTheDisk}
+        </span>
       </span>
       <span className="tools">
         <button type="button" className="plain" disabled={undo === null} onClick={() => void store.undo()}>
-          Undo<span className="for-ears"> {stepWords(undo)}</span>
+          {BENCH_PAGE.undo}
+          <span className="for-ears"> {stepWords(undo)}</span>
         </button>
         <button
           type="button"
@@ -139,10 +143,10 @@ function BenchHead({ name }: { name: string }) {
           aria-pressed={leftHand}
           onClick={() => store.setScreen('bench-hand', leftHand ? null : 'left')}
         >
-          Left hand
+          {BENCH_PAGE.leftHand}
         </button>
         <Link className="plain" to={toCasePath(id, 'judgement')}>
-          To the case
+          {BENCH_PAGE.toTheCase}
         </Link>
       </span>
       {step !== null && <TaskTabs step={step} />}
@@ -167,7 +171,7 @@ function Day() {
       <ActRow onMark={null} markNumber={findMarks(store).length + 1} target={null}>
         <button type="button" className="keep" onClick={on}>
           {DAY_WORDS[next]}
-          <small>Enter: go on with it</small>
+          <small>{BENCH_PAGE.enterGoOnWithIt}</small>
         </button>
       </ActRow>
     </>

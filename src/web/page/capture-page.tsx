@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { CAPTURE_PAGE } from '../../present/words/capture-page-words.ts';
 import { sendFile } from '../api/casebook.ts';
 import { type Kept, keepPhoto, localTimeOf, type Now } from '../capture/quick-reading.ts';
 import { ReadingEntry } from '../capture/reading-entry.tsx';
@@ -47,7 +48,7 @@ function OpenCapture({ store }: { store: CaseStore }) {
   const [held, setHeld] = useState<readonly (Kept & { readonly key: string })[]>([]);
   const name = String(store.valueAt('/case/product/name') ?? id);
   useEffect(() => {
-    document.title = `${name}: photo or reading`;
+    document.title = CAPTURE_PAGE.photoOrReading(name);
   }, [name]);
   const now = (kind: string): Now => ({
     id: newItemId(kind),
@@ -69,7 +70,7 @@ function OpenCapture({ store }: { store: CaseStore }) {
       <header>
         <Sign />
         <h1>{name}</h1>
-        <Link to={toCasePath(id, 'files')}>Whole case</Link>
+        <Link to={toCasePath(id, 'files')}>{CAPTURE_PAGE.wholeCase}</Link>
       </header>
       <PhotoEntry store={store} now={now} onKeep={keep} />
       <ReadingEntry store={store} now={now} onKeep={keep} />
@@ -77,32 +78,32 @@ function OpenCapture({ store }: { store: CaseStore }) {
         {trouble !== null ? (
           <span className="trouble">{trouble.words}</span>
         ) : conflicts.length > 0 ? (
-          <span className="trouble">Another tab wrote at the same place meanwhile; yours is not kept.</span>
+          <span className="trouble">{CAPTURE_PAGE.anotherTabWroteAtSame}</span>
         ) : waiting > 0 ? (
-          'on its way to the disk'
+          CAPTURE_PAGE.onItsWayToDisk
         ) : held.length > 0 ? (
-          'kept, on the disk'
+          CAPTURE_PAGE.keptOnTheDisk
         ) : (
           ''
         )}
       </p>
-      <section aria-label="Kept last">
+      <section aria-label={CAPTURE_PAGE.keptLast}>
         <ol>
           {standing.map((one) => (
             <li key={one.key}>
               <span>{one.words}</span>
-              <button type="button" className="btn" aria-label={`Undo ${one.words}`} onClick={() => takeBack(one)}>
-                Undo
+              <button type="button" className="btn" aria-label={CAPTURE_PAGE.undoOne(one.words)} onClick={() => takeBack(one)}>
+                {CAPTURE_PAGE.undoKey}
               </button>
             </li>
           ))}
         </ol>
       </section>
-      <section className="live" aria-label="Caution">
-        <b>Before live work</b>
+      <section className="live" aria-label={CAPTURE_PAGE.caution}>
+        <b>{CAPTURE_PAGE.beforeLiveWork}</b>
         <p>{view.caution.energy}</p>
         <details>
-          <summary>Cautions for this work</summary>
+          <summary>{CAPTURE_PAGE.cautionsForThisWork}</summary>
           <ul>
             {view.caution.sentences.map((sentence) => (
               <li key={sentence}>{sentence}</li>
@@ -134,10 +135,10 @@ function PhotoEntry({ store, now, onKeep }: PhotoProps) {
     try {
       const watch = { signal: stopping.signal, progress: (part: number, all: number) => setSent(all === 0 ? 0 : part / all) };
       const taken = await sendFile(store.get().id, file, {}, watch);
-      if (!taken.media.startsWith('image/')) setTrouble('That is no picture; other files are taken in on the page of the case.');
+      if (!taken.media.startsWith('image/')) setTrouble(CAPTURE_PAGE.thatIsNoPictureOther);
       else {
         const ids = listOf(store, 'files').map((item) => String(item['id']));
-        onKeep(keepPhoto(taken, of.trim() === '' ? 'the unit' : of.trim(), ids, now('photo')));
+        onKeep(keepPhoto(taken, of.trim() === '' ? CAPTURE_PAGE.theUnit : of.trim(), ids, now('photo')));
       }
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : String(error));
@@ -145,13 +146,13 @@ function PhotoEntry({ store, now, onKeep }: PhotoProps) {
     setSent(null);
   };
   return (
-    <section aria-label="Photo">
+    <section aria-label={CAPTURE_PAGE.photo}>
       <label>
-        <span>What the photo shows</span>
-        <input type="text" value={of} placeholder="the unit" onChange={(event) => setOf(event.target.value)} />
+        <span>{CAPTURE_PAGE.whatThePhotoShows}</span>
+        <input type="text" value={of} placeholder={CAPTURE_PAGE.theUnit} onChange={(event) => setOf(event.target.value)} />
       </label>
       <button type="button" className="btn solid big" disabled={sent !== null} onClick={() => choose.current?.click()}>
-        Take a photo
+        {CAPTURE_PAGE.takeAPhoto}
       </button>
       <input
         ref={choose}
@@ -160,7 +161,7 @@ function PhotoEntry({ store, now, onKeep }: PhotoProps) {
         capture="environment"
         className="for-ears"
         tabIndex={-1}
-        aria-label="Take a photo"
+        aria-label={CAPTURE_PAGE.takeAPhoto}
         onChange={(event) => {
           const [file] = event.target.files ?? [];
           if (file !== undefined) void bring(file);
@@ -169,9 +170,9 @@ function PhotoEntry({ store, now, onKeep }: PhotoProps) {
       />
       {sent !== null && (
         <p className="sending">
-          <progress max={1} value={sent} aria-label="sent" /> {Math.floor(sent * PERCENT)} %
+          <progress max={1} value={sent} aria-label={CAPTURE_PAGE.sent} /> {Math.floor(sent * PERCENT)} %
           <button type="button" className="btn" onClick={() => stop.current?.abort()}>
-            Stop
+            {CAPTURE_PAGE.stop}
           </button>
         </p>
       )}

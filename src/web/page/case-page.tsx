@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { reportOf } from '../api/casebook.ts';
 import { FindList } from '../part/find-list.tsx';
@@ -32,7 +33,7 @@ export function CasePage({ id, chapter }: { id: string; chapter: string }) {
         <p className="trouble" role="alert">
           {trouble}
         </p>
-        <Link to="/">To the casebook</Link>
+        <Link to="/">{CASE_PAGE.toTheCasebook}</Link>
       </main>
     );
   if (store === null || form === null) return <main className="alone" aria-busy="true" />;
@@ -109,26 +110,28 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: Enter on a link is a click */}
       <div className="case" onClick={follow}>
         <a className="skip" href="#verdict">
-          To the verdict
+          {CASE_PAGE.toTheVerdict}
         </a>
         <header className="top">
           <div className="crumb">
             <Sign />
-            <Link to="/">Casebook</Link> <span className="u">/</span> <h1>{name}</h1>
-            <span className="u">sample {String((store.valueAt('/case/sample') as string | undefined) ?? '')}</span>
-            {store.valueAt('/case/invented') === true && <span className="invented">invented data</span>}
+            <Link to="/">{CASE_PAGE.casebook}</Link> <span className="u">/</span> <h1>{name}</h1>
+            <span className="u">
+              {CASE_PAGE.sample} {String((store.valueAt('/case/sample') as string | undefined) ?? '')}
+            </span>
+            {store.valueAt('/case/invented') === true && <span className="invented">{CASE_PAGE.inventedData}</span>}
           </div>
           <div className="r">
             <SavedState />
             <button type="button" className="btn" onClick={() => setFinding(true)}>
-              Find <kbd>/</kbd>
+              {CASE_PAGE.find} <kbd>/</kbd>
             </button>
             <a className="btn wide-only" href={reportOf(id)} target="_blank" rel="noreferrer">
-              Report
+              {CASE_PAGE.report}
             </a>
             <Phone id={id} />
             <Link className="btn" to={toBenchPath(id)}>
-              At the bench
+              {CASE_PAGE.atTheBench}
             </Link>
           </div>
         </header>

@@ -1,4 +1,5 @@
 import { useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { CASEBOOK_PAGE } from '../../present/words/casebook-page-words.ts';
 import { countText } from '../../present/words/casebook-words.ts';
 import { EmptyCasebook } from '../casebook/empty-casebook.tsx';
 import { FilterBar } from '../casebook/filter-bar.tsx';
@@ -47,19 +48,19 @@ export function CasebookPage() {
       }}
     >
       <a className="skip" href="#cases">
-        To the cases
+        {CASEBOOK_PAGE.toTheCases}
       </a>
       <header className="top">
         <div className="crumb">
           <Sign />
-          <h1>Casebook</h1>
+          <h1>{CASEBOOK_PAGE.casebook}</h1>
           <span className="u" role="status">
             {list === null
               ? ''
               : list.total === list.of
                 ? countText(list.of, 'case')
-                : `${list.total.toLocaleString('en')} of ${countText(list.of, 'case')}`}
-            {query.archived ? ', archived' : ''}
+                : CASEBOOK_PAGE.foundOf(list.total.toLocaleString('en'), countText(list.of, 'case'))}
+            {query.archived ? CASEBOOK_PAGE.archived : ''}
           </span>
         </div>
         <div className="r">
@@ -69,14 +70,14 @@ export function CasebookPage() {
                 ref={entry}
                 type="search"
                 className="search"
-                aria-label="Search name, product, sample, claim"
-                placeholder="name, sample, claim"
+                aria-label={CASEBOOK_PAGE.searchNameProductSampleClaim}
+                placeholder={CASEBOOK_PAGE.nameSampleClaim}
                 value={query.search}
                 onChange={({ target }) => ask({ ...query, search: target.value }, true)}
               />
               <Import className="btn" onFile={bring} />
               <button type="button" className="btn solid" aria-expanded={opening} onClick={() => setOpening(!opening)}>
-                Open a new case
+                {CASEBOOK_PAGE.openANewCase}
               </button>
             </>
           )}
@@ -170,7 +171,7 @@ function Filled(props: {
           <UnitRows list={list} at={at} byMargin={byMargin} onStep={select} onOpen={open} need={need} />
         )}
       </main>
-      <aside className="side" aria-label="The selected case among all">
+      <aside className="side" aria-label={CASEBOOK_PAGE.theSelectedCaseAmongAll}>
         {inColumns ? (
           <>
             {shown !== null && (

@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { NextView } from '../../present/workspace/next-view.ts';
 import { addExhibit } from '../part/new-exhibit.ts';
 import { OriginPanel } from '../part/origin-panel.tsx';
@@ -13,14 +14,14 @@ export function JudgementPage({ origin, setOrigin }: { origin: string | null; se
   return (
     <article className="chapter" aria-labelledby="chapter-title">
       <header>
-        <h2 id="chapter-title">Judgement</h2>
-        <span className="small">what would settle most, and what is lost at the next point of no return</span>
+        <h2 id="chapter-title">{CASE_PAGE.judgement}</h2>
+        <span className="small">{CASE_PAGE.whatWouldSettleMostAnd}</span>
       </header>
       {view.lastChance.map(({ before, title, measures }) => (
         <section className="last" key={before} aria-label={title}>
           <h3>
             {title.charAt(0).toUpperCase()}
-            {title.slice(1)}, {measures.length} can only be measured now
+            {title.slice(1)}, {measures.length} {CASE_PAGE.canOnlyBeMeasuredNow}
           </h3>
           <ul>
             {measures.map(({ measure, words }) => (
@@ -29,9 +30,9 @@ export function JudgementPage({ origin, setOrigin }: { origin: string | null; se
           </ul>
         </section>
       ))}
-      <section aria-label="What to measure next">
-        <h3>What to measure next</h3>
-        {view.next.length === 0 && <p>Nothing that this bench could still settle.</p>}
+      <section aria-label={CASE_PAGE.whatToMeasureNext}>
+        <h3>{CASE_PAGE.whatToMeasureNext}</h3>
+        {view.next.length === 0 && <p>{CASE_PAGE.nothingThatThisBenchCould}</p>}
         <ol className="nexts">
           {view.next.map((one) => (
             <NextStep key={one.id} one={one} onOrigin={setOrigin} />
@@ -40,8 +41,8 @@ export function JudgementPage({ origin, setOrigin }: { origin: string | null; se
       </section>
       {origin !== null && <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />}
       {view.warnings.length > 0 && (
-        <section aria-label="Remarks on the case">
-          <h3>Remarks on the case</h3>
+        <section aria-label={CASE_PAGE.remarksOnTheCase}>
+          <h3>{CASE_PAGE.remarksOnTheCase}</h3>
           <ul className="remarks">
             {view.warnings.map(({ at, where, words }) => (
               <li key={at + words}>
@@ -86,16 +87,16 @@ function NextStep({ one, onOrigin }: { one: NextView; onOrigin: (step: string) =
         <b>{one.words}.</b> {one.before !== null && <i>{one.before}</i>}
       </p>
       <p className="small">
-        Settles {one.settles.map(({ title }) => title).join(', ')}. {one.prospect}
+        {CASE_PAGE.settles(one.settles.map(({ title }) => title).join(', '))} {one.prospect}
       </p>
       {one.hazards.length > 0 && (
         <p className="hazard">
-          <b>Hazard:</b> {one.hazards.join('; ')}.
+          <b>{CASE_PAGE.hazard}</b> {one.hazards.join('; ')}.
         </p>
       )}
       {one.stops.length > 0 && (
         <p className="small">
-          <b>Stop at</b>{' '}
+          <b>{CASE_PAGE.stopAt}</b>{' '}
           {one.stops.map(({ words, step }, index) => (
             <span key={words}>
               {index > 0 && '; '}
@@ -114,9 +115,9 @@ function NextStep({ one, onOrigin }: { one: NextView; onOrigin: (step: string) =
       {entry !== undefined && (
         <p className="ways">
           <button type="button" className="btn" disabled={shut} onClick={start}>
-            Enter it
+            {CASE_PAGE.enterIt}
           </button>
-          {shut && <span className="small">Shut until a residual of 10 V or less is measured and written beside the chapters.</span>}
+          {shut && <span className="small">{CASE_PAGE.shutUntilResidualVOr}</span>}
         </p>
       )}
     </li>

@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
@@ -18,20 +19,20 @@ export function SamplePage() {
   return (
     <article className="chapter" aria-labelledby="chapter-title">
       <header>
-        <h2 id="chapter-title">Sample and bench</h2>
-        <span className="small">what was bought, when it was examined, with what, and what the judgement assumes</span>
+        <h2 id="chapter-title">{CASE_PAGE.sampleAndBench}</h2>
+        <span className="small">{CASE_PAGE.whatWasBoughtWhenIt}</span>
       </header>
       <div className="fields">
-        <Field node={{ is: 'text' }} place="/case/product/name" label="product" required />
-        <Field node={member('sample')} place="/case/sample" label="sample" required />
-        <Field node={member('examinedBy')} place="/case/examinedBy" label="examined by" />
+        <Field node={{ is: 'text' }} place="/case/product/name" label={CASE_PAGE.product} required />
+        <Field node={member('sample')} place="/case/sample" label={CASE_PAGE.sample} required />
+        <Field node={member('examinedBy')} place="/case/examinedBy" label={CASE_PAGE.examinedBy} />
       </div>
       {SHEETS.sample.map((sheet) => (
         <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={NOTHING_LIT} />
       ))}
-      <section aria-label="Setting">
-        <h3>Setting</h3>
-        <p className="small">What is left empty has a cited default; what is changed is shown beside the verdict.</p>
+      <section aria-label={CASE_PAGE.setting}>
+        <h3>{CASE_PAGE.setting}</h3>
+        <p className="small">{CASE_PAGE.whatIsLeftEmptyHas}</p>
         <div className="fields">
           {setting.is === 'object' &&
             setting.members.map(({ key, node, required }) => (

@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { Residual } from './residual.tsx';
 
@@ -8,17 +9,17 @@ export function Caution() {
   const { screen } = useSnapshot();
   const isRead = screen['cautions-read'] !== undefined;
   return (
-    <section className="live" aria-label="Caution">
-      <b>Before live work</b>
+    <section className="live" aria-label={CASE_PAGE.caution}>
+      <b>{CASE_PAGE.beforeLiveWork}</b>
       <p>{view.caution.energy}</p>
-      <p>Unplug, discharge, then measure the residual:</p>
+      <p>{CASE_PAGE.unplugDischargeThenMeasureResidual}</p>
       <Residual />
       <details
         onToggle={(event) => {
           if (event.currentTarget.open && !isRead) store.setScreen('cautions-read', new Date().toISOString());
         }}
       >
-        <summary>Cautions for this work</summary>
+        <summary>{CASE_PAGE.cautionsForThisWork}</summary>
         <ul>
           {view.caution.sentences.map((sentence) => (
             <li key={sentence}>{sentence}</li>

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { PUBLISH_WORDS } from '../../present/words/publish-words.ts';
 import { go, toBenchPath, toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -34,16 +35,16 @@ export function FindList({ onClose, onFinding }: { onClose: () => void; onFindin
       key: keyOf(chapter),
       act: () => go(toCasePath(id, chapter)),
     })),
-    { words: 'Sample and bench', kind: 'chapter', key: keyOf('sample'), act: () => go(toCasePath(id, 'sample')) },
-    { words: 'Photos and files', kind: 'chapter', key: keyOf('files'), act: () => go(toCasePath(id, 'files')) },
-    { words: 'What to measure next', kind: 'chapter', key: 'n', act: () => go(toCasePath(id, 'judgement')) },
+    { words: CASE_PAGE.sampleAndBench, kind: 'chapter', key: keyOf('sample'), act: () => go(toCasePath(id, 'sample')) },
+    { words: CASE_PAGE.photosAndFiles, kind: 'chapter', key: keyOf('files'), act: () => go(toCasePath(id, 'files')) },
+    { words: CASE_PAGE.whatToMeasureNext, kind: 'chapter', key: 'n', act: () => go(toCasePath(id, 'judgement')) },
     { words: PUBLISH_WORDS.title, kind: 'chapter', key: keyOf('publish'), act: () => go(toCasePath(id, 'publish')) },
-    { words: 'At the bench', kind: 'action', key: 'b', act: () => go(toBenchPath(id)) },
-    { words: 'Undo', kind: 'action', key: 'Ctrl Z', act: () => void store.undo() },
-    { words: 'Redo', kind: 'action', key: 'Ctrl Shift Z', act: () => void store.redo() },
-    { words: 'To the casebook', kind: 'action', act: () => go('/') },
+    { words: CASE_PAGE.atTheBench, kind: 'action', key: 'b', act: () => go(toBenchPath(id)) },
+    { words: CASE_PAGE.undo, kind: 'action', key: 'Ctrl Z', act: () => void store.undo() },
+    { words: CASE_PAGE.redo, kind: 'action', key: 'Ctrl Shift Z', act: () => void store.redo() },
+    { words: CASE_PAGE.toTheCasebook, kind: 'action', act: () => go('/') },
     {
-      words: keysOff ? 'Single keys: turn on' : 'Single keys: turn off',
+      words: keysOff ? CASE_PAGE.singleKeysTurnOn : CASE_PAGE.singleKeysTurnOff,
       kind: 'action',
       act: () => (keysOff ? localStorage.removeItem(KEYS_OFF) : localStorage.setItem(KEYS_OFF, 'off')),
     },
@@ -64,15 +65,15 @@ export function FindList({ onClose, onFinding }: { onClose: () => void; onFindin
     target.act();
   };
   return (
-    <div className="find" role="dialog" aria-modal="true" aria-label="Find">
+    <div className="find" role="dialog" aria-modal="true" aria-label={CASE_PAGE.find}>
       <input
         ref={entry}
         role="combobox"
         aria-expanded="true"
         aria-controls="found"
         aria-activedescendant={`found-${at}`}
-        aria-label="Find anything in this case"
-        placeholder="finding, chapter, action"
+        aria-label={CASE_PAGE.findAnythingInThisCase}
+        placeholder={CASE_PAGE.findingChapterAction}
         value={text}
         onChange={(event) => {
           setText(event.target.value);
@@ -88,7 +89,7 @@ export function FindList({ onClose, onFinding }: { onClose: () => void; onFindin
           event.preventDefault();
         }}
       />
-      <div id="found" role="listbox" aria-label="Found">
+      <div id="found" role="listbox" aria-label={CASE_PAGE.found}>
         {found.map((target, index) => (
           <div
             key={target.words + target.kind}
@@ -106,7 +107,7 @@ export function FindList({ onClose, onFinding }: { onClose: () => void; onFindin
             {target.key !== undefined && <kbd>{target.key}</kbd>}
           </div>
         ))}
-        {found.length === 0 && <p>Nothing of that name in this case.</p>}
+        {found.length === 0 && <p>{CASE_PAGE.nothingThatNameInThis}</p>}
       </div>
     </div>
   );

@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { findingsOn } from '../state/hanging-on.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { RawHtml } from './raw-html.tsx';
@@ -16,8 +17,8 @@ export function HangingOn({ place }: { place: string }) {
     <button
       type="button"
       className="hanging"
-      aria-label={`Decides: ${spoken}`}
-      title={`Decides: ${spoken}`}
+      aria-label={CASE_PAGE.decides(spoken)}
+      title={CASE_PAGE.decides(spoken)}
       onClick={() => showFinding(worst.id)}
     >
       <RawHtml html={worst.markSvg} />

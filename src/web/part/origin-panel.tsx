@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import { findOrigin } from '../api/casebook.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -31,21 +32,21 @@ export function OriginPanel({ step, onClose, onOpen }: { step: string; onClose: 
   return (
     <section
       className="origin"
-      aria-label={`Where ${origin.name} comes from`}
+      aria-label={CASE_PAGE.whereComesFrom(origin.name)}
       onKeyDown={(event) => {
         if (event.key === 'Escape') onClose();
       }}
     >
       <header>
         <h3 ref={head} tabIndex={-1}>
-          Where {origin.result} comes from
+          {CASE_PAGE.where} {origin.result} {CASE_PAGE.comesFrom}
         </h3>
         <span className="small">
           {origin.name}, {origin.kind}
           {origin.doubt === '' ? '' : `, ${origin.doubt}`}
         </span>
         <button type="button" className="quiet" onClick={onClose}>
-          close
+          {CASE_PAGE.close}
         </button>
       </header>
       <div className="cols">
@@ -62,7 +63,7 @@ export function OriginPanel({ step, onClose, onOpen }: { step: string; onClose: 
       )}
       {origin.usedBy.length > 0 && (
         <p className="small">
-          Used for{' '}
+          {CASE_PAGE.usedFor}{' '}
           {origin.usedBy.map((one, index) => (
             <span key={one.step}>
               {index > 0 && ', '}
@@ -88,7 +89,7 @@ function Equation({ origin }: { origin: Origin }) {
   ].filter((line) => line !== null);
   return (
     <div className="col">
-      <b className="label">{origin.formulaHtml === null ? 'as read' : 'formula, numbers, result'}</b>
+      <b className="label">{origin.formulaHtml === null ? CASE_PAGE.asRead : CASE_PAGE.formulaNumbersResult}</b>
       <div className="eq">
         {lines.map((line, index) => (
           <div key={line.key}>
@@ -98,12 +99,16 @@ function Equation({ origin }: { origin: Origin }) {
           </div>
         ))}
       </div>
-      {origin.validity !== '' && <p className="small">Holds: {origin.validity}</p>}
+      {origin.validity !== '' && (
+        <p className="small">
+          {CASE_PAGE.holds} {origin.validity}
+        </p>
+      )}
       {origin.source !== null && (
         <p className="small">
           {origin.source.place} <span className={`grade ${origin.source.stroke}`}>{origin.source.grade}</span>
-          {origin.source.alsoBy.length > 0 && ` Also: ${origin.source.alsoBy.join('; ')}.`}
-          {origin.source.disagrees.length > 0 && ` Disagrees: ${origin.source.disagrees.join('; ')}.`}
+          {origin.source.alsoBy.length > 0 && CASE_PAGE.also(origin.source.alsoBy.join('; '))}
+          {origin.source.disagrees.length > 0 && CASE_PAGE.disagrees(origin.source.disagrees.join('; '))}
         </p>
       )}
     </div>
@@ -113,7 +118,7 @@ function Equation({ origin }: { origin: Origin }) {
 function Inputs({ origin, onOpen, goToField }: { origin: Origin; onOpen: (step: string) => void; goToField: (place: string) => void }) {
   return (
     <div className="col">
-      <b className="label">what went in</b>
+      <b className="label">{CASE_PAGE.whatWentIn}</b>
       <table className="inputs">
         <tbody>
           {origin.inputs.map((input) => (
@@ -134,7 +139,7 @@ function Inputs({ origin, onOpen, goToField }: { origin: Origin; onOpen: (step: 
       </table>
       {origin.field !== null && (
         <p className="small">
-          Read from{' '}
+          {CASE_PAGE.readFrom}{' '}
           <button type="button" className="from" onClick={() => goToField(origin.field ?? '')}>
             {origin.fieldWords}
           </button>
@@ -142,7 +147,8 @@ function Inputs({ origin, onOpen, goToField }: { origin: Origin; onOpen: (step: 
       )}
       {origin.weakest !== null && (
         <p className="small">
-          Weakest in the chain: <span className={`grade ${origin.weakest.stroke}`}>{origin.weakest.grade}</span> ({origin.weakest.name})
+          {CASE_PAGE.weakestInTheChain} <span className={`grade ${origin.weakest.stroke}`}>{origin.weakest.grade}</span> (
+          {origin.weakest.name})
         </p>
       )}
     </div>
@@ -155,7 +161,7 @@ function Budget({ origin }: { origin: Origin }) {
   if (origin.budget.length === 0) return <div className="col" />;
   return (
     <div className="col budget">
-      <b className="label">uncertainty</b>
+      <b className="label">{CASE_PAGE.uncertainty}</b>
       {origin.budget.map(({ words, amount, share, shareText }) => (
         <div key={words + amount}>
           <span>{words}</span>
@@ -167,7 +173,11 @@ function Budget({ origin }: { origin: Origin }) {
           </svg>
         </div>
       ))}
-      {origin.smaller > 0 && <p className="small">and {origin.smaller} smaller</p>}
+      {origin.smaller > 0 && (
+        <p className="small">
+          {CASE_PAGE.and} {origin.smaller} {CASE_PAGE.smaller}
+        </p>
+      )}
     </div>
   );
 }

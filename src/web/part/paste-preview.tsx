@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { parseNumber } from '../../core/quantity/parse-number.ts';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 
 /** A block of cells on its way into a table: where it goes, its rows as typed, what was not understood. */
 export interface Pasted {
@@ -39,16 +40,14 @@ export function PastePreview({ pasted, onKeep, onDrop }: { pasted: Pasted; onKee
   const keep = useRef<HTMLButtonElement>(null);
   useEffect(() => keep.current?.focus(), []);
   const width = Math.max(...pasted.rows.map((row) => row.length));
-  const goes = Array.from({ length: width }, (_one, index) => pasted.columns[pasted.column + index] ?? 'left out');
+  const goes = Array.from({ length: width }, (_one, index) => pasted.columns[pasted.column + index] ?? CASE_PAGE.leftOut);
   return (
-    <section className="paste" aria-label="Pasted rows, not taken yet">
+    <section className="paste" aria-label={CASE_PAGE.pastedRowsNotTakenYet}>
       <p>
-        <b>
-          {pasted.rows.length} rows from row {pasted.row + 1}.
-        </b>{' '}
-        {pasted.heading === null ? '' : `Heading left out: ${pasted.heading.join(', ')}. `}
+        <b>{CASE_PAGE.rowsFromRow(pasted.rows.length, pasted.row + 1)}</b>{' '}
+        {pasted.heading === null ? '' : CASE_PAGE.headingLeftOut(pasted.heading.join(', '))}
         {pasted.unread.length > 0 &&
-          `Kept as typed, left out of the curve: ${pasted.unread.map(({ row, text }) => `row ${row} “${text}”`).join(', ')}.`}
+          CASE_PAGE.keptAsTypedLeftOut(pasted.unread.map(({ row, text }) => CASE_PAGE.rowText(row, text)).join(', '))}
       </p>
       <table>
         <thead>
@@ -74,10 +73,10 @@ export function PastePreview({ pasted, onKeep, onDrop }: { pasted: Pasted; onKee
         </tbody>
       </table>
       <button type="button" ref={keep} onClick={() => onKeep(pasted)}>
-        Take {pasted.rows.length} rows
+        {CASE_PAGE.take} {pasted.rows.length} {CASE_PAGE.rows}
       </button>
       <button type="button" className="quiet" onClick={onDrop}>
-        Leave them
+        {CASE_PAGE.leaveThem}
       </button>
     </section>
   );

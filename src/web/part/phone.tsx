@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { getAccess, phoneOf } from '../api/casebook.ts';
 import { toCapturePath } from '../state/route.ts';
 import { Link } from './link.tsx';
@@ -17,13 +18,13 @@ export function Phone({ id }: { id: string }) {
   return (
     <div className="phone">
       <button type="button" className="btn" aria-expanded={open} onClick={() => setOpen(!open)}>
-        Phone
+        {CASE_PAGE.phone}
       </button>
       {open && (
         <div className="phone-code">
-          <img src={phoneOf(id)} width="220" height="220" alt="link to this case as a QR code" />
-          <p>Point the camera of a phone in the same network at it. Whoever has it can change the casebook.</p>
-          <Link to={toCapturePath(id)}>Open here instead</Link>
+          <img src={phoneOf(id)} width="220" height="220" alt={CASE_PAGE.linkToThisCaseAs} />
+          <p>{CASE_PAGE.pointCameraPhoneInSame}</p>
+          <Link to={toCapturePath(id)}>{CASE_PAGE.openHereInstead}</Link>
         </div>
       )}
     </div>

@@ -1,5 +1,6 @@
 import { type ClipboardEvent, type KeyboardEvent, useRef, useState } from 'react';
 import type { Change, Json } from '../../app/casebook/change.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { Entry } from '../field/entry.tsx';
 import { newItemId } from '../state/place-parts.ts';
@@ -23,7 +24,7 @@ const NOT_LOOKED: Json = { state: 'notLooked' };
 const SIGNS: Readonly<Record<string, string>> = {
   outputCurrent: 'I',
   outputVoltage: 'V',
-  inputPower: 'P in',
+  inputPower: CASE_PAGE.pIn,
   mains: 'mains',
   temperature: 'T',
   ambient: 'ambient',
@@ -127,14 +128,14 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
       <table ref={table} className="read" aria-label={title}>
         <thead>
           <tr>
-            <th scope="col">row</th>
+            <th scope="col">{CASE_PAGE.rowHeading}</th>
             {columns.map((column) => (
               <th scope="col" key={column.id}>
                 {labelOf(column)}
               </th>
             ))}
             <th scope="col">
-              <span className="for-ears">remove</span>
+              <span className="for-ears">{CASE_PAGE.remove}</span>
             </th>
           </tr>
         </thead>
@@ -153,7 +154,7 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
                     data-row={index}
                     data-column={at}
                     data-place={`${place}/rows/${row.id}/cells/${at}`}
-                    aria-label={`row ${index + 1}, ${labelOf(column)}`}
+                    aria-label={CASE_PAGE.rowColumn(index + 1, labelOf(column))}
                     aria-invalid={troubleAt(column, index) !== undefined}
                     inputMode="decimal"
                     autoComplete="off"
@@ -173,7 +174,7 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
                     type="button"
                     className="quiet"
                     tabIndex={-1}
-                    aria-label={`remove row ${index + 1}`}
+                    aria-label={CASE_PAGE.removeRow(index + 1)}
                     onClick={() => remove(row, index)}
                   >
                     ×
@@ -188,7 +189,7 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
         <Entry
           key={`${row}-${at}`}
           place={`${place}/rows/${row}/cells/${at}/because`}
-          label={`row ${index + 1}, ${labelOf(columns[at] ?? { id: '' })}: ${state}, because`}
+          label={CASE_PAGE.rowBecause(index + 1, labelOf(columns[at] ?? { id: '' }), state)}
           required
         />
       ))}
@@ -201,8 +202,9 @@ export function ReadingTable({ place, title, lit }: { place: string; title: stri
         ))}
       </div>
       <p className="hint">
-        Paste rows from a spreadsheet. <kbd>Tab</kbd> next cell, <kbd>Enter</kbd> next row, <kbd>Ctrl D</kbd> copies the cell above,{' '}
-        <kbd>?</kbd> unknown, <kbd>-</kbd> absent.
+        {CASE_PAGE.pasteRowsFromASpreadsheet} <kbd>{CASE_PAGE.tab}</kbd> {CASE_PAGE.nextCell} <kbd>{CASE_PAGE.enter}</kbd>{' '}
+        {CASE_PAGE.nextRow} <kbd>{CASE_PAGE.ctrlD}</kbd> {CASE_PAGE.copiesTheCellAbove} <kbd>?</kbd> {CASE_PAGE.unknown} <kbd>-</kbd>{' '}
+        {CASE_PAGE.absent}
       </p>
     </div>
   );
@@ -224,7 +226,7 @@ function TakenRows(props: { file: string; exhibit: string; columns: readonly Col
         <table className="read taken" aria-label={title}>
           <thead>
             <tr>
-              <th scope="col">row</th>
+              <th scope="col">{CASE_PAGE.rowHeading}</th>
               {shown.map(({ name }) => (
                 <th scope="col" key={name}>
                   {name}
@@ -246,8 +248,10 @@ function TakenRows(props: { file: string; exhibit: string; columns: readonly Col
         </table>
       )}
       <p className="hint">
-        Read from the file “{file}”, in SI units; its bytes are kept as they came.
-        {rows.length === 0 && ' Its rows show once the output has a level they can be judged at: see Sample and bench.'}
+        {CASE_PAGE.readFromTheFile}
+        {file}
+        {CASE_PAGE.inSiUnitsItsBytes}
+        {rows.length === 0 && CASE_PAGE.itsRowsShowOnceOutput}
       </p>
     </div>
   );

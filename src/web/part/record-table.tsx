@@ -1,5 +1,6 @@
 import { Fragment, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
@@ -48,7 +49,7 @@ export function RecordTable(props: RecordTableProps) {
                   </th>
                 ))}
                 <th scope="col">
-                  <span className="for-ears">more</span>
+                  <span className="for-ears">{CASE_PAGE.more}</span>
                 </th>
               </tr>
             </thead>
@@ -83,12 +84,12 @@ export function RecordTable(props: RecordTableProps) {
                           type="button"
                           className="quiet"
                           aria-expanded={open === id}
-                          aria-label={`more about ${id}`}
+                          aria-label={CASE_PAGE.moreAbout(id)}
                           onClick={() => setOpen(open === id ? null : id)}
                         >
                           {open === id ? '−' : '⋯'}
                         </button>
-                        <button type="button" className="quiet" aria-label={`remove ${id}`} onClick={() => remove(id)}>
+                        <button type="button" className="quiet" aria-label={CASE_PAGE.removeOne(id)} onClick={() => remove(id)}>
                           ×
                         </button>
                       </td>

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 /** Above this a residual is too high to reach inside: common practice, no publication; far below what a hand feels, so that a meter's slip does not matter. */
@@ -12,8 +13,8 @@ export function Residual() {
   const { screen } = useSnapshot();
   return (
     <div className="residuals">
-      <One label="now" at="residual-now" />
-      <One label="in 1 min" at="residual-later" />
+      <One label={CASE_PAGE.now} at="residual-now" />
+      <One label={CASE_PAGE.inMin} at="residual-later" />
       {(screen['residual-now'] ?? '') !== '' && (
         <button
           type="button"
@@ -23,7 +24,7 @@ export function Residual() {
             store.setScreen('residual-later', null);
           }}
         >
-          powered up again
+          {CASE_PAGE.poweredUpAgain}
         </button>
       )}
     </div>
@@ -41,8 +42,8 @@ function One({ label, at }: { label: string; at: string }) {
       <label htmlFor={id}>{label}</label>
       <input id={id} inputMode="decimal" autoComplete="off" value={text} onChange={(event) => store.setScreen(at, event.target.value)} />
       <span>V</span>
-      {state === 'high' && <b role="status">over {TOO_HIGH_V} V: discharge again</b>}
-      {state === 'unread' && <span role="status">not a voltage</span>}
+      {state === 'high' && <b role="status">{CASE_PAGE.dischargeAgain(TOO_HIGH_V)}</b>}
+      {state === 'unread' && <span role="status">{CASE_PAGE.notAVoltage}</span>}
     </p>
   );
 }

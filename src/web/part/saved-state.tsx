@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { stepWords } from '../../present/words/step-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -13,23 +14,25 @@ export function SavedState() {
           <span className="trouble">{trouble.words}</span>
         ) : conflicts.length > 0 ? (
           <span className="trouble">
-            Another tab was faster at {conflicts.length === 1 ? 'one field' : `${conflicts.length} fields`}; its values stand.{' '}
+            {CASE_PAGE.anotherTabWasFasterAt} {conflicts.length === 1 ? CASE_PAGE.oneField : CASE_PAGE.fields(conflicts.length)}
+            {CASE_PAGE.itsValuesStand}{' '}
             <button type="button" className="from" onClick={() => store.dismiss()}>
-              Seen
+              {CASE_PAGE.seen}
             </button>
           </span>
         ) : waiting > 0 ? (
-          `saving ${waiting}`
+          CASE_PAGE.saving(waiting)
         ) : (
-          `saved ${time}`
+          CASE_PAGE.saved(time)
         )}
       </span>
       <button type="button" className="btn" disabled={undo === null} onClick={() => void store.undo()}>
-        Undo{undo !== null && <span className="wide-only"> {stepWords(undo)}</span>}
+        {CASE_PAGE.undo}
+        {undo !== null && <span className="wide-only"> {stepWords(undo)}</span>}
       </button>
       {redo !== null && (
         <button type="button" className="btn" onClick={() => void store.redo()}>
-          Redo <span className="wide-only">{stepWords(redo)}</span>
+          {CASE_PAGE.redo} <span className="wide-only">{stepWords(redo)}</span>
         </button>
       )}
     </>

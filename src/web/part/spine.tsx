@@ -1,3 +1,4 @@
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { PUBLISH_WORDS } from '../../present/words/publish-words.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { toCasePath } from '../state/route.ts';
@@ -8,9 +9,9 @@ import { RawHtml } from './raw-html.tsx';
 /** Chapters of one case with the worst each has come to; the caution stands under them and cannot be closed. */
 export function Spine({ id, view, current }: { id: string; view: WorkspaceView; current: string }) {
   return (
-    <nav className="spine" aria-label="Chapters">
+    <nav className="spine" aria-label={CASE_PAGE.chapters}>
       <ol>
-        <Chapter id={id} chapter="sample" title="Sample and bench" current={current} />
+        <Chapter id={id} chapter="sample" title={CASE_PAGE.sampleAndBench} current={current} />
         {view.chapters.map((chapter) => (
           <Chapter
             key={chapter.id}
@@ -23,8 +24,8 @@ export function Spine({ id, view, current }: { id: string; view: WorkspaceView; 
             count={chapter.exhibits}
           />
         ))}
-        <Chapter id={id} chapter="files" title="Photos and files" current={current} />
-        <Chapter id={id} chapter="judgement" title="Judgement" current={current} count={view.next.length} />
+        <Chapter id={id} chapter="files" title={CASE_PAGE.photosAndFiles} current={current} />
+        <Chapter id={id} chapter="judgement" title={CASE_PAGE.judgement} current={current} count={view.next.length} />
         <Chapter id={id} chapter="publish" title={PUBLISH_WORDS.title} current={current} />
       </ol>
       <Caution />

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { toAnchor } from '../../present/markup/anchor.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { FindingRow } from '../../present/workspace/finding-row.ts';
 import type { GroupedCheck } from '../../present/workspace/workspace-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -11,7 +12,7 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
   const [open, setOpen] = useState(false);
   const rows = new Map(view.rows.map((row) => [row.id, row]));
   return (
-    <aside className={`verdict${open ? ' open' : ''}`} id="verdict" aria-label="Verdict" tabIndex={-1}>
+    <aside className={`verdict${open ? ' open' : ''}`} id="verdict" aria-label={CASE_PAGE.verdict} tabIndex={-1}>
       <Spoken words={view.verdict.spoken} />
       <RawHtml html={view.verdict.halvesHtml} as="div" />
       <RawHtml html={view.verdict.whyHtml} as="p" className="why" />
@@ -23,13 +24,13 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
         ))}
       </p>
       <button type="button" className="grip" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {open ? 'Close' : 'All findings'}
+        {open ? CASE_PAGE.closeKey : CASE_PAGE.allFindings}
       </button>
       <div className="all">
         <div className="scale" aria-hidden="true">
           <span>×¼</span>
           <span>×½</span>
-          <b>limit</b>
+          <b>{CASE_PAGE.limit}</b>
           <span>×2</span>
           <span>×4</span>
         </div>
@@ -37,7 +38,12 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
           <section key={group.hazard} aria-label={group.title}>
             <h3>
               {group.title}
-              {group.notApplicable > 0 && <span> {group.notApplicable} not applicable</span>}
+              {group.notApplicable > 0 && (
+                <span>
+                  {' '}
+                  {group.notApplicable} {CASE_PAGE.notApplicable}
+                </span>
+              )}
             </h3>
             <ul>
               {group.checks.map((check) => (
@@ -47,7 +53,7 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
             {group.unread.length > 0 && (
               <details className="unread" open={group.unread.some(({ lead }) => lead === selected) || undefined}>
                 <summary>
-                  <span className="hatch" /> {group.unread.length === 1 ? '1 check' : `${group.unread.length} checks`} not assessed
+                  <span className="hatch" /> {CASE_PAGE.checks(group.unread.length)} {CASE_PAGE.notAssessed}
                 </summary>
                 <ul>
                   {group.unread.map((check) => (
@@ -59,7 +65,7 @@ export function VerdictColumn({ selected, onSelect }: { selected: string | null;
           </section>
         ))}
         <p className="lablist">
-          <b>Cannot be judged without a laboratory:</b> {view.laboratory}.
+          <b>{CASE_PAGE.cannotBeJudgedWithoutLaboratory}</b> {view.laboratory}.
         </p>
       </div>
     </aside>
@@ -95,7 +101,7 @@ function Row(props: { row: FindingRow; others: readonly FindingRow[]; isSelected
           <b>{row.title}</b>
           <small>
             {[row.about, row.limit === '' ? '' : `${row.limit}, ${row.grade}`].filter((part) => part !== '').join('; ')}
-            {others.length > 0 && ` · worst of ${others.length + 1}`}
+            {others.length > 0 && CASE_PAGE.worstOf(others.length + 1)}
           </small>
         </span>
         <RawHtml html={row.lineSvg} className="ln" />
@@ -134,17 +140,17 @@ function Opened({ row }: { row: FindingRow }) {
       <p className="ways">
         {row.step !== null && (
           <button type="button" className="from" onClick={(event) => openOrigin(row.step ?? '', event.currentTarget)}>
-            where the value comes from
+            {CASE_PAGE.whereTheValueComesFrom}
           </button>
         )}
         {row.limitStep !== null && (
           <button type="button" className="from" onClick={(event) => openOrigin(row.limitStep ?? '', event.currentTarget)}>
-            where the limit comes from
+            {CASE_PAGE.whereTheLimitComesFrom}
           </button>
         )}
         {row.fields.length > 0 && (
           <button type="button" className="from" onClick={() => goToField(row.fields[0] ?? '')}>
-            to what decides it
+            {CASE_PAGE.toWhatDecidesIt}
           </button>
         )}
       </p>

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { type At, fitView, panBy, type Size, type StageView, toContent, toWindow, zoomAt } from './stage-view.ts';
 
 const ZOOM = 1.25; // of a press of a button or key
@@ -169,14 +170,14 @@ export function Stage({
         {cross !== null && <div className="stage-cross" style={{ transform: `translate(${cross.x}px, ${cross.y}px)` }} />}
       </div>
       <div className="stage-tools">
-        <button type="button" className="btn" aria-label={`${label}: larger`} onClick={() => zoom(ZOOM)}>
+        <button type="button" className="btn" aria-label={CASE_PAGE.figureLarger(label)} onClick={() => zoom(ZOOM)}>
           +
         </button>
-        <button type="button" className="btn" aria-label={`${label}: smaller`} onClick={() => zoom(1 / ZOOM)}>
+        <button type="button" className="btn" aria-label={CASE_PAGE.figureSmaller(label)} onClick={() => zoom(1 / ZOOM)}>
           −
         </button>
         <button type="button" className="btn" onClick={() => setOwn(null)}>
-          all
+          {CASE_PAGE.all}
         </button>
         {tools}
       </div>

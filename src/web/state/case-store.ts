@@ -3,6 +3,7 @@ import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
+import { STILL_HERE } from '../../present/words/page-words.ts';
 import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { editCase, eventsOf, openCase, redoCase, traceCircuit, undoCase, writeScreen } from '../api/casebook.ts';
@@ -30,6 +31,8 @@ export interface CaseSnapshot {
 }
 
 const RETRY_MS = 1000; // while the server does not answer
+/** What stands in the way of the disk, not of the entry: it stays and is sent again. */
+const PASSING: ReadonlySet<string> = new Set([NOT_REACHED, 'disk-full', 'disk-failed', 'casebook-in-use', 'casebook-read-only']);
 const KEPT = 'mainsworthy-unsent'; // in the browser's own storage, until the server has it
 
 /**
@@ -181,12 +184,14 @@ export class CaseStore {
         for (const { at } of next.changes) this.#contested.delete(at);
         this.#take(answer, base);
       } catch (error) {
-        if (error instanceof Problem && error.code !== NOT_REACHED) {
+        const passes = !(error instanceof Problem) || PASSING.has(error.code);
+        if (!passes) {
           this.#queue.shift();
           this.#update({ state: this.#withQueue(), waiting: this.#queue.length });
         }
-        this.#trouble(error, next.changes[0]?.at ?? '');
-        if (!(error instanceof Problem) || error.code === NOT_REACHED) await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
+        const kept = passes && error instanceof Problem && error.code !== NOT_REACHED;
+        this.#trouble(kept ? new Error(STILL_HERE(error.message)) : error, next.changes[0]?.at ?? '');
+        if (passes) await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
       }
       this.#keep();
     }
@@ -253,7 +258,13 @@ export class CaseStore {
   #keep(): void {
     const key = `${KEPT}/${this.#now.id}`;
     if (this.#queue.length === 0) localStorage.removeItem(key);
-    else localStorage.setItem(key, JSON.stringify(this.#queue));
+    else {
+      try {
+        localStorage.setItem(key, JSON.stringify(this.#queue));
+      } catch {
+        // the browser's own storage is full: the page keeps it as long as it is open
+      }
+    }
   }
 
   /** Entries that an earlier visit could not send: what still meets the state they were typed in goes now. */
