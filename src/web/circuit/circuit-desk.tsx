@@ -4,6 +4,7 @@ import { HAND_MOVES_KEY, parseHandMoves, toHandMovesText } from '../../present/s
 import { circuitOf, drawingOf, sheetOf } from '../api/casebook.ts';
 import type { At } from '../stage/stage-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { PhotoTrace } from '../trace/photo-trace.tsx';
 import { LineEditor, lineOf, selectLine } from './line-editor.tsx';
 import { ChosenCard } from './part-card.tsx';
 import { type Chosen, Schematic } from './schematic.tsx';
@@ -130,6 +131,7 @@ export function CircuitDesk() {
           {trouble}
         </p>
       )}
+      <PhotoTrace />
       <LineEditor lines={lines} entry={entry} />
     </div>
   );
