@@ -69,7 +69,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/quantity',
     'core/result/assessment.ts',
     'importer/describe.ts',
-    ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk'].map((name) => `app/casebook/${name}.ts`),
+    ...['apply-changes', 'case-state', 'casebook-store', 'change', 'desk', 'pad-edit'].map((name) => `app/casebook/${name}.ts`),
   ],
   // the command line chooses the concrete store
   cli: [
@@ -147,6 +147,7 @@ const TYPES_ONLY_IN_WEB = [
   'src/importer/describe.ts',
   'src/app/casebook/casebook-store.ts',
   'src/app/casebook/desk.ts',
+  'src/app/casebook/pad-edit.ts',
 ];
 
 describe('the house', () => {

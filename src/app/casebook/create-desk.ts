@@ -26,6 +26,7 @@ import type { CasebookStore, CaseHead, NewRevision, Revision } from './casebook-
 import type { Change } from './change.ts';
 import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { addRevision, type History, NO_HISTORY } from './history.ts';
+import { padChanges, withoutPad } from './pad-edit.ts';
 import { ResultsShelf } from './results-shelf.ts';
 import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
@@ -332,6 +333,18 @@ export function createDesk(
         const { changes, refusals } = traceChanges(here.state, text);
         const answered = await write(id, { by, base, step, name: { key: 'trace', args: {} }, changes: () => changes });
         return isRefusal(answered) ? answered : { ...answered, refusals };
+      }),
+    pad: (id, { by, base, step, pad }) =>
+      inTurn(id, () => {
+        const isGone = 'gone' in pad;
+        const name = isGone ? { key: 'padGone', args: {} } : { key: 'pad', args: { pin: pad.pin } };
+        return write(id, {
+          by,
+          base,
+          step,
+          name,
+          changes: ({ state }) => (isGone ? withoutPad(state, pad.gone) : padChanges(state, pad)),
+        });
       }),
     async report(id) {
       const here = await standing(id);

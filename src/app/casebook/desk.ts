@@ -10,6 +10,7 @@ import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';
 import type { Change } from './change.ts';
+import type { SaidPad } from './pad-edit.ts';
 
 /** What a person can do with the cases of one casebook. One edit at a time per case; different cases do not wait for each other. */
 export interface Desk {
@@ -33,6 +34,11 @@ export interface Desk {
     id: string,
     edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
   ): Promise<(EditAnswer & { readonly refusals: readonly Refusal[] }) | Refusal>;
+  /** Takes a pad that was clicked on a photo, or lets one go; its pin and its net join the circuit. */
+  pad(
+    id: string,
+    edit: { readonly by: string; readonly base: number; readonly step: string; readonly pad: SaidPad | { readonly gone: string } },
+  ): Promise<EditAnswer | Refusal>;
   /** The report as one page. */
   report(id: string): Promise<string | Refusal>;
   /** Called after every revision of a case that somebody else than `but` wrote; answers how to stop listening. */

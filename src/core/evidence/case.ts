@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { day, milestone } from './day.ts';
 import { EXHIBITS } from './exhibit/registry.ts';
 import { instrument } from './instrument.ts';
-import { conductor, part, place, port } from './sample.ts';
+import { conductor, pad, part, place, port } from './sample.ts';
 import { setting } from './setting.ts';
 import { id, sha256, words } from './typed.ts';
 
@@ -45,6 +45,8 @@ export const caseDocument = z.strictObject({
   exhibits: z.array(exhibit).default([]),
   correlations: z.array(z.strictObject({ a: words, b: words, r: z.number().min(-1).max(1), because: words })).optional(),
   files: z.array(attachment).default([]),
+  /** Where the pins of parts lie on photos of the board. */
+  pads: z.array(pad).optional(),
   computed: z.array(computed).optional(),
 });
 export type Case = z.infer<typeof caseDocument>;

@@ -40,6 +40,13 @@ export function brokenReferences(one: Case, walkInto: WalkInto = walk): Refusal[
       need('conductors', net, `/parts/${part.id}/pins/${index}/net`);
     }
   }
+  const pads = new Set<string>();
+  for (const pad of one.pads ?? []) {
+    if (pads.has(pad.id)) found.push(refuse('id-twice', pad.id, 'an id that stands once in pads', { place: `/pads/${pad.id}/id` }));
+    pads.add(pad.id);
+    need('parts', pad.part, `/pads/${pad.id}/part`);
+    need('conductors', pad.net, `/pads/${pad.id}/net`);
+  }
   for (const place of one.places) need('parts', place.part, `/places/${place.id}/part`);
   for (const port of one.ports) for (const other of port.sharesWith ?? []) need('ports', other, `/ports/${port.id}/sharesWith`);
   for (const exhibit of one.exhibits) {

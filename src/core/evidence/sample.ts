@@ -104,6 +104,15 @@ export const part = z.strictObject({
 });
 export type Part = z.infer<typeof part>;
 
+const pixel = z.tuple([z.number(), z.number()]);
+
+/**
+ * A spot of solder on a board photo. `pin` is one of the pins of `part`, which tells its net; `net` stands here only while the part is not known.
+ * `at`: pixels of the photo, right and down.
+ */
+export const pad = z.strictObject({ id, photo: id, at: pixel, part: id.optional(), pin: words.optional(), net: id.optional() });
+export type Pad = z.infer<typeof pad>;
+
 export const SURFACES = [
   'plastic',
   'paper',

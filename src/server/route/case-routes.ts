@@ -129,6 +129,33 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
     async (context) => answer(context, await desk.trace(idOf(context), validIn<z.infer<typeof traced>>(context, 'json'))),
   );
 
+  const padded = z.object({
+    by: z.string().min(1).max(80),
+    base: z.number().int().nonnegative(),
+    step: z.string().min(1).max(120),
+    pad: z.union([
+      z.object({
+        id: z.string().max(40),
+        photo: z.string().max(40),
+        at: z.tuple([z.number(), z.number()]),
+        pin: z.string().max(80),
+        net: z.string().max(80),
+      }),
+      z.object({ gone: z.string().max(40) }),
+    ]),
+  });
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/pads',
+      summary: 'Take a pad that was clicked on a photo into the circuit, or let one go',
+      params: caseId,
+      body: padded,
+      gives: editAnswer,
+    }),
+    async (context) => answer(context, await desk.pad(idOf(context), validIn<z.infer<typeof padded>>(context, 'json'))),
+  );
+
   const step = caseId.extend({
     step: z
       .string()

@@ -1,5 +1,6 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
 import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { SaidPad } from '../../app/casebook/pad-edit.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
@@ -26,6 +27,10 @@ export const traceCircuit = (
   id: string,
   edit: { readonly by: string; readonly base: number; readonly step: string; readonly text: string },
 ): Promise<EditAnswer & { readonly refusals: readonly Refusal[] }> => request('POST', at(id, 'circuit'), edit);
+export const traceOnPhoto = (
+  id: string,
+  edit: { readonly by: string; readonly base: number; readonly step: string; readonly pad: SaidPad | { readonly gone: string } },
+): Promise<EditAnswer> => request('POST', at(id, 'pads'), edit);
 export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
 export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
 export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));

@@ -5,6 +5,7 @@ import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { circuitOf, drawingOf, sheetOf } from '../api/casebook.ts';
 import type { At } from '../stage/stage-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { PhotoTrace } from '../trace/photo-trace.tsx';
 import { LineEditor, lineOf, selectLine } from './line-editor.tsx';
 import { ChosenCard } from './part-card.tsx';
 import { type Chosen, Schematic } from './schematic.tsx';
@@ -129,6 +130,7 @@ export function CircuitDesk() {
           {trouble}
         </p>
       )}
+      <PhotoTrace />
       <LineEditor lines={lines} entry={entry} />
     </div>
   );

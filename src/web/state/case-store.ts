@@ -2,11 +2,12 @@ import { applyChanges, type Conflict, sameJson, toPath, toPlace, valueAtPlace } 
 import type { CaseState, Draft } from '../../app/casebook/case-state.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { CaseAtDesk, Edit, EditAnswer, News, StepName } from '../../app/casebook/desk.ts';
+import type { SaidPad } from '../../app/casebook/pad-edit.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import { STILL_HERE } from '../../present/words/page-words.ts';
 import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import { editCase, eventsOf, openCase, redoCase, traceCircuit, undoCase, writeScreen } from '../api/casebook.ts';
+import { editCase, eventsOf, openCase, redoCase, traceCircuit, traceOnPhoto, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
 import { newItemId } from './place-parts.ts';
 
@@ -143,6 +144,13 @@ export class CaseStore {
     const answer = await traceCircuit(this.#now.id, { by: this.tab, base, step, text });
     this.#take(answer, base);
     return answer.refusals;
+  }
+
+  /** Takes a pad of a photo in, or lets one go; throws the Problem that stands in the way. */
+  async pad(pad: SaidPad | { readonly gone: string }, step: string): Promise<void> {
+    await this.#idle();
+    const base = this.#now.revision;
+    this.#take(await traceOnPhoto(this.#now.id, { by: this.tab, base, step, pad }), base);
   }
 
   setScreen(key: string, value: string | null): void {

@@ -7,8 +7,10 @@ import type { TracedPart } from './traced.ts';
 
 export type Line = { readonly part: TracedPart } | { readonly side: CircuitSide; readonly nets: readonly string[] };
 
-const NAME = /^[^\s,:=#?!()]{1,40}$/;
-const REFERENCE = /^[A-Za-z]+\d+[A-Za-z]?$/;
+/** A net or a pin: no blank and none of the signs that lines use for themselves. */
+export const NAME = /^[^\s,:=#?!()]{1,40}$/;
+/** As boards print it: letters, a number, perhaps one letter. */
+export const REFERENCE = /^[A-Za-z]+\d+[A-Za-z]?$/;
 const KIND_BEHIND = /^(\S+?)\s*\(([^)]*)\)\s*(.*)$/;
 const WINDING = /^[A-Za-z][A-Za-z0-9]{0,7}$/;
 const TURNS = /^(?:\?|\d+(?:[.,]\d+)?)$/;

@@ -12,4 +12,14 @@ export const photo = z.strictObject({
   of: words,
   scale: z.strictObject({ points: z.tuple([point, point]), length: quantity('length') }).optional(),
   regions: z.array(region).optional(),
+  /** Laid on another photo of the same board by three or four points that both show: `here` in pixels of this one, `there` of the other. */
+  onto: z
+    .strictObject({
+      photo: id,
+      points: z
+        .array(z.strictObject({ here: point, there: point }))
+        .min(3)
+        .max(4),
+    })
+    .optional(),
 });

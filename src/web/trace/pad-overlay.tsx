@@ -1,0 +1,99 @@
+import type { At } from '../stage/stage-view.ts';
+import { shortestTree } from './shortest-tree.ts';
+import type { Traced, TracedPad } from './traced-pads.ts';
+
+const HUES = 8; // colours before they come round again with other dashes
+const DASHES = ['', '9 4', '2 4', '12 4 2 4'];
+const RADIUS = 9; // px of the screen
+const NUMBER = 11; // height of a digit, px of the screen
+
+/** Pads with the number of their net, and thin lines that join those of one net; each as large on the screen however near the photo is. */
+export function PadOverlay({
+  traced,
+  place,
+  scale,
+  chosen,
+  onChoose,
+}: {
+  traced: Traced;
+  /** Where a pad lies in the window's picture; null where its photo is not laid on it. */
+  place: (pad: TracedPad) => At | null;
+  scale: number;
+  chosen: string | null;
+  onChoose: (id: string) => void;
+}) {
+  const spots = traced.pads.flatMap((pad) => {
+    const at = place(pad);
+    return at === null ? [] : [{ pad, at, net: traced.nets.find(({ id }) => id === pad.net) }];
+  });
+  const [radius, size] = [RADIUS / scale, NUMBER / scale];
+  return (
+    <>
+      {traced.nets.map(({ id, number }) =>
+        shortestTree(spots.filter(({ pad }) => pad.net === id).map(({ at }) => at)).map(([from, to]) => (
+          <g key={`${id} ${from.x} ${from.y} ${to.x} ${to.y}`} className={netClass(number)}>
+            <line className="halo" x1={from.x} y1={from.y} x2={to.x} y2={to.y} strokeWidth={5 / scale} />
+            <line
+              className="track"
+              x1={from.x}
+              y1={from.y}
+              x2={to.x}
+              y2={to.y}
+              strokeWidth={2.4 / scale}
+              strokeDasharray={dashesOf(number, scale)}
+            />
+          </g>
+        )),
+      )}
+      {spots.map(({ pad, at, net }) => (
+        // biome-ignore lint/a11y/useSemanticElements: a button of HTML cannot stand in a drawing
+        <g
+          key={pad.id}
+          data-own-click=""
+          data-pad={pad.id}
+          role="button"
+          tabIndex={-1} // with the keyboard it is chosen in the list of nets
+          aria-pressed={pad.id === chosen}
+          aria-label={`pad, ${pad.pin === '' ? 'part not known' : pad.pin}, ${net === undefined ? 'net not known' : `net ${net.name}`}`}
+          className={`pad ${net === undefined ? 'net-none' : netClass(net.number)}${pad.id === chosen ? ' chosen' : ''}`}
+          transform={`translate(${at.x} ${at.y})`}
+          onClick={() => onChoose(pad.id)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter' && event.key !== ' ') return;
+            event.preventDefault();
+            event.stopPropagation();
+            onChoose(pad.id);
+          }}
+        >
+          <circle r={radius + 2 / scale} className="halo" />
+          <circle
+            r={radius}
+            className="spot"
+            strokeWidth={2 / scale}
+            strokeDasharray={pad.pin === '' ? `${3 / scale} ${2 / scale}` : undefined}
+          />
+          <text textAnchor="middle" y={size * 0.36} fontSize={size}>
+            {net === undefined ? '?' : net.number}
+          </text>
+          {pad.pin !== '' && (
+            <text className="beside" x={radius * 1.5} y={size * 0.36} fontSize={size} strokeWidth={3 / scale}>
+              {pad.pin}
+            </text>
+          )}
+        </g>
+      ))}
+    </>
+  );
+}
+
+export function netClass(number: number): string {
+  return `net-${(number - 1) % HUES}`;
+}
+
+function dashesOf(number: number, scale: number): string {
+  const dashes = DASHES[Math.floor((number - 1) / HUES) % DASHES.length] ?? '';
+  return dashes
+    .split(' ')
+    .map((length) => Number(length) / scale)
+    .join(' ');
+}
