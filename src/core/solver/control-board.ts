@@ -3,7 +3,7 @@ import { controlOf } from './controller/control-of.ts';
 import type { ControlUnit } from './controller/control-unit.ts';
 import type { Plan, Sense } from './plan.ts';
 import { COMPARATOR_SLACK } from './step-settings.ts';
-import { fired, tableOf, type WatchTable } from './watch-table.ts';
+import { addWatch, emptyTable, fired, type WatchTable } from './watch-table.ts';
 
 interface Wired {
   readonly unit: ControlUnit;
@@ -13,9 +13,12 @@ interface Wired {
   readonly gate: number;
   readonly supply: number;
   /** What it watches for and when it wants to be woken, asked again only after it was. */
-  table: WatchTable;
+  readonly table: WatchTable;
   due: number;
 }
+
+/** More than any controller watches at a time. */
+const MOST = 16;
 
 /** The controllers of a circuit, with their pins wired to the values that are looked at. */
 export class ControlBoard {
@@ -35,7 +38,7 @@ export class ControlBoard {
     this.wired = this.units.map((unit) => {
       const at = next;
       next += unit.senses.length;
-      return { unit, first: at, gate: bendOf(unit.drives), supply: bendOf(unit.ref), table: tableOf([], () => 0, 0), due: 0 };
+      return { unit, first: at, gate: bendOf(unit.drives), supply: bendOf(unit.ref), table: emptyTable(MOST, COMPARATOR_SLACK), due: 0 };
     });
     this.bends = this.wired.flatMap(({ gate, supply }) => [gate, supply].filter((bend) => bend >= 0));
     this.refresh();
@@ -43,7 +46,7 @@ export class ControlBoard {
 
   /** Asks all of them anew; to be called after a state was loaded. */
   refresh(): void {
-    this.wired.forEach(ask);
+    for (const one of this.wired) one.due = ask(one);
   }
 
   /** Next time a controller wants to be woken, ticks. */
@@ -60,20 +63,14 @@ export class ControlBoard {
       if (one.due > tick && fired(one.table, values, true) < 0) continue;
       woken = true;
       one.unit.wake(tick, (sense) => values[one.first + sense]!);
-      ask(one);
+      one.due = ask(one);
     }
     return woken;
   }
 }
 
-function ask(one: Wired): void {
-  const { unit, first } = one;
-  one.due = unit.due();
-  one.table = tableOf(
-    unit
-      .watches()
-      .map(({ sense, also, ...rest }) => ({ ...rest, row: sense, ...(also === undefined ? {} : { also: { ...also, row: also.sense } }) })),
-    (sense) => first + sense,
-    COMPARATOR_SLACK,
-  );
+function ask({ unit, first, table }: Wired): number {
+  table.count = 0;
+  for (const watch of unit.watches()) addWatch(table, watch, (sense) => first + sense);
+  return unit.due();
 }

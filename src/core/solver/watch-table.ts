@@ -5,7 +5,7 @@ export const FIRES_ABOVE = 1e-7;
 
 /** Watches laid out for the hot loop: the n-th of each list belongs to the n-th watch; rows are places in the values looked at. */
 export interface WatchTable {
-  readonly count: number;
+  count: number;
   readonly place: Int32Array;
   readonly sign: Float64Array;
   readonly offset: Float64Array;
@@ -17,22 +17,40 @@ export interface WatchTable {
   readonly alsoOffset: Float64Array;
 }
 
-export function tableOf(
-  watches: readonly Pick<Watch, 'row' | 'sign' | 'offset' | 'also'>[],
-  placeOf: (row: number) => number,
-  slack: number,
-): WatchTable {
+type Laid = Pick<Watch, 'row' | 'sign' | 'offset' | 'also'>;
+
+/** Room for so many watches, all with one slack. */
+export function emptyTable(most: number, slack: number): WatchTable {
   return {
-    count: watches.length,
-    place: Int32Array.from(watches, ({ row }) => placeOf(row)),
-    sign: Float64Array.from(watches, ({ sign }) => sign),
-    // an event is what rises above the threshold, so the threshold comes off here once
-    offset: Float64Array.from(watches, ({ offset }) => offset - FIRES_ABOVE),
-    slack: new Float64Array(watches.length).fill(slack),
-    alsoPlace: Int32Array.from(watches, ({ also }) => (also === undefined ? -1 : placeOf(also.row))),
-    alsoSign: Float64Array.from(watches, ({ also }) => also?.sign ?? 0),
-    alsoOffset: Float64Array.from(watches, ({ also }) => (also?.offset ?? 0) - FIRES_ABOVE),
+    count: 0,
+    place: new Int32Array(most),
+    sign: new Float64Array(most),
+    offset: new Float64Array(most),
+    slack: new Float64Array(most).fill(slack),
+    alsoPlace: new Int32Array(most),
+    alsoSign: new Float64Array(most),
+    alsoOffset: new Float64Array(most),
   };
+}
+
+/** Puts a watch at the end of a table; `placeOf` is where a row stands among the values looked at. */
+export function addWatch(table: WatchTable, { row, sign, offset, also }: Laid, placeOf: (row: number) => number): void {
+  const at = table.count;
+  if (at >= table.place.length) throw new Error(`more than ${at} watches`);
+  table.place[at] = placeOf(row);
+  table.sign[at] = sign;
+  // an event is what rises above the threshold, so the threshold comes off here once
+  table.offset[at] = offset - FIRES_ABOVE;
+  table.alsoPlace[at] = also === undefined ? -1 : placeOf(also.row);
+  table.alsoSign[at] = also?.sign ?? 0;
+  table.alsoOffset[at] = (also?.offset ?? 0) - FIRES_ABOVE;
+  table.count = at + 1;
+}
+
+export function tableOf(watches: readonly Laid[], placeOf: (row: number) => number, slack: number): WatchTable {
+  const table = emptyTable(watches.length, slack);
+  for (const watch of watches) addWatch(table, watch, placeOf);
+  return table;
 }
 
 /** How far a watch stands above its threshold; with a second row, the lesser of both. */

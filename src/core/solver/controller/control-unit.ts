@@ -1,11 +1,11 @@
 import type { Sense } from '../plan.ts';
 
-/** A watch of a controller: fires when sign · sense + offset rises above zero (and the second one stands above zero too). */
+/** A watch of a controller: fires when sign · sense + offset rises above zero (and the second one stands above zero too); `row` is the sense's number. */
 export interface ControlWatch {
-  readonly sense: number;
+  readonly row: number;
   readonly sign: 1 | -1;
   readonly offset: number;
-  readonly also?: { readonly sense: number; readonly sign: 1 | -1; readonly offset: number };
+  readonly also?: { readonly row: number; readonly sign: 1 | -1; readonly offset: number };
 }
 
 /** A controller as a machine that is woken by what it watches and at times it asked for. Times are ticks (topology.ts). */
@@ -37,5 +37,5 @@ export interface ControlCounts {
   latched: boolean;
 }
 
-export const above = (sense: number, volts: number): ControlWatch => ({ sense, sign: 1, offset: -volts });
-export const below = (sense: number, volts: number): ControlWatch => ({ sense, sign: -1, offset: volts });
+export const above = (sense: number, volts: number): ControlWatch => ({ row: sense, sign: 1, offset: -volts });
+export const below = (sense: number, volts: number): ControlWatch => ({ row: sense, sign: -1, offset: volts });
