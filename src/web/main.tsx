@@ -5,6 +5,7 @@ import './style/tokens.css';
 import './style/page.css';
 import './style/verdict.css';
 import './style/entry.css';
+import './style/stack.css';
 import './style/casebook.css';
 import './style/bench.css';
 import './style/circuit.css';

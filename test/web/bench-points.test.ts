@@ -1,17 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { costOf } from '../../src/web/bench/cost-of.ts';
 import { passPoint } from '../../src/web/bench/open-anyway.ts';
-import {
-  addLayer,
-  addTurns,
-  countOf,
-  currentWinding,
-  loseCount,
-  mayStop,
-  setItem,
-  showTape,
-  woundOf,
-} from '../../src/web/bench/turn-count.ts';
+import { addLayer, addTurns, currentWinding, loseCount, mayStop, setItem, showTape, woundOf } from '../../src/web/bench/turn-count.ts';
+import { countOf } from '../../src/web/stack/layer-edit.ts';
 import { demoCase, emptyCase } from './bench-case.ts';
 
 const AT = '2026-03-12T12:00:00';

@@ -1,10 +1,12 @@
 import { given } from '../trace/derived.ts';
 import type { Note } from '../trace/step.ts';
-import { decideCause, evidenceFor } from '../working/cause/find-cause.ts';
+import { evidenceFor } from '../working/cause/cause-evidence.ts';
+import { decideCause } from '../working/cause/decide-cause.ts';
 import type { Facts } from '../working/facts.ts';
 import type { Sweep } from '../working/load/read-sweep.ts';
 import type { LevelFacts } from '../working/load/sweep-facts.ts';
 import { capabilityAt } from '../working/transformer/transformer-facts.ts';
+import { setPointFor } from './judge-set-points.ts';
 
 const SOME_CYCLES = 50; // Hz, where a sweep does not state the frequency of its mains
 const MOST_NAMED = 4;
@@ -12,8 +14,10 @@ const FEWEST_NAMED = 2;
 
 /** Why a claim is missed at one mains voltage: named only where the evidence names it, else what it can be. None where it is held. */
 export function causeNotes(facts: Facts, level: LevelFacts, sweep: Sweep): Note[] {
-  const { bench, transformers } = facts;
-  const evidence = evidenceFor(bench, level, sweep, transformers, (own) => {
+  const { bench, transformers, spots } = facts;
+  const set = setPointFor(facts, level);
+  const unit = { bench, transformers, spots, setPoint: 'point' in set ? set.point.value : null };
+  const evidence = evidenceFor(unit, level, sweep, (own) => {
     const { mains, frequency, exhibit } = sweep;
     if (mains === null) return null;
     const id = `cause/${exhibit.id}`;

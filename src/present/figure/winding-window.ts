@@ -13,9 +13,14 @@ import { type PlacedLayer, placeLayers, type WindowPlan } from './winding-plan.t
 
 export interface WindingSize {
   readonly width: number;
+  /** Without the list of layers, which a page has beside it; each layer then carries its id, so that the page can point at it. */
+  readonly alone?: boolean;
 }
 export const WINDING_WIDE: WindingSize = { width: 656 };
 export const WINDING_NARROW: WindingSize = { width: 340 };
+/** Beside the entry of the workspace, and above it on a narrow page. */
+export const WINDING_ALONE: WindingSize = { width: 420, alone: true };
+export const WINDING_ALONE_NARROW: WindingSize = { width: 340, alone: true };
 
 const NARROW = 560;
 const SIDE = 236; // room for the list beside the drawing
@@ -30,23 +35,25 @@ const NUMBER = 12; // px between two numbers
 const STEPS_MM = [5, 2, 1] as const;
 
 /** The winding window cut open, to scale: turns as circles in their layers, tape as lines with their gaps, the weakest place marked. */
-export function drawWindingWindow(sheet: TransformerSheet, assessment: Assessment, { width }: WindingSize): Markup {
-  const narrow = width < NARROW;
+export function drawWindingWindow(sheet: TransformerSheet, assessment: Assessment, { width, alone = false }: WindingSize): Markup {
+  const narrow = alone || width < NARROW;
   const plan = placeLayers(sheet, narrow ? width - 2 * EDGE : width - SIDE - 2 * EDGE);
   if (plan === null) return NOTHING;
   const x0 = EDGE;
   const y0 = TOP;
   const bottom = y0 + plan.height;
-  const finding = findingOf(sheet, assessment);
+  const finding = findWeakest(sheet, assessment);
   const listX = narrow ? 0 : width - SIDE + EDGE;
-  const list = drawList(sheet, narrow ? width : SIDE - EDGE, listX, narrow ? bottom + plan.tube + CORE + 2 * LINE : TOP);
+  const list = alone
+    ? { markup: NOTHING, bottom: 0 }
+    : drawList(sheet, narrow ? width : SIDE - EDGE, listX, narrow ? bottom + plan.tube + CORE + 2 * LINE : TOP);
   const weakest = drawWeakest(sheet, plan, finding, { x0, y0 });
   const height = Math.max(bottom + plan.tube + CORE + LINE, list.bottom) + (narrow ? 0 : CLEAR);
-  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => drawLayer(layer, { x0, y0 })))}${drawNumbers(plan, x0, y0)}${weakest}${list.markup}</svg>`;
+  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => (alone ? drawNamed(layer, plan, { x0, y0 }) : drawLayer(layer, { x0, y0 }))))}${drawNumbers(plan, x0, y0)}${weakest}${list.markup}</svg>`;
 }
 
-/** The finding of the pair that the weakest way joins. */
-function findingOf(sheet: TransformerSheet, { findings }: Assessment): Finding | null {
+/** The finding of the pair that the weakest way of a transformer joins; null where nothing of it was judged. */
+export function findWeakest(sheet: TransformerSheet, { findings }: Assessment): Finding | null {
   const { weakest } = sheet;
   if (weakest === null) return null;
   const own = findings.filter(({ check, subject }) => check === 'shock/winding-insulation' && subject?.startsWith(`${sheet.part}:`));
@@ -95,6 +102,13 @@ function drawNumbers(plan: WindowPlan, x0: number, y0: number): Markup {
     y0 + plan.height + plan.tube,
   );
   return joined(heights.map((y, index) => html`<text class="ax" x="${c(x0 - 3)}" y="${c(y)}" text-anchor="end">${index + 1}</text>`));
+}
+
+const REACH = 3; // px around a layer that a pointer still meets
+
+/** A layer that a page can point at: with its id, and ground enough for a pointer. */
+function drawNamed(layer: PlacedLayer, plan: WindowPlan, at: At): Markup {
+  return html`<g data-layer="${layer.id}"><rect class="ground" x="${c(at.x0 + plan.wall)}" y="${c(at.y0 + layer.y - REACH)}" width="${c(plan.width)}" height="${c(layer.height + 2 * REACH)}"/>${drawLayer(layer, at)}</g>`;
 }
 
 function drawLayer(layer: PlacedLayer, { x0, y0 }: At): Markup {

@@ -5,7 +5,7 @@ import { drawWindingWindow, WINDING_NARROW, WINDING_WIDE } from '../figure/windi
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { foundText } from '../words/found-words.ts';
-import { NUMBER_NAMES } from '../words/transformer-words.ts';
+import { NUMBER_NAMES, numberShow } from '../words/transformer-words.ts';
 import type { FigurePart } from './figure-part.ts';
 import { setAmount } from './quantity.ts';
 import { linkToStep } from './report-parts.ts';
@@ -25,13 +25,16 @@ export function transformerFigures(assessment: Assessment): readonly FigurePart[
       caption: WINDING_KEY,
     };
   });
-  const map: FigurePart = {
+  return [...windows, barrierFigure(assessment)].filter(({ wide }) => wide.markup !== '');
+}
+
+export function barrierFigure(assessment: Assessment): FigurePart {
+  return {
     wide: drawBarrierMap(assessment, MAP_WIDE),
     narrow: drawBarrierMap(assessment, MAP_NARROW),
     title: 'Barrier map',
     caption: html`the weakest ways from the mains to a hand. ${MAP_KEY}${setWaist(assessment)}`,
   };
-  return [...windows, map].filter(({ wide }) => wide.markup !== '');
 }
 
 function setWaist({ barrier }: Assessment): string {
@@ -51,9 +54,7 @@ function setSheet(sheet: TransformerSheet): Markup {
   if (sheet.numbers.length === 0 && sheet.blocked.length === 0) return NOTHING;
   const rows = sheet.numbers.map(({ key, about, value, step }) => {
     const name = `${sentenceFor(NUMBER_NAMES, key)}${about === null ? '' : `, ${about}`}`;
-    const show =
-      key === 'onShare' || key === 'offShare' || key === 'fill' ? 'percent' : key === 'gapOfInductance' ? 'millimetres' : undefined;
-    return html`<tr><td>${name}</td><td class="num" data-h="worked out">${linkToStep(step, setAmount(value, show))}</td></tr>`;
+    return html`<tr><td>${name}</td><td class="num" data-h="worked out">${linkToStep(step, setAmount(value, numberShow(key)))}</td></tr>`;
   });
   const table =
     rows.length === 0

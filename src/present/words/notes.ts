@@ -331,6 +331,7 @@ export const WARNINGS: Templates = {
   ratiosDisagree: 'The turns give a ratio of {counted}, the waveforms {seen}: one of them is wrong, and neither is used.',
   coreNotInTable: 'The core "{core}" is not in the table, and its area was not measured: what hangs on it is not worked out.',
   turnsNotPositive: 'The winding {name} cannot have {turns} turns; it is taken as not counted.',
+  notAboveZero: '“{typed}” cannot be here, it must be above zero; it is taken as not read.',
   windingOnBothSides: 'The winding {name} stands on both sides of the barrier by its pins; it is on the map of neither.',
   coverThinnerThanWire: 'The wire of {name} is thinner over its cover than bare.',
   layerOutsideStack: 'A lead-out of {name} crosses "{layer}", which is no layer of this stack.',

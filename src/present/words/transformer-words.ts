@@ -33,6 +33,13 @@ export const NUMBER_NAMES: Templates = {
   heldCurrent: 'output current that is held',
 };
 
+const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill'];
+
+/** How a worked number is printed, where its unit alone does not say it. */
+export function numberShow(key: string): 'percent' | 'millimetres' | undefined {
+  return IN_PERCENT.includes(key) ? 'percent' : key === 'gapOfInductance' ? 'millimetres' : undefined;
+}
+
 /** Kinds of ways across, as they stand in a list. */
 export const WAY_WORDS: Templates = {
   air: 'through air',

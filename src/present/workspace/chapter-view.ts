@@ -5,11 +5,15 @@ import { drawPortTable } from '../figure/port-table.ts';
 import { html, NOTHING } from '../markup/markup.ts';
 import { chapterOf, isTelling } from '../report/chapter.ts';
 import { listFigures } from '../report/chapter-picture.ts';
+import type { FigurePart } from '../report/figure-part.ts';
 import { setMeasured } from '../report/quantity.ts';
+import { barrierFigure } from '../report/transformer-picture.ts';
 import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
+import { type BarrierView, toBarrierView } from './barrier-view.ts';
 import { findingTexts, textOnce } from './finding-texts.ts';
+import { type TransformerView, toTransformerViews } from './transformer-view.ts';
 import type { Drawn } from './workspace-view.ts';
 
 /** A chapter of the workspace gathers the checks of one or two chapters of the examination. */
@@ -41,6 +45,9 @@ export interface ChapterView {
     readonly captionHtml: string;
   }[];
   readonly tableHtml: string;
+  /** Transformers beside their entry, and the barrier map as sentences that lead to what decides it. */
+  readonly transformers: readonly TransformerView[];
+  readonly barrier: BarrierView | null;
   /** Worked numbers under the picture. */
   readonly works: readonly { readonly label: string; readonly valueHtml: string; readonly step: string }[];
 }
@@ -70,7 +77,23 @@ function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): strin
   const texts = findingTexts(assessment);
   const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check))).map((finding) => texts.get(finding.id));
   const exhibits = assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
-  return `${exhibits} ${findings.join('')} ${id === 'load' ? textOnce(assessment.curves) : ''}${id === 'circuit' ? assessment.circuit !== undefined : ''}`;
+  return `${exhibits} ${findings.join('')} ${drawnOf(id, assessment)}`;
+}
+
+/** What a chapter draws beside its findings. */
+function drawnOf(id: WorkspaceChapter, { curves, circuit, transformers, barrier }: Assessment): string {
+  switch (id) {
+    case 'load':
+      return textOnce(curves);
+    case 'circuit':
+      return String(circuit !== undefined);
+    case 'transformer':
+      return `${textOnce(transformers)} ${textOnce(barrier)}`;
+    case 'board':
+      return textOnce(barrier);
+    default:
+      return '';
+  }
 }
 
 function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): ChapterView {
@@ -89,8 +112,7 @@ function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): Cha
       assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length +
       (id === 'circuit' && assessment.circuit !== undefined ? 1 : 0),
     findings: findings.map((finding) => finding.id),
-    figures: chapters
-      .flatMap((chapter) => listFigures(chapter, assessment))
+    figures: figuresOf(id, chapters, assessment)
       .filter(({ wide }) => wide.markup !== '')
       .map(({ wide, narrow, title, caption }) => ({
         wideSvg: wide.markup,
@@ -99,8 +121,17 @@ function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): Cha
         captionHtml: html`${caption}`.markup,
       })),
     tableHtml: table.markup,
+    transformers: id === 'transformer' ? toTransformerViews(assessment) : [],
+    barrier: id === 'transformer' || id === 'board' ? toBarrierView(assessment) : null,
     works: toWorks(findings),
   };
+}
+
+/** The cross-section stands beside its entry; the map of the barrier beside the distances that it is made of, too. */
+function figuresOf(id: WorkspaceChapter, chapters: readonly Chapter[], assessment: Assessment): readonly FigurePart[] {
+  if (id === 'transformer') return [barrierFigure(assessment)];
+  const figures = chapters.flatMap((chapter) => listFigures(chapter, assessment));
+  return id === 'board' ? [...figures, barrierFigure(assessment)] : figures;
 }
 
 function toWorks(findings: readonly Finding[]): ChapterView['works'] {

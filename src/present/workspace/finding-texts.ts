@@ -12,8 +12,9 @@ export function findingTexts(assessment: Assessment): ReadonlyMap<string, string
   return texts;
 }
 
-/** A part of an Assessment as text; the same part is written once, however many Assessments it stands in. */
-export function textOnce(part: object): string {
+/** A part of an Assessment as text, empty where it has none; the same part is written once, however many Assessments it stands in. */
+export function textOnce(part: object | undefined): string {
+  if (part === undefined) return '';
   const known = TEXTS.get(part);
   if (known !== undefined) return known;
   const text = JSON.stringify(part);

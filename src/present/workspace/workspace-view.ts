@@ -11,7 +11,7 @@ import { sentenceFor } from '../words/fill-template.ts';
 import { CAUTIONS } from '../words/fixed-sentences.ts';
 import { HAZARD_WORDS } from '../words/hazard-words.ts';
 import { laboratoryText } from '../words/laboratory-words.ts';
-import { NOTES } from '../words/notes.ts';
+import { WARNINGS } from '../words/notes.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
 import { type ChapterView, toChapterViews } from './chapter-view.ts';
 import { type FindingRow, toFindingRow } from './finding-row.ts';
@@ -97,7 +97,7 @@ export function toWorkspaceView(assessment: Assessment, before?: Drawn): Workspa
     laboratory: laboratoryText(assessment.laboratory),
     caution: { energy: energyText(assessment), sentences: CAUTIONS },
     taken: assessment.curves.map(({ exhibit, points }) => ({ exhibit, rows: points.map(toTexts) })),
-    warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(NOTES, key, args) })),
+    warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(WARNINGS, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },
   };
 }

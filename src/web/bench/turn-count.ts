@@ -1,6 +1,7 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { type CaseReader, newExhibit } from '../part/new-exhibit.ts';
+import { countOf } from '../stack/layer-edit.ts';
 import { newItemId } from '../state/place-parts.ts';
 import type { Tree } from './day-order.ts';
 import { exhibitsOf, NOT_LOOKED } from './task/task.ts';
@@ -20,13 +21,6 @@ export function woundOf(reader: CaseReader): Wound {
 export function currentWinding({ items }: Wound): Tree | null {
   const last = items.at(-1);
   return last?.['is'] === 'winding' ? last : null;
-}
-
-/** A counted number; null when the count was lost or never begun. */
-export function countOf(item: Tree | null, member: 'turns' | 'layers'): number | null {
-  const value = item?.[member];
-  const text = typeof value === 'object' && value !== null ? (value as Tree)['v'] : value;
-  return typeof text === 'string' && /^\d+$/.test(text) ? Number(text) : null;
 }
 
 /** One turn more or less. The first turn after a tape begins a winding; a lost count goes on only with the next winding. */

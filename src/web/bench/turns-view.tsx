@@ -3,11 +3,12 @@ import type { Change, Json } from '../../app/casebook/change.ts';
 import { BENCH_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
+import { countOf } from '../stack/layer-edit.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { useLoadOff } from './act-row.tsx';
 import type { Tree } from './day-order.ts';
-import { addLayer, addTurns, beginWinding, countOf, currentWinding, loseCount, mayStop, setItem, showTape, woundOf } from './turn-count.ts';
+import { addLayer, addTurns, beginWinding, currentWinding, loseCount, mayStop, setItem, showTape, woundOf } from './turn-count.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 
 const TAPES = [1, 2, 3]; // layers of tape that one unwinds without counting

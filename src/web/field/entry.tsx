@@ -3,6 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { draftWords } from '../../present/words/draft-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { newItemId } from '../state/place-parts.ts';
+import { remarksOn } from '../state/remarks-on.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 export interface EntryProps {
@@ -37,6 +38,7 @@ export function Entry(props: EntryProps) {
   const text = typed ?? kept;
   const conflict = snapshot.conflicts.find(({ at }) => at === place);
   const wrong = draft !== undefined && (typed === null || typed === draft.text) ? draftWords(draft) : null;
+  const remark = wrong === null && conflict === undefined ? remarksOn(place, snapshot.view.warnings) : '';
   const understood = wrong === null && text !== '' && understand !== undefined ? understand(text) : null;
   const isState = (entered: string): boolean => onState !== undefined && (entered === '-' || entered === '?');
   const write = (entered: string): void => {
@@ -67,7 +69,7 @@ export function Entry(props: EntryProps) {
     onBlur: leave,
   } as const;
   return (
-    <div className={`entry${wrong === null ? '' : ' wrong'}`}>
+    <div className={`entry${wrong === null && remark === '' ? '' : ' wrong'}`}>
       {shown && (
         <span className="labelled">
           <label htmlFor={id}>{label}</label>
@@ -85,8 +87,8 @@ export function Entry(props: EntryProps) {
       ) : (
         <textarea {...shared} rows={rows} onChange={(event) => write(event.target.value)} />
       )}
-      <span className="said" id={`${id}-said`} role={wrong === null && conflict === undefined ? undefined : 'status'}>
-        {wrong ?? (conflict === undefined ? understood : conflictWords(conflict))}
+      <span className="said" id={`${id}-said`} role={wrong === null && conflict === undefined && remark === '' ? undefined : 'status'}>
+        {wrong ?? (conflict === undefined ? (remark === '' ? understood : remark) : conflictWords(conflict))}
       </span>
     </div>
   );

@@ -3,6 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords, EXAMPLES, memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { blankOf } from './blank-of.ts';
 import { ChoiceField } from './choice-field.tsx';
 import { EitherField } from './either-field.tsx';
 import { Entry } from './entry.tsx';
@@ -117,7 +118,7 @@ function PairField({ place, label, shown, of }: { place: string; label: string; 
     const start = (): void =>
       store.set(
         place,
-        of.map(() => ''),
+        of.map((node) => blankOf(node, '')),
         `pair-${place}`,
         { key: 'entry', args: { at: place } },
       );

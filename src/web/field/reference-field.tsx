@@ -75,6 +75,7 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
               {item.name}
             </option>
           ))}
+          {typeof value === 'string' && value !== '' && !items.some((item) => item.id === value) && <option value={value}>{value}</option>}
           {list in BLANKS && <option value={NEW}>new {LIST_WORDS[list]?.one ?? 'item'} …</option>}
         </select>
       )}

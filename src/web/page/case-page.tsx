@@ -9,6 +9,7 @@ import { SavedState } from '../part/saved-state.tsx';
 import { Sign } from '../part/sign.tsx';
 import { Spine } from '../part/spine.tsx';
 import { VerdictColumn } from '../part/verdict-column.tsx';
+import { layerOfPlace, selectedKey } from '../stack/selected-layer.ts';
 import type { CaseStore } from '../state/case-store.ts';
 import { idFromAnchor } from '../state/place-parts.ts';
 import { go, toBenchPath, toCasePath } from '../state/route.ts';
@@ -63,6 +64,11 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
     (place: string): void => {
       const target = chapterOfPlace(place, store);
       if (target !== null && target !== chapter) go(toCasePath(id, target));
+      const layer = layerOfPlace(place);
+      if (layer !== null && target === 'transformer') {
+        store.setScreen('open-stack', layer.stack);
+        store.setScreen(selectedKey(layer.stack), layer.layer);
+      }
       requestAnimationFrame(() => requestAnimationFrame(() => findField(place, store)?.focus()));
     },
     [chapter, id, store],

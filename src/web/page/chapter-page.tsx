@@ -1,9 +1,12 @@
 import { useMemo, useState } from 'react';
 import type { ChapterView } from '../../present/workspace/chapter-view.ts';
 import { CircuitDesk } from '../circuit/circuit-desk.tsx';
+import { BarrierLines } from '../part/barrier-lines.tsx';
 import { OriginPanel } from '../part/origin-panel.tsx';
+import { Pictures } from '../part/pictures.tsx';
 import { RawHtml } from '../part/raw-html.tsx';
 import { SheetView } from '../part/sheet.tsx';
+import { TransformerChapter } from '../stack/transformer-chapter.tsx';
 import { useSnapshot } from '../state/use-case.ts';
 import { SHEETS } from './chapter-sheets.ts';
 
@@ -24,39 +27,29 @@ export function ChapterPage({
   const lit = useMemo(() => litRows(row?.fields ?? []), [row]);
   const { bring, findings } = chapter;
   const empty = chapter.exhibits === 0;
+  const panel = origin === null ? null : <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />;
   return (
     <article className="chapter" aria-labelledby="chapter-title">
       <header>
         <h2 id="chapter-title">{chapter.title}</h2>
         <span className="small">{empty ? `Nothing yet. Bring ${bring}.` : bring}</span>
       </header>
-      <Works chapter={chapter} open={origin} onOpen={setOrigin} />
-      {origin !== null && <OriginPanel step={origin} onClose={() => setOrigin(null)} onOpen={setOrigin} />}
+      {chapter.id !== 'transformer' && <Works chapter={chapter} open={origin} onOpen={setOrigin} />}
+      {chapter.id !== 'transformer' && panel}
       {empty && <Unfed findings={findings} />}
-      <div className={`evidence of-${chapter.id}`}>
-        <div className="entries">
-          {chapter.id === 'circuit' && <CircuitDesk />}
-          {SHEETS[chapter.id].map((sheet) => (
-            <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
-          ))}
+      {chapter.id === 'transformer' ? (
+        <TransformerChapter chapter={chapter} lit={lit} origin={panel} />
+      ) : (
+        <div className={`evidence of-${chapter.id}`}>
+          <div className="entries">
+            {chapter.id === 'circuit' && <CircuitDesk />}
+            {SHEETS[chapter.id].map((sheet) => (
+              <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
+            ))}
+          </div>
+          <Pictures chapter={chapter}>{chapter.barrier !== null && <BarrierLines view={chapter.barrier} />}</Pictures>
         </div>
-        <div className="pictures">
-          {chapter.figures.map((figure) => (
-            <figure key={figure.title}>
-              <div className="wide">
-                <RawHtml html={figure.wideSvg} as="div" />
-              </div>
-              <div className="narrow">
-                <RawHtml html={figure.narrowSvg} as="div" />
-              </div>
-              <figcaption>
-                <b>{figure.title}:</b> <RawHtml html={figure.captionHtml} />
-              </figcaption>
-            </figure>
-          ))}
-          {chapter.tableHtml !== '' && <RawHtml html={chapter.tableHtml} as="div" />}
-        </div>
-      </div>
+      )}
     </article>
   );
 }

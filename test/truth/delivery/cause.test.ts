@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CAUSES, type Cause, decideCause, type Evidence } from '../../../src/core/working/cause/find-cause.ts';
+import { CAUSES, type Cause, decideCause, type Evidence } from '../../../src/core/working/cause/decide-cause.ts';
 
 /** A knee of which nothing is known but its mains. */
 const NOTHING: Evidence = {
@@ -14,6 +14,12 @@ const NOTHING: Evidence = {
   socketHolds: null,
   offersLess: null,
   idleOutside: false,
+  onlyAtCableEnd: false,
+  setOutside: null,
+  sag: null,
+  copperShare: null,
+  rectifierHottest: null,
+  capacitorShare: null,
 };
 const COOL = { flux: 0.25, hotOverCold: 1 } as const;
 
@@ -65,6 +71,50 @@ const ROWS: readonly (readonly [title: string, evidence: Partial<Evidence>, name
     'consistent',
   ],
   ['four fifths when hot, flux not known', { hotOverCold: 0.8, corePowerShare: 1.4, cut: false }, null],
+  ['read at the end of the cable only: perhaps the cable', { onlyAtCableEnd: true }, null],
+  ['its parts set 4.5 V for a window from 4.75 V: by calculation', { setOutside: true }, 'setPoint', 'consistent'],
+  ['and it does start there: shown', { setOutside: true, idleOutside: true }, 'setPoint', 'shown'],
+  ['it starts inside, and its parts agree: not the set point', { setOutside: false }, null],
+  [
+    'a straight sag that the copper of the secondary explains',
+    { sag: 0.5, copperShare: 0.8, corePowerShare: 1.4, cut: false, ...COOL },
+    'secondaryDrop',
+    'consistent',
+  ],
+  [
+    'a straight sag, and the rectifier is the hottest part while the primary is at its limit',
+    { sag: 0.45, rectifierHottest: true, corePowerShare: 1.05, cut: false, ...COOL },
+    null, // the power limit agrees too
+  ],
+  [
+    'a straight sag, hot rectifier, and the primary is known to be far below what it could pass, but not the copper',
+    { sag: 0.45, rectifierHottest: true, corePowerShare: 1.4, cut: false, ...COOL },
+    null, // the loop is not excluded
+  ],
+  [
+    'a straight sag, but 264 V moves the knee by 1.3: the rail, and no drop',
+    { sag: 0.5, copperShare: 0.8, other: { mains: 264, ratio: 1.3 } },
+    'bulkValley',
+    'shown',
+  ],
+  ['a wall of constant power behind a flat curve: no drop', { sag: 0.05, limitKind: 'constantPower', copperShare: 0.9 }, null],
+  ['the same sag before a wall: no drop', { sag: 0.5, limitKind: 'constantCurrent', copperShare: 0.9 }, null],
+  [
+    'a straight sag, little copper, a cool rectifier, and the primary could pass half as much again',
+    { sag: 0.5, copperShare: 0.1, rectifierHottest: false, corePowerShare: 1.5, cut: false, ...COOL },
+    'feedback',
+    'consistent',
+  ],
+  ['the same, but nobody read how hot the rectifier is', { sag: 0.5, copperShare: 0.1, corePowerShare: 1.5, cut: false, ...COOL }, null],
+  [
+    'an output capacitor of half its marking, the same knee at another mains',
+    { capacitorShare: 0.5, other: { mains: 264, ratio: 1.02 } },
+    'outputCapacitor',
+    'consistent',
+  ],
+  ['and better when hot', { capacitorShare: 0.5, hotOverCold: 1.1, other: { mains: 264, ratio: 1.02 } }, 'outputCapacitor', 'shown'],
+  ['half its marking, and nobody swept at another mains: the rail is not excluded', { capacitorShare: 0.5 }, null],
+  ['nine tenths of its marking: not the capacitor', { capacitorShare: 0.9, other: { mains: 264, ratio: 1.02 } }, null],
 ];
 
 describe('why a claim is missed', () => {

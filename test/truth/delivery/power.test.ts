@@ -48,6 +48,29 @@ describe('volts times amperes as printed', () => {
     expect(finding.margin).toBeCloseTo(1.1, 6);
   });
 
+  // at 230 V the curve leaves the window at 2.000 A; the same curve reached with a third more current at 264 V is the square of 264 over 230
+  it('a power that is missed carries the cause that the current carries: a knee that moves with the square of the mains hangs on the rail', () => {
+    const at = (mains: string, by: number, id: string) =>
+      sweep(
+        STRAIGHT.map(([current = '', voltage = '']) => [String(Number(current) * by), voltage]),
+        { id, under: { mains } },
+      );
+    const patch: CasePatch = {
+      ports: [usbPort('2.8 A')],
+      instruments: [plainMeter('0.0225 V', { uAmpere: '0.001 A' })],
+      days: [PLAIN_DAY],
+      exhibits: [at('230 V', 1, 'sweep-1'), at('264 V', 1.33, 'sweep-2')],
+    };
+    const assessment = judge(patch);
+    for (const check of ['delivery/power', 'delivery/current'])
+      expect(findingOf(assessment, `${check}@usb~5v`).notes, check).toContainEqual({
+        key: 'causeShown',
+        args: { mains: 230, cause: 'bulkValley', settle: 'settle-bulkValley' },
+      });
+    const flat = judge({ ...patch, exhibits: [at('230 V', 1, 'sweep-1'), at('264 V', 1.02, 'sweep-2')] });
+    expect(findingOf(flat, 'delivery/power@usb~5v').notes.map(({ args }) => args['cause'])).not.toContain('bulkValley');
+  });
+
   it('a voltmeter ten times worse decides neither', () => {
     for (const printed of ['1.8 A', '2.2 A'])
       expect(judged(case_(STRAIGHT, { port: usbPort(printed), uVolt: '0.225 V' })).outcome).toBe('inconclusive');

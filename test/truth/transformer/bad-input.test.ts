@@ -48,6 +48,25 @@ describe('what cannot be right in a stack', () => {
     expect(findingOf(assessment, 'shock/barrier@hand').outcome).toBe('notAssessed');
   });
 
+  it('a winding whose ends go to conductors on both sides of the barrier is told by them, without any pin of the part', () => {
+    const ends = (pins: [string, string]) =>
+      judge(at(stackOf([winding('s', 'output'), tape('tape', '3'), winding('p', 'mains', { pins })]))).warnings.map(({ key }) => key);
+    expect(ends(['hv-minus', 'out-minus'])).toEqual(['windingOnBothSides']);
+    expect(ends(['hv-minus', 'hv-minus'])).toEqual([]);
+  });
+
+  it('a wire of no thickness, tape in no layers, no inductance: each is told at its place and taken as not read', () => {
+    const stack = stackOf([winding('s', 'output', { wire: '0 mm' }), tape('tape', '0'), winding('p', 'mains')], { inductance: '0 mH' });
+    expect(warningsOf(stack)).toEqual([
+      ['notAboveZero', '/exhibits/stack-1/inductance'],
+      ['notAboveZero', '/exhibits/stack-1/outsideIn/s/wire'],
+      ['notAboveZero', '/exhibits/stack-1/outsideIn/tape/layers'],
+    ]);
+    expect(findingOf(judge(at(stack)), 'shock/winding-insulation@t1:p~s').outcome).not.toBe('pass');
+    // a wire on the wall of the former, and a core without a gap, are readings
+    expect(warningsOf(stackOf([winding('s', 'output', { margins: ['0 mm', '0 mm'], toCore: '0 mm' })], { gap: '0 mm' }))).toEqual([]);
+  });
+
   it('a wire that is thinner over its cover than bare', () => {
     const stack = stackOf([winding('s', 'output', { wire: mm(0.4), overall: mm(0.3) }), tape('tape', '3'), winding('p', 'mains')]);
     expect(warningsOf(stack)).toEqual([['coverThinnerThanWire', '/exhibits/stack-1/outsideIn/s/overall']]);

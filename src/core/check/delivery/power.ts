@@ -1,8 +1,10 @@
 import type { Derived } from '../../trace/derived.ts';
+import type { Facts } from '../../working/facts.ts';
 import { largestPower } from '../../working/load/largest-power.ts';
 import { type PromisedPower, promisedPowers } from '../../working/load/power-facts.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
-import { atLeast, type DecisionRule, undecided } from '../decide.ts';
+import { causeNotes } from '../cause-notes.ts';
+import { atLeast, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 import { heldLine } from '../held-line.ts';
 import { worstAnswer } from '../worst-answer.ts';
@@ -13,10 +15,10 @@ export const power = defineCheck<PromisedPower>({
   consequence: 'disappointing',
   needs: ['sweep'],
   subjects: ({ bench, levels }) => (levels.length > 0 ? promisedPowers(bench, levels) : 'notLooked'),
-  judge: ({ setting }, { levels, least }) => {
+  judge: (facts, { levels, least }) => {
     const judged = levels.flatMap((level) => {
       const limit = least(level);
-      return limit === null ? [] : [answerAt(level, limit, setting.decision)];
+      return limit === null ? [] : [answerAt(facts, level, limit)];
     });
     if (judged.length === 0) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
     return bestOf(judged);
@@ -24,7 +26,7 @@ export const power = defineCheck<PromisedPower>({
 });
 
 /** The worst of the runs at one level with the neighbours idle. */
-function answerAt(level: LevelFacts, limit: Derived, rule: DecisionRule): Answer {
+function answerAt(facts: Facts, level: LevelFacts, limit: Derived): Answer {
   const { window, nearest, inCompany } = level;
   if (nearest.length === 0 && inCompany.length > 0)
     return { judgement: undecided('notAssessed', 'notComparable', { notes: [{ key: 'neighboursLoaded', args: {} }] }) };
@@ -33,7 +35,9 @@ function answerAt(level: LevelFacts, limit: Derived, rule: DecisionRule): Answer
   const answers = nearest.flatMap(({ sweep }): Answer[] => {
     const largest = largestPower(sweep, window);
     const notes = [{ key: 'heldAt', args: { exhibit: sweep.exhibit.id, mains: sweep.mains?.value ?? 'notStated' } }];
-    return largest === null ? [] : [{ judgement: atLeast(largest, line, rule), notes }];
+    if (largest === null) return [];
+    const judgement = atLeast(largest, line, facts.setting.decision);
+    return [{ judgement, notes: judgement.outcome === 'fail' ? [...notes, ...causeNotes(facts, level, sweep)] : notes }];
   });
   return answers.length > 0 ? worstAnswer(answers) : { judgement: undecided('notAssessed', 'notLooked') };
 }

@@ -27,7 +27,10 @@ const winding = z.strictObject({
   overall: value(quantity('length')).optional(),
   strands: value(quantity('ratio')).optional(),
   wireKind: value(z.enum(['enamelled', 'fullyInsulated', 'tripleInsulated', 'tapeCovered'])),
-  /** Pins of the part, start first. Where the part says which nets its pins stand on, the winding stands there too. */
+  /**
+   * Pins of the part, start first. Where the part says which nets its pins stand on, the winding stands there too; what is no pin of the part may
+   * be the conductor that the wire end goes to.
+   */
   pins: z.tuple([value(id), value(id)]).optional(),
   /** Side of the barrier; without it the nets of its pins say it. */
   side: value(side).optional(),

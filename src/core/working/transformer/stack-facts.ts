@@ -109,12 +109,13 @@ function readTape(bench: Bench, exhibit: Stack, evidence: TapeEvidence): Tape {
   };
 }
 
-/** As said, else by the nets on which its pins stand. */
+/** As said, else by the nets on which its pins stand, or by the conductors that are named in their place. */
 function sideOf(bench: Bench, part: Part, evidence: WindingEvidence): Pick<Winding, 'side' | 'contradicts'> {
   const said = openValue(evidence.side);
   const nets = (evidence.pins ?? []).flatMap((value) => {
     const pin = findRead(value);
-    return (part.pins ?? []).filter((one) => one.pin === pin).map(({ net }) => findRead(net));
+    const own = (part.pins ?? []).filter((one) => one.pin === pin).map(({ net }) => findRead(net));
+    return own.length > 0 ? own : [pin]; // at the bench a wire end is followed to its conductor
   });
   const sides = [...new Set(nets.flatMap((net) => (net === null ? [] : (findRead(bench.conductors.get(net)?.side) ?? []))))];
   const facing = new Set(sides.map(across));

@@ -24,6 +24,14 @@ const READ_WITH: Partial<Record<Kind, Role>> = {
   resistance: 'resistance',
 };
 
+/** Places of a stack where nothing at all is a reading: a wire on the wall of the former, a core without a gap. Everywhere else zero cannot be. */
+const MAY_BE_ZERO = /\/(?:margins\/[01]|toCore|short|gap|leakage)$/;
+
+/** Whether a number can stand at its place; one that cannot is taken as not read, and told at its place. */
+export function canStand(value: number, field: string): boolean {
+  return value > 0 || (value === 0 && MAY_BE_ZERO.test(field));
+}
+
 /** A reading with the doubt of its instrument, or as stated beside it; without either its doubt is unknown. */
 export function readStackValue(
   bench: Bench,
@@ -35,7 +43,8 @@ export function readStackValue(
 ): StackValue {
   const opened: Opened<string> = exhibit.struck === undefined ? openValue(value) : { state: 'struck', because: exhibit.struck };
   const quantity = opened.state === 'read' ? parseQuantity(opened.v, kind) : null;
-  if (opened.state !== 'read' || quantity === null || isRefusal(quantity)) return { field, opened, at: null };
+  if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || !canStand(quantity.value, field))
+    return { field, opened, at: null };
   const role = READ_WITH[kind];
   if (role !== undefined)
     return {

@@ -1,128 +1,37 @@
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
+import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, findCondition } from '../bench/conditions-of.ts';
+import { findRead } from '../bench/open-value.ts';
+import { markedValue, measuredValue } from '../board/part-quantity.ts';
+import type { SpotReading } from '../heat/spot-facts.ts';
 import { heldCurrent } from '../load/held-current.ts';
 import { kindOfLimit } from '../load/kind-of-limit.ts';
+import { outputResistance } from '../load/output-resistance.ts';
 import type { Sweep } from '../load/read-sweep.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
 import type { Capability, TransformerFacts } from '../transformer/transformer-facts.ts';
 
-/** Why a claim is missed, as far as a bench can tell; in the order in which they are asked. */
-export const CAUSES = [
-  'cable',
-  'negotiation',
-  'setPoint',
-  'bulkValley',
-  'powerLimit',
-  'setCurrent',
-  'saturation',
-  'thermalFoldback',
-] as const;
-export type Cause = (typeof CAUSES)[number];
+import type { Evidence } from './decide-cause.ts';
 
-/** A cause is named only where its own number agrees and the next one is excluded; shown by a measurement, or consistent with a calculation. */
-export type Verdict =
-  | { readonly named: Cause; readonly how: 'shown' | 'consistent' }
-  | { readonly named: null; readonly possible: readonly Cause[] };
+const AGREES = 0.1; // voltages of the mains further apart than a tenth are two voltages
+const FLAT = 0.05; // within a twentieth they are one
 
-type Standing = 'shown' | 'agrees' | 'excluded' | 'open';
-
-/** What is held against each candidate at one mains voltage. */
-export interface Evidence {
-  readonly atMains: number;
-  /** Current held over that at the nearest other mains, with both voltages; null where nobody swept there. */
-  readonly other: { readonly mains: number; readonly ratio: number } | null;
-  /** Hot over cold at the same mains. */
-  readonly hotOverCold: number | null;
-  readonly limitKind: string | null;
-  /** Power into the core by its formulas over the power that went into the unit at the knee. */
-  readonly corePowerShare: number | null;
-  readonly cut: boolean | null;
-  readonly heldShare: number | null;
-  readonly flux: number | null;
-  readonly socketHolds: boolean | null;
-  readonly offersLess: boolean | null;
-  readonly idleOutside: boolean;
-}
-
-const AGREES = 0.1; // a deciding number agrees within a tenth
-const FLAT = 0.05; // knees within a twentieth are the same knee
-const STEEP = 0.9; // share of the square of the mains by which a knee that hangs on the rail must move
-const FOLDED = 0.9;
-const STEADY_HOT = 0.95;
-const SATURATES_T = 0.35;
-const CLEAR_OF_SATURATION_T = 0.3;
-
-const near = (ratio: number): boolean => Math.abs(ratio - 1) <= AGREES;
-
-/** The decision table of the bench: what each deciding number says of its cause. */
-function standingOf(cause: Cause, e: Evidence): Standing {
-  const flat = e.other !== null && Math.abs(e.other.ratio - 1) <= FLAT;
-  // how the knee moved from this mains to the other, against the square of the voltages
-  const followsRail = e.other !== null && followsSquare(e.other.ratio, e.other.mains / e.atMains);
-  switch (cause) {
-    case 'cable':
-      return e.socketHolds === null ? 'excluded' : e.socketHolds ? 'shown' : 'excluded';
-    case 'negotiation':
-      return e.offersLess === true ? 'shown' : 'excluded';
-    case 'setPoint':
-      return e.idleOutside ? 'shown' : 'excluded';
-    case 'bulkValley':
-      if (flat || e.cut === false) return 'excluded';
-      if (e.cut === true && e.corePowerShare !== null) return near(e.corePowerShare) ? (followsRail ? 'shown' : 'agrees') : 'open';
-      return followsRail ? 'shown' : 'open';
-    case 'powerLimit':
-      if (e.cut === true || followsRail) return 'excluded';
-      if (e.corePowerShare === null) return 'open';
-      return near(e.corePowerShare) ? (flat ? 'shown' : 'agrees') : 'excluded';
-    case 'setCurrent':
-      if (e.limitKind !== null && e.limitKind !== 'constantCurrent') return 'excluded';
-      if (e.heldShare !== null) return near(e.heldShare) ? (flat ? 'shown' : 'agrees') : 'excluded';
-      return 'open';
-    case 'saturation':
-      if (e.flux === null) return 'open';
-      return e.flux > SATURATES_T ? 'agrees' : e.flux <= CLEAR_OF_SATURATION_T ? 'excluded' : 'open';
-    case 'thermalFoldback':
-      if (e.hotOverCold === null) return 'open';
-      return e.hotOverCold < FOLDED ? 'agrees' : e.hotOverCold >= STEADY_HOT ? 'excluded' : 'open';
-  }
-}
-
-function followsSquare(ratio: number, voltages: number): boolean {
-  return voltages > 1 ? ratio >= STEEP * voltages * voltages : ratio <= (voltages * voltages) / STEEP;
-}
-
-/** The candidate that is most easily taken for a cause, and must be excluded before it is named. */
-const NEXT: Readonly<Record<Cause, readonly Cause[]>> = {
-  cable: [],
-  negotiation: [],
-  setPoint: [],
-  bulkValley: ['powerLimit'],
-  powerLimit: ['bulkValley'],
-  setCurrent: ['powerLimit'],
-  saturation: ['thermalFoldback'],
-  thermalFoldback: ['saturation'],
-};
-
-/** Names a cause, or lists what is left. */
-export function decideCause(evidence: Evidence): Verdict {
-  const standing = new Map(CAUSES.map((cause) => [cause, standingOf(cause, evidence)]));
-  const speaking = CAUSES.filter((cause) => standing.get(cause) === 'shown' || standing.get(cause) === 'agrees');
-  const [only] = speaking;
-  const gate = speaking.find((cause) => NEXT[cause].length === 0);
-  if (gate !== undefined) return { named: gate, how: 'shown' };
-  if (only !== undefined && speaking.length === 1 && NEXT[only].every((rival) => standing.get(rival) === 'excluded'))
-    return { named: only, how: standing.get(only) === 'shown' ? 'shown' : 'consistent' };
-  return { named: null, possible: [...speaking, ...CAUSES.filter((cause) => standing.get(cause) === 'open')] };
+/** What else is known of the unit besides its sweeps. */
+export interface Unit {
+  readonly bench: Bench;
+  readonly transformers: readonly TransformerFacts[];
+  readonly spots: readonly SpotReading[];
+  /** Voltage that the feedback parts set for the level; null where it was not worked out. */
+  readonly setPoint: Derived | null;
 }
 
 /** Gathers what is known about one sweep that misses its claim. */
 export function evidenceFor(
-  bench: Bench,
+  { bench, transformers, spots, setPoint }: Unit,
   level: LevelFacts,
   sweep: Sweep,
-  transformers: readonly TransformerFacts[],
   capabilityAt: (facts: TransformerFacts, sweep: Sweep) => Pick<Capability, 'power' | 'point'> | null,
 ): Evidence | null {
   const { window, claim } = level;
@@ -156,9 +65,70 @@ export function evidenceFor(
     heldShare: heldNumber === null ? null : heldNumber / held.value,
     flux: transformer?.flux?.value ?? null,
     socketHolds: socketHolds(level, sweep, mains),
+    onlyAtCableEnd: sweep.exhibit.sense === 'cableEnd' && !level.sweeps.some(({ exhibit }) => exhibit.sense === 'socket'),
     offersLess: offersLess(bench, level),
     idleOutside: first !== null && (first < window.least.value || first > window.most.value),
+    setOutside: setPoint === null ? null : setPoint.value < window.least.value || setPoint.value > window.most.value,
+    sag: sagOf(sweep, held.value, window.least.value),
+    copperShare: copperShare(transformer, outputResistance(sweep, held)),
+    rectifierHottest: rectifierHottest(bench, spots, transformer),
+    capacitorShare: capacitorShare(bench),
   };
+}
+
+const HALF = 0.5;
+
+/** Share of the way from the idle voltage to the edge of the window that is gone at half the current held. */
+function sagOf({ rising }: Sweep, held: number, edge: number): number | null {
+  const idle = rising[0];
+  const middle = HALF * held;
+  const after = rising.findIndex(({ current }) => current.value >= middle);
+  const [low, high] = [rising[after - 1], rising[after]];
+  if (idle === undefined || low === undefined || high === undefined || idle.voltage.value <= edge) return null;
+  const part = (middle - low.current.value) / (high.current.value - low.current.value);
+  const volts = low.voltage.value + part * (high.voltage.value - low.voltage.value);
+  return (idle.voltage.value - volts) / (idle.voltage.value - edge);
+}
+
+function copperShare(transformer: TransformerFacts | undefined, slope: Derived | null): number | null {
+  const secondary = transformer?.losses.find(({ winding }) => winding === transformer.turns.secondary)?.hot ?? null;
+  return secondary === null || slope === null || slope.value <= 0 ? null : secondary.value / slope.value;
+}
+
+/** Whether the output rectifier is hotter than every other part that was read together with it. */
+function rectifierHottest(bench: Bench, spots: readonly SpotReading[], transformer: TransformerFacts | undefined): boolean | null {
+  const rectifier = transformer?.stack.exhibit.rectifierPart;
+  if (rectifier === undefined || bench.parts.get(rectifier) === undefined) return null;
+  const together = new Map<string, SpotReading[]>();
+  for (const spot of spots) {
+    if (spot.place.part === undefined || spot.temperature === null || spot.temperature.side !== undefined) continue;
+    const exhibit = spot.field.split('/').slice(0, ROW_AT).join('/');
+    together.set(exhibit, [...(together.get(exhibit) ?? []), spot]);
+  }
+  const told = [...together.values()].flatMap((readings) => {
+    const own = readings.filter(({ place }) => place.part === rectifier).map(({ temperature }) => temperature!.value);
+    const others = readings.filter(({ place }) => place.part !== rectifier).map(({ temperature }) => temperature!.value);
+    return own.length === 0 || others.length === 0 ? [] : [Math.max(...own) > Math.max(...others)];
+  });
+  return told.length === 0 ? null : told.every((one) => one);
+}
+
+const ROW_AT = 3; // "/exhibits/spots-1/rows/...": readings of one exhibit were taken together
+
+/** The worst of the electrolytic capacitors between conductors of the output. */
+function capacitorShare(bench: Bench): number | null {
+  const isOutput = (net: string | null): boolean => net !== null && findRead(bench.conductors.get(net)?.side) === 'output';
+  const shares = bench.one.parts
+    .filter((part) => findRead(part.kind) === 'electrolyticCapacitor' && (part.pins ?? []).length > 0)
+    .filter((part) => (part.pins ?? []).every(({ net }) => isOutput(findRead(net))))
+    .flatMap((part) => {
+      const [measured, marked] = [
+        measuredValue(bench, part, 'capacitance', 'capacitance', 'C').at,
+        markedValue(part, 'capacitance', 'C').at,
+      ];
+      return measured === null || marked === null || marked.value <= 0 ? [] : [measured.value / marked.value];
+    });
+  return shares.length === 0 ? null : Math.min(...shares);
 }
 
 function startOf(bench: Bench, { exhibit }: Sweep): string | null {

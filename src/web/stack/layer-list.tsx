@@ -1,0 +1,147 @@
+import { choiceWords } from '../../present/words/page-words.ts';
+import type { TransformerView } from '../../present/workspace/transformer-view.ts';
+import { Lacking } from '../field/list-field.tsx';
+import { HangingOn } from '../part/hanging-on.tsx';
+import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { isFormerWall, type LayerKind, placeOfLayer, type Tree, textOf } from './layer-edit.ts';
+import { layerForm } from './layer-form.ts';
+import { MemberField } from './member-field.tsx';
+import { CORE, DRIVE } from './selected-layer.ts';
+
+interface Props {
+  readonly stack: string;
+  readonly layers: readonly Tree[];
+  /** What is at hand: the id of a layer, or core, or drive. */
+  readonly at: string;
+  readonly weakest: TransformerView['weakest'];
+  readonly onSelect: (id: string) => void;
+  readonly onAdd: (kind: LayerKind) => void;
+}
+
+const KINDS: readonly { readonly kind: LayerKind; readonly words: string; readonly key: string }[] = [
+  { kind: 'winding', words: 'winding', key: 'W' },
+  { kind: 'insulation', words: 'insulation', key: 'T' },
+  { kind: 'formerWall', words: 'wall of the former', key: 'F' },
+];
+
+/** Everything that came off, outside in, as it lies in the cross-section beside it; below the last layer what comes off next, then the core. */
+export function LayerList({ stack, layers, at, weakest, onSelect, onAdd }: Props) {
+  const { store } = useOpenPage();
+  useSnapshot();
+  const core = textOf(store.valueAt(`/case/exhibits/${stack}/core`));
+  const law = textOf(store.valueAt(`/case/exhibits/${stack}/law`));
+  const windings = layers.filter((layer) => layer['is'] === 'winding');
+  return (
+    <div className="layer-list">
+      <p className="heads" aria-hidden="true">
+        <span>outside in</span>
+        <span>turns, layers</span>
+        <span>wire, each</span>
+      </p>
+      <ol aria-label="layers, outside in">
+        {layers.map((layer) => (
+          <LayerRow
+            key={String(layer['id'])}
+            stack={stack}
+            layer={layer}
+            number={windings.indexOf(layer) + 1}
+            isAt={layer['id'] === at}
+            isWeak={weakest !== null && weakest.outcome === 'fail' && weakest.layers.some(({ id }) => id === layer['id'])}
+            onSelect={() => onSelect(String(layer['id']))}
+          />
+        ))}
+      </ol>
+      <fieldset className="next-layer">
+        <legend>comes off next{layers.length > 0 && ', under the one at hand'}</legend>
+        {KINDS.map(({ kind, words, key }) => (
+          <button type="button" className="btn" key={kind} onClick={() => onAdd(kind)}>
+            {words} <kbd>{key}</kbd>
+          </button>
+        ))}
+      </fieldset>
+      <ul className="ends" aria-label="core and drive">
+        <EndRow id={CORE} isAt={at === CORE} words="core and former" told={core ?? 'not entered'} onSelect={onSelect} />
+        <EndRow
+          id={DRIVE}
+          isAt={at === DRIVE}
+          words="how it is driven"
+          told={law === null ? 'not entered' : choiceWords(law)}
+          onSelect={onSelect}
+        />
+      </ul>
+    </div>
+  );
+}
+
+function EndRow(props: { id: string; isAt: boolean; words: string; told: string; onSelect: (id: string) => void }) {
+  const { id, isAt, words, told, onSelect } = props;
+  return (
+    <li id={`layer-${id}`} className={isAt ? 'on' : ''}>
+      <button type="button" className="pick" aria-pressed={isAt} onClick={() => onSelect(id)}>
+        <b>{words}</b> <span>{told}</span>
+      </button>
+    </li>
+  );
+}
+
+interface RowProps {
+  readonly stack: string;
+  readonly layer: Tree;
+  readonly number: number;
+  readonly isAt: boolean;
+  readonly isWeak: boolean;
+  readonly onSelect: () => void;
+}
+
+function LayerRow({ stack, layer, number, isAt, isWeak, onSelect }: RowProps) {
+  const { form } = useOpenPage();
+  const isWinding = layer['is'] === 'winding';
+  const place = placeOfLayer(stack, String(layer['id']));
+  const node = layerForm(form.case, String(layer['is']));
+  const name = nameOf(layer, number);
+  return (
+    <li
+      id={`layer-${String(layer['id'])}`}
+      className={`${isWinding ? `winding ${standsOf(layer)}` : 'tape'}${isAt ? ' on' : ''}${isWeak ? ' weak' : ''}`}
+      onFocus={onSelect}
+    >
+      <button type="button" className="pick" aria-pressed={isAt} onClick={onSelect}>
+        <b>{isWinding ? number : ''}</b> <span>{isWinding ? String(layer['name']) : name}</span>
+      </button>
+      <span className="decides">
+        <HangingOn place={`${place}/${isWinding ? 'turns' : 'layers'}`} />
+      </span>
+      <div className="numbers">
+        <MemberField
+          node={node}
+          place={place}
+          member={isWinding ? 'turns' : 'layers'}
+          label={`${name}: ${isWinding ? 'turns' : 'layers'}`}
+          shown={false}
+        />
+        <MemberField
+          node={node}
+          place={place}
+          member={isWinding ? 'wire' : 'each'}
+          label={`${name}: ${isWinding ? 'bare wire' : 'thickness of each'}`}
+          shown={false}
+        />
+      </div>
+      <Lacking place={place} />
+    </li>
+  );
+}
+
+/** Words for a layer without a name of its own. */
+export function nameOf(layer: Tree, number: number): string {
+  if (layer['is'] === 'winding') return String(layer['name'] ?? '') === '' ? `winding ${number}` : String(layer['name']);
+  if (isFormerWall(layer)) return 'wall of the former';
+  const short = textOf(layer['covers']) === 'stopsShort' ? ', stops short' : '';
+  return `insulation${short}`;
+}
+
+/** On which side its turns are drawn. */
+function standsOf(layer: Tree): string {
+  const side = textOf(layer['side']);
+  return side === 'mains' ? 'mains' : side === 'output' || side === 'touchable' ? 'hand' : '';
+}
