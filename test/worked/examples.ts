@@ -44,6 +44,7 @@ import { CHARGED_CAPACITORS } from './iec-62368-1/charged-capacitors.ts';
 import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-sources.ts';
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
 import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
+import { TOUCH_VOLTAGE } from './iec-62368-1/touch-voltage.ts';
 import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
 import { LIBRARY_TABLES } from './magnetics-library/strength.ts';
 import { INSULATION_LINES } from './meter-makers/insulation.ts';
@@ -123,6 +124,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...LIBRARY_TABLES,
   ...SAFETY_CAPACITORS,
   ...STRENGTH,
+  ...TOUCH_VOLTAGE,
 ];
 
 /** Printed figures that are wrong. */

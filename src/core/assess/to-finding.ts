@@ -87,7 +87,7 @@ function bare(check: string, subject: Subject | null): Pick<Finding, 'id' | 'che
   };
 }
 
-function toLimit(line: LimitLine): Limit {
+export function toLimit(line: LimitLine): Limit {
   return {
     kind: line.kind,
     name: line.name,

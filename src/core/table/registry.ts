@@ -57,6 +57,7 @@ import { strengthTransient as iec6236812018StrengthTransient } from './iec-62368
 import { thinSheet as iec6236812018ThinSheet } from './iec-62368-1/2018/thin-sheet.ts';
 import { touchCurrent as iec6236812018TouchCurrent } from './iec-62368-1/2018/touch-current.ts';
 import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1/2018/touch-temperature.ts';
+import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/touch-voltage.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
 import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
 import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
@@ -124,6 +125,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018ThinSheet,
   iec6236812018TouchCurrent,
   iec6236812018TouchTemperature,
+  iec6236812018TouchVoltage,
   iec6236812018WindingTemperature,
   iec6236812018WithstandTest,
   ul24814UndatedGates,

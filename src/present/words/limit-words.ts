@@ -87,6 +87,7 @@ export const LIMIT_NAMES: Templates = {
   outOfReach: 'live parts',
   staysShut: 'the case',
   wiresHeld: 'mains wires',
+  directVoltage: 'direct voltage that may be touched',
   charged: 'charged capacitor that may be touched',
   chargedLeast: 'charged capacitor, the least that can hold this',
   householdOneSecond: 'household appliances, after 1 s',

@@ -117,6 +117,7 @@ export const EXHIBIT_WORDS: Readonly<Record<string, { readonly one: string; read
   event: { one: 'event', many: 'Events, with tries' },
   label: { one: 'label', many: 'Label and promises' },
   photo: { one: 'photo', many: 'Photos' },
+  residual: { one: 'voltage left', many: 'Left on the capacitors after unplugging' },
   ripple: { one: 'ripple', many: 'Ripple' },
   soak: { one: 'soak', many: 'Soaks' },
   spots: { one: 'spot readings', many: 'Spot readings' },

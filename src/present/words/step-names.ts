@@ -175,6 +175,7 @@ export const STEP_NAMES: Templates = {
   'iec-62368-1/2018/high-frequency-degree': 'factor for the pollution degree above 30 kHz',
   'iec-62368-1/2018/withstand-test': 'impulse test in place of a clearance',
   'iec-62368-1/2018/coated-board': 'distances on coated boards',
+  'iec-62368-1/2018/touch-voltage': 'direct voltage that may be touched',
   'iec-62368-1/2018/ignition-source': 'potential ignition sources',
   'iec-62368-1/2018/power-source': 'classes of power sources',
   'iec-60335-1/2010/strength': 'test voltage, household appliances',
