@@ -48,6 +48,7 @@ export function toFinding(check: AnyCheck, subject: Subject, answer: Answer): { 
     probability: judgement.probability,
     headline: judgement.outcome === 'fail' && judgement.headline,
     ...(answer.show === undefined ? {} : { show: answer.show }),
+    ...(answer.sameAs === undefined ? {} : { sameAs: answer.sameAs }),
     step: derived?.step.id ?? null,
     fields: [...judgement.fields],
     under: {},

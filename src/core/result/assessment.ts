@@ -112,6 +112,8 @@ export const finding = z.strictObject({
   /** False: fails against a memory-grade limit by less than 1.3, so it cannot set the headline. */
   headline: z.boolean(),
   show: z.enum(['percent', 'hours', 'minutes', 'milliamperes', 'millimetres']).optional(),
+  /** Another finding that asks the same of the same thing: where both fail it is one defect, which the verdict names by the other. */
+  sameAs: z.string().optional(),
   step: z.string().nullable(),
   /** Fields of the case that decide it. */
   fields: z.array(z.string()),

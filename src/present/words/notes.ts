@@ -37,6 +37,7 @@ export const NOTES: Templates = {
   floatingConductor: 'One conductor floats: this gap is a piece of a way, and the whole way is judged as such.',
   sideNotStated: 'It is not stated on which side of the barrier a conductor stands.',
   identityNotEstablished: 'The class is printed on the part; whether the part is what it says was not established.',
+  samePart: 'The same part as under “{parts}”, found a second time by following the circuit: one defect, counted once.',
   householdStandardDiffers: 'The standard for household appliances asks for more than one such part.',
   slotCounts: 'The way follows the walls of a slot {width|millimetres} wide; from {least|millimetres} on a slot counts.',
   slotTooNarrow: 'The slot on the way is {width|millimetres} wide; below {least|millimetres} a slot adds nothing.',
