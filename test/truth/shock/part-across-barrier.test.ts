@@ -84,16 +84,14 @@ describe('parts that the trace finds across the barrier', () => {
 
 describe('a part that the nets and the trace both show across the barrier', () => {
   const bridge = traced({ 'J2: ': 'J2: +=OUT+, -=OUT-\nW9: HV-, OUT-' });
-  /** The same trace, with the sides of its nets stated as a person would on the board. */
-  const stated = {
+  /** The same trace, and nobody stated where the minus of the bulk capacitor stands: that follows from the parts alone. */
+  const unstated = {
     ...bridge,
-    conductors: (bridge.conductors ?? []).map((one) =>
-      one.name === 'HV-' ? { ...one, side: 'mains' as const } : one.name === 'OUT-' ? { ...one, side: 'output' as const } : one,
-    ),
+    conductors: (bridge.conductors ?? []).map((one) => (one.name === 'HV-' ? { ...one, side: { state: 'notLooked' as const } } : one)),
   };
 
   it('is one defect: both findings stand, the second says so, and the verdict names it once', () => {
-    const assessment = judge(stated);
+    const assessment = judge(bridge);
     const first = findingOf(assessment, 'shock/bridging-part@w9');
     const second = findingOf(assessment, `${CHECK}@w9`);
     expect([first.outcome, second.outcome]).toEqual(['fail', 'fail']);
@@ -105,7 +103,7 @@ describe('a part that the nets and the trace both show across the barrier', () =
   });
 
   it('where only the trace shows it, the trace is the reason', () => {
-    const assessment = judge(bridge);
+    const assessment = judge(unstated);
     const [bridging] = findingsOf(assessment, 'shock/bridging-part');
     expect(bridging?.outcome).not.toBe('fail');
     expect(findingOf(assessment, `${CHECK}@w9`).sameAs).toBeUndefined();
