@@ -7,7 +7,6 @@ import { sentence } from '../src/core/quantity/refusal.ts';
 import type { Assessment, Finding } from '../src/core/result/assessment.ts';
 import { toCanonical } from '../src/core/result/canonical.ts';
 import { drawLoadCurve, LOAD_CURVE_WIDE } from '../src/present/figure/load-curve.ts';
-import { drawPortrait, PORTRAIT_WIDE } from '../src/present/figure/portrait.ts';
 import { drawSoakCurve, SOAK_WIDE } from '../src/present/figure/soak-curve.ts';
 import { toSvgFile } from '../src/present/figure/to-svg-file.ts';
 import { caseFolder } from '../src/store/folder/case-folder.ts';
@@ -22,7 +21,7 @@ export async function goldenText(name: string): Promise<string> {
 
 /** Figures of a golden case, as files of their own. */
 export function goldenFigures(name: string, assessment: Assessment): Map<string, string> {
-  const figures = new Map([[`${name}-portrait.svg`, toSvgFile(drawPortrait(assessment, PORTRAIT_WIDE))]]);
+  const figures = new Map<string, string>();
   for (const curve of assessment.curves)
     figures.set(`${name}-${curve.exhibit}.svg`, toSvgFile(drawLoadCurve(curve, assessment, LOAD_CURVE_WIDE)));
   for (const soak of assessment.soaks)

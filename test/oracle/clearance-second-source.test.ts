@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { clearanceImpulse } from '../../src/core/table/iec-60664-1/2007/clearance-impulse.ts';
 import { nextImpulse } from '../../src/core/table/iec-60664-1/2007/next-impulse.ts';
 import { ratedImpulseVoltage } from '../../src/core/table/iec-60664-1/2007/rated-impulse-voltage.ts';
+import { clearanceHighFrequency } from '../../src/core/table/iec-62368-1/2018/clearance-high-frequency.ts';
 import { clearancePeak } from '../../src/core/table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../src/core/table/iec-62368-1/2018/clearance-withstand.ts';
 import { columnOf, neverFalls } from './compare-columns.ts';
@@ -84,5 +85,34 @@ describe('rated impulse voltage', () => {
     for (const [, ...cells] of rows)
       for (const [index, cell] of cells.slice(0, -1).entries())
         expect(next.get(cell as (typeof nextImpulse.rows)[number][0])).toBe(cells[index + 1]);
+  });
+});
+
+describe('clearance above 30 kHz', () => {
+  /** IEC 60664-4 table 1, inhomogeneous field, as an open magnetics library has it: volts peak, millimetres. */
+  const COORDINATION: readonly (readonly [number, number])[] = [
+    [600, 0.065],
+    [800, 0.18],
+    [1000, 0.5],
+    [1200, 1.4],
+    [1400, 2.35],
+    [1600, 4],
+    [1800, 6.7],
+    [2000, 11],
+  ];
+  const DEGREE_2 = 1.2; // factor of pollution degree 2 there
+  const ROUNDED_MM = 0.01; // both tables are printed to a hundredth
+
+  it('of basic insulation is 1.2 times that of IEC 60664-4, as printed, from 800 V on', () => {
+    const basic = columnOf(clearanceHighFrequency, 'basic');
+    expect(basic.map(([volts]) => volts)).toEqual(COORDINATION.map(([volts]) => volts));
+    for (const [index, [volts, cell]] of basic.entries())
+      if (volts >= 800) expect(Math.abs(cell - DEGREE_2 * COORDINATION[index]![1])).toBeLessThanOrEqual(ROUNDED_MM);
+  });
+
+  it('of reinforced insulation is twice that of basic, and neither falls', () => {
+    const [basic, reinforced] = ['basic', 'reinforced'].map((name) => columnOf(clearanceHighFrequency, name).map(([, cell]) => cell));
+    for (const [index, cell] of reinforced!.entries()) expect(cell).toBeCloseTo(2 * basic![index]!, 12);
+    expect(neverFalls(basic!)).toBe(true);
   });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { countCells, drawCoverageCells } from '../../src/present/figure/coverage-cells.ts';
 import { drawLoadCurve, LOAD_CURVE_NARROW, LOAD_CURVE_WIDE, loadCurveSentence } from '../../src/present/figure/load-curve.ts';
-import { drawPortrait, PORTRAIT_NARROW, PORTRAIT_WIDE } from '../../src/present/figure/portrait.ts';
 import { countOutcomes, toPortrait } from '../../src/present/figure/portrait-rows.ts';
 import { drawVerdictHalves, getFailureHalf } from '../../src/present/figure/verdict-halves.ts';
 import { assessmentOf } from './build-assessment.ts';
@@ -69,16 +68,6 @@ describe('the portrait', () => {
     const groups = toPortrait(FULL);
     expect(groups.find(({ hazard }) => hazard === 'fire')?.unread).toHaveLength(17);
     expect(groups.find(({ hazard }) => hazard === 'labelling')?.rows).toHaveLength(3);
-  });
-
-  it('is drawn anew for a narrow page: same rows, same size of text, inside its width', () => {
-    for (const size of [PORTRAIT_WIDE, PORTRAIT_NARROW]) {
-      const drawn = drawPortrait(FULL, size).markup;
-      expect(drawn).toContain(`width="${size.width}"`);
-      expect(drawn).toContain('Creepage');
-      expect(drawn).not.toMatch(/NaN|undefined/);
-    }
-    expect(drawPortrait(FULL, PORTRAIT_WIDE)).toEqual(drawPortrait(fullAssessment(), PORTRAIT_WIDE));
   });
 });
 

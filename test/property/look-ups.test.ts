@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { requiredEfficiency } from '../../src/core/formula/load/required-efficiency.ts';
 import type { PublishedTable } from '../../src/core/table/define-table.ts';
 import { averageEfficiency } from '../../src/core/table/eu-2019-1782/2019/average-efficiency.ts';
+import { averageEfficiency as promised } from '../../src/core/table/eu-code-of-conduct/5/average-efficiency.ts';
 import { bodyImpedance } from '../../src/core/table/iec-60479-1/1994/body-impedance.ts';
 import { chargedCapacitor } from '../../src/core/table/iec-62368-1/2018/charged-capacitor.ts';
 import { coveringRow, getCell, lookUp } from '../../src/core/table/look-up.ts';
@@ -11,11 +12,11 @@ import { doubtOf, given } from '../../src/core/trace/derived.ts';
 import { FEW, SEED } from './seed.ts';
 
 const RUN = { seed: SEED, numRuns: FEW };
-const EFFICIENCY = averageEfficiency.id; // its cells are coefficients of curves, not values
+const EFFICIENCY: readonly string[] = [averageEfficiency.id, promised.id]; // their cells are coefficients of curves, not values
 /** Tables whose cells fall as the key grows: a greater capacitor may hold less voltage, a body resists less at more volts. */
 const FALLING: readonly string[] = [chargedCapacitor.id, bodyImpedance.id];
 const entered = TABLES.filter((table) => table.lookUp !== 'exact key');
-const growing = entered.filter(({ id }) => id !== EFFICIENCY && !FALLING.includes(id));
+const growing = entered.filter(({ id }) => !EFFICIENCY.includes(id) && !FALLING.includes(id));
 const falling = entered.filter(({ id }) => FALLING.includes(id));
 const columns = (tables: readonly PublishedTable[]) =>
   tables.flatMap((table) => Object.keys(table.columns).map((column) => [table.id, column, table] as const));

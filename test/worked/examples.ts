@@ -4,6 +4,7 @@ import { CABLE_DROP } from './app-notes/cable-drop.ts';
 import { CAPACITOR_ON_THE_MAINS, CAPACITOR_ON_THE_MAINS_MISPRINT } from './app-notes/capacitor-on-the-mains.ts';
 import { FLYBACK_BOARDS } from './app-notes/flyback-boards.ts';
 import { FLYBACK_TRANSFORMERS } from './app-notes/flyback-transformers.ts';
+import { FUSE_GATES } from './app-notes/fuse-gates.ts';
 import { FUSES } from './app-notes/fuses.ts';
 import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
@@ -19,13 +20,18 @@ import { MAGNETICS_ALGEBRA } from './closed-form/magnetics.ts';
 import { THERMAL_ALGEBRA } from './closed-form/thermal.ts';
 import { TOUCH_ALGEBRA } from './closed-form/touch.ts';
 import { GROOVES } from './connector-makers/grooves.ts';
+import { BRITISH_PLUG } from './connector-makers/plugs.ts';
 import { ISOLATION_AMPLIFIER } from './converter-makers/isolation-amplifier.ts';
 import { TRANSIENTS_BY_CATEGORY, TRANSIENTS_MISPRINT } from './converter-makers/transients-by-category.ts';
 import { TRANSFORMER_CELLS } from './core-catalogue/cells.ts';
 import { JUNCTION } from './diode-makers/junction.ts';
+import { BODY_IMPEDANCE } from './emc-pstc/body-impedance.ts';
 import { BRIDGING_CAPACITOR } from './emc-pstc/bridging-capacitor.ts';
+import { HOUSEHOLD } from './emc-pstc/household.ts';
+import { SAFETY_CAPACITORS } from './emc-pstc/safety-capacitors.ts';
 import { TOUCH_TEMPERATURE } from './emc-pstc/touch-temperature.ts';
 import { ANNEX_II } from './eu-2019-1782/annex-ii.ts';
+import { CODE_OF_CONDUCT } from './eu-2019-1782/code-of-conduct.ts';
 import { NO_LOAD } from './eu-2019-1782/no-load.ts';
 import { PREFERRED_SERIES } from './iec-60664-1/preferred-series.ts';
 import { TABLE_A2 } from './iec-60664-1/table-a2.ts';
@@ -38,14 +44,18 @@ import { CHARGED_CAPACITORS } from './iec-62368-1/charged-capacitors.ts';
 import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-sources.ts';
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
 import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
+import { TOUCH_VOLTAGE } from './iec-62368-1/touch-voltage.ts';
 import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
+import { LIBRARY_TABLES } from './magnetics-library/strength.ts';
 import { INSULATION_LINES } from './meter-makers/insulation.ts';
 import { MINIMUM_AIR_DISTANCE } from './railway/minimum-air-distance.ts';
 import { RULE_OF_THREE } from './statistics/rule-of-three.ts';
 import { ADAPTER_60950 } from './test-reports/adapter-60950.ts';
 import { ADDITIONAL_60950 } from './test-reports/additional-60950.ts';
 import { COMPONENT_LIMITS } from './test-reports/component-limits.ts';
+import { IGNITION } from './test-reports/ignition.ts';
 import { MAINS_PRODUCT } from './test-reports/mains-product-62368.ts';
+import { STRENGTH } from './test-reports/strength.ts';
 import { PHONE_SUPPLY_MISPRINT, VOLTAGE_WINDOWS } from './usb/voltage-windows.ts';
 import { LEAD_DROP } from './wire-handbook/lead-drop.ts';
 import { SKIN_AND_RING } from './wire-handbook/skin-and-ring.ts';
@@ -105,6 +115,16 @@ export const WORKED: readonly WorkedExample[] = [
   ...TRANSFORMER_CELLS,
   ...TRANSIENTS_BY_CATEGORY,
   ...VOLTAGE_WINDOWS,
+  ...BODY_IMPEDANCE,
+  ...BRITISH_PLUG,
+  ...CODE_OF_CONDUCT,
+  ...FUSE_GATES,
+  ...HOUSEHOLD,
+  ...IGNITION,
+  ...LIBRARY_TABLES,
+  ...SAFETY_CAPACITORS,
+  ...STRENGTH,
+  ...TOUCH_VOLTAGE,
 ];
 
 /** Printed figures that are wrong. */

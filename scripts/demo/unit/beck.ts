@@ -187,6 +187,16 @@ export function beck(model: UnitModel & { boardMm: number; airMm: number } = BEC
         },
         beckStack(model),
         {
+          id: 'residual-1',
+          kind: 'residual',
+          day,
+          at: `${DATE}T14:20:00`,
+          across: 'c1',
+          value: '212.4 V',
+          after: '12 s',
+          later: { value: '2.2 V', after: '95 s' },
+        },
+        {
           id: 'board-1',
           kind: 'board',
           day,

@@ -210,6 +210,16 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
         },
         fellStack(model),
         {
+          id: 'residual-1',
+          kind: 'residual',
+          day,
+          at: `${DATE}T16:20:00`,
+          across: 'c1',
+          value: '4.8 V',
+          after: '60 s',
+          later: { value: '9.7 V', after: '120 s' },
+        },
+        {
           id: 'board-1',
           kind: 'board',
           day,

@@ -284,6 +284,16 @@ export function tarn(model: UnitModel & { boardMm: number; airMm: number } = TAR
         },
         tarnStack(model),
         {
+          id: 'residual-1',
+          kind: 'residual',
+          day,
+          at: `${DATE}T17:05:00`,
+          across: 'c1',
+          value: '3.1 V',
+          after: '90 s',
+          later: { value: '6.4 V', after: '150 s' },
+        },
+        {
           id: 'board-1',
           kind: 'board',
           day,

@@ -23,6 +23,7 @@ const JUDGED = new Set([
   'advertised',
   'ripple',
   'event',
+  'residual',
   'stack',
 ]);
 

@@ -19,6 +19,7 @@ import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
+import { toResiduals } from './to-residuals.ts';
 import { toSoaks } from './to-soaks.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
 import { toTransformers } from './to-transformers.ts';
@@ -57,6 +58,8 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
   for (const { at } of [...stops.load, ...stops.heat]) if (shown.has(at.step.id)) roots.push(at.step);
   const stored = recall(storedEnergyOf, bench, facts.setting);
   if (stored !== null) roots.push(stored.energy.step);
+  const { residuals, roots: residualRoots } = recall(toResiduals, facts);
+  roots.push(...residualRoots);
   const circuit = recall(toCircuitResult, facts);
   const transformers = recall(toTransformers, facts);
   roots.push(...transformers.roots);
@@ -95,6 +98,7 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
       stored === null
         ? null
         : { energy: toAmount(stored.energy), crest: toAmount(stored.crest), parts: [...stored.parts], step: stored.energy.step.id },
+    ...(residuals.length === 0 ? {} : { residuals }),
     lastChance: findLastChance(facts, next),
     claims: claimsOf(findings),
     unjudged: recall(findUnjudged, facts),

@@ -27,7 +27,7 @@ export function worseWord(a: Failure, b: Failure): Failure {
 
 /** What the findings add up to, by the written table of docs/decisions/0003-verdict.md. */
 export function judgeVerdict(findings: readonly Finding[]): Verdict {
-  const failing = findings.filter(({ outcome }) => outcome === 'fail');
+  const failing = oncePerDefect(findings.filter(({ outcome }) => outcome === 'fail'));
   const words = byWord(failing.filter(({ headline }) => headline));
   const doubts = byWord(failing.filter(({ headline }) => !headline));
   const [worst] = words;
@@ -53,6 +53,14 @@ export function judgeVerdict(findings: readonly Finding[]): Verdict {
     also: words.slice(1),
     grade: grades.length === 0 ? null : weakestGrade(grades),
   };
+}
+
+/** Without the findings that tell of a defect which another finding tells of as gravely: it is one reason, named once. */
+function oncePerDefect(failing: readonly Finding[]): Finding[] {
+  return failing.filter(({ sameAs, consequence, headline }) => {
+    const other = sameAs === undefined ? undefined : failing.find(({ id }) => id === sameAs);
+    return other === undefined || other.consequence !== consequence || (headline && !other.headline);
+  });
 }
 
 function byWord(failing: readonly Finding[]): { failure: Failure; by: string[] }[] {

@@ -48,6 +48,7 @@ export function toFinding(check: AnyCheck, subject: Subject, answer: Answer): { 
     probability: judgement.probability,
     headline: judgement.outcome === 'fail' && judgement.headline,
     ...(answer.show === undefined ? {} : { show: answer.show }),
+    ...(answer.sameAs === undefined ? {} : { sameAs: answer.sameAs }),
     step: derived?.step.id ?? null,
     fields: [...judgement.fields],
     under: {},
@@ -87,7 +88,7 @@ function bare(check: string, subject: Subject | null): Pick<Finding, 'id' | 'che
   };
 }
 
-function toLimit(line: LimitLine): Limit {
+export function toLimit(line: LimitLine): Limit {
   return {
     kind: line.kind,
     name: line.name,

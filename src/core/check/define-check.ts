@@ -21,6 +21,8 @@ export interface Answer {
   /** Steps worth keeping beside the deciding one: a cross-check, a comparison. */
   readonly beside?: readonly StepNode[];
   readonly notes?: readonly Note[];
+  /** Id of another finding that asks the same of the same thing: where both fail it is one defect, and the verdict names the other. */
+  readonly sameAs?: string;
   /** A second finding on the same subject: a graver level that fails too, but on a limit that cannot carry the headline alone. */
   readonly beyond?: { readonly id: string; readonly answer: Answer };
 }

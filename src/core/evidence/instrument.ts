@@ -19,6 +19,7 @@ export const ROLES = {
   insulation: 'resistance',
   capacitance: 'capacitance',
   inductance: 'inductance',
+  testVoltage: 'voltage',
   touchCurrent: 'current',
   residualVoltage: 'voltage',
   ripple: 'voltage',

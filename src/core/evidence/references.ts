@@ -127,6 +127,9 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
       need('conductors', exhibit.to, `${at}/to`);
       if (exhibit.from === exhibit.to) refuseSame(exhibit.to, `${at}/to`);
       break;
+    case 'residual':
+      need('parts', exhibit.across, `${at}/across`);
+      break;
     case 'touch':
       need('conductors', exhibit.from, `${at}/from`);
       break;

@@ -112,6 +112,8 @@ export const finding = z.strictObject({
   /** False: fails against a memory-grade limit by less than 1.3, so it cannot set the headline. */
   headline: z.boolean(),
   show: z.enum(['percent', 'hours', 'minutes', 'milliamperes', 'millimetres']).optional(),
+  /** Another finding that asks the same of the same thing: where both fail it is one defect, which the verdict names by the other. */
+  sameAs: z.string().optional(),
   step: z.string().nullable(),
   /** Fields of the case that decide it. */
   fields: z.array(z.string()),
@@ -185,6 +187,17 @@ export const nextMeasurement = z.strictObject({
   before: z.enum(['opening', 'desoldering', 'unwinding']).nullable(),
 });
 export type Next = z.infer<typeof nextMeasurement>;
+
+/** One voltage left after unplugging; `touchable` is on which side of the direct voltage that may be touched it lies. */
+const residualReading = z.strictObject({
+  field: z.string(),
+  volts: amount,
+  step: z.string(),
+  /** Seconds since unplugging. */
+  after: z.number().nullable(),
+  energy: amount.extend({ step: z.string() }).nullable(),
+  touchable: z.enum(['below', 'above', 'unclear']),
+});
 
 /** A load sweep as judged, ready to be drawn: voltages at the place the claim is about. */
 export const curve = z.strictObject({
@@ -315,6 +328,18 @@ export const assessment = z.strictObject({
   next: z.array(nextMeasurement),
   /** What the bulk capacitors of this unit can hold at the highest mains, for the caution; null before the board is read. */
   stored: z.strictObject({ energy: amount, crest: amount, parts: z.array(z.string()), step: z.string() }).nullable(),
+  /** Voltages that somebody measured on the capacitors before touching anything; left out where nobody did. */
+  residuals: z
+    .array(
+      z.strictObject({
+        exhibit: z.string(),
+        across: z.string().nullable(),
+        limit,
+        first: residualReading,
+        later: residualReading.nullable(),
+      }),
+    )
+    .optional(),
   lastChance: z.array(z.strictObject({ before: z.enum(['opening', 'desoldering', 'unwinding']), measure: z.array(z.string()) })),
   claims: z.array(
     z.strictObject({

@@ -26,6 +26,8 @@ export const PUBLICATIONS = {
     title: 'EN 50075, Flat non-wirable two-pole plugs 2.5 A 250 V, with cord, for the connection of class II equipment',
     edition: '1990',
   },
+  'bs-1363': { title: 'BS 1363, 13 A plugs, socket-outlets, adaptors and connection units', edition: 'edition not established' },
+  'ul-248-14': { title: 'UL 248-14, Low-voltage fuses, supplemental fuses', edition: 'edition not established' },
   'iec-60127': { title: 'IEC 60127, Miniature fuses', edition: 'edition not established' },
   'iec-60038': { title: 'IEC 60038, Standard voltages', edition: '2009' },
   'iec-61140': {
@@ -39,6 +41,10 @@ export const PUBLICATIONS = {
   'eu-2019-1782': {
     title: 'Commission Regulation (EU) 2019/1782, ecodesign requirements for external power supplies',
     edition: '2019, applied from 1 April 2020',
+  },
+  'eu-code-of-conduct': {
+    title: 'European Commission, Code of conduct on energy efficiency of external power supplies (voluntary)',
+    edition: 'version 5, 2013',
   },
   'us-10cfr430': { title: '10 CFR 430, energy conservation standards for external power supplies (level VI)', edition: '2016' },
   'usb-2': { title: 'USB 2.0 and Battery Charging 1.2', edition: '2000 and 2010' },

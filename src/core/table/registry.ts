@@ -4,6 +4,7 @@ import { bulkPerWatt as bench2026BulkPerWatt } from './bench/2026/bulk-per-watt.
 import { methodDoubt as bench2026MethodDoubt } from './bench/2026/method-doubt.ts';
 import { shuntReference as bench2026ShuntReference } from './bench/2026/shunt-reference.ts';
 import { transferRatio as bench2026TransferRatio } from './bench/2026/transfer-ratio.ts';
+import { pins as bs1363UndatedPins } from './bs-1363/undated/pins.ts';
 import { surfaceEmissivity as cameraMakers2026SurfaceEmissivity } from './camera-makers/2026/surface-emissivity.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { rectifierPackage as diodeMakers2026RectifierPackage } from './diode-makers/2026/rectifier-package.ts';
@@ -11,15 +12,22 @@ import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
 import { noLoad as eu201917822019NoLoad } from './eu-2019-1782/2019/no-load.ts';
+import { averageEfficiency as euCodeOfConduct5AverageEfficiency } from './eu-code-of-conduct/5/average-efficiency.ts';
+import { noLoad as euCodeOfConduct5NoLoad } from './eu-code-of-conduct/5/no-load.ts';
 import { core as ferriteCores1998Core } from './ferrite-cores/1998/core.ts';
 import { saturation as ferriteCores1998Saturation } from './ferrite-cores/1998/saturation.ts';
 import { triangle as ferriteLoss2023Triangle } from './ferrite-loss/2023/triangle.ts';
 import { mains as iec600382009Mains } from './iec-60038/2009/mains.ts';
 import { plugTorque as iec600652014PlugTorque } from './iec-60065/2014/plug-torque.ts';
 import { breakingCapacity as iec60127UndatedBreakingCapacity } from './iec-60127/undated/breaking-capacity.ts';
+import { timeGates as iec60127UndatedTimeGates } from './iec-60127/undated/time-gates.ts';
 import { enamel as iec6031701UndatedEnamel } from './iec-60317-0-1/undated/enamel.ts';
 import { plugDischarge as iec6033512010PlugDischarge } from './iec-60335-1/2010/plug-discharge.ts';
+import { solidInsulation as iec6033512010SolidInsulation } from './iec-60335-1/2010/solid-insulation.ts';
+import { strength as iec6033512010Strength } from './iec-60335-1/2010/strength.ts';
+import { thinSheet as iec6033512010ThinSheet } from './iec-60335-1/2010/thin-sheet.ts';
 import { bridging as iec60384142013Bridging } from './iec-60384-14/2013/bridging.ts';
+import { impulse as iec60384142013Impulse } from './iec-60384-14/2013/impulse.ts';
 import { bodyImpedance as iec6047911994BodyImpedance } from './iec-60479-1/1994/body-impedance.ts';
 import { clearanceImpulse as iec6066412007ClearanceImpulse } from './iec-60664-1/2007/clearance-impulse.ts';
 import { grooveWidth as iec6066412007GrooveWidth } from './iec-60664-1/2007/groove-width.ts';
@@ -29,18 +37,31 @@ import { additionalClearance as iec6095012005AdditionalClearance } from './iec-6
 import { clearance as iec6095012005Clearance } from './iec-60950-1/2005/clearance.ts';
 import { componentTemperature as iec6095012005ComponentTemperature } from './iec-60950-1/2005/component-temperature.ts';
 import { plugDischarge as iec6095012005PlugDischarge } from './iec-60950-1/2005/plug-discharge.ts';
+import { strength as iec6095012005Strength } from './iec-60950-1/2005/strength.ts';
 import { touchCurrent as iec6095012005TouchCurrent } from './iec-60950-1/2005/touch-current.ts';
 import { altitude as iec6236812018Altitude } from './iec-62368-1/2018/altitude.ts';
 import { chargedCapacitor as iec6236812018ChargedCapacitor } from './iec-62368-1/2018/charged-capacitor.ts';
+import { clearanceHighFrequency as iec6236812018ClearanceHighFrequency } from './iec-62368-1/2018/clearance-high-frequency.ts';
 import { clearancePeak as iec6236812018ClearancePeak } from './iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand as iec6236812018ClearanceWithstand } from './iec-62368-1/2018/clearance-withstand.ts';
+import { coatedBoard as iec6236812018CoatedBoard } from './iec-62368-1/2018/coated-board.ts';
 import { creepage as iec6236812018Creepage } from './iec-62368-1/2018/creepage.ts';
+import { highFrequencyDegree as iec6236812018HighFrequencyDegree } from './iec-62368-1/2018/high-frequency-degree.ts';
+import { ignitionSource as iec6236812018IgnitionSource } from './iec-62368-1/2018/ignition-source.ts';
 import { materialGroup as iec6236812018MaterialGroup } from './iec-62368-1/2018/material-group.ts';
+import { powerSource as iec6236812018PowerSource } from './iec-62368-1/2018/power-source.ts';
 import { solidInsulation as iec6236812018SolidInsulation } from './iec-62368-1/2018/solid-insulation.ts';
+import { strengthOvervoltage as iec6236812018StrengthOvervoltage } from './iec-62368-1/2018/strength-overvoltage.ts';
+import { strengthPeak as iec6236812018StrengthPeak } from './iec-62368-1/2018/strength-peak.ts';
+import { strengthTransient as iec6236812018StrengthTransient } from './iec-62368-1/2018/strength-transient.ts';
 import { thinSheet as iec6236812018ThinSheet } from './iec-62368-1/2018/thin-sheet.ts';
 import { touchCurrent as iec6236812018TouchCurrent } from './iec-62368-1/2018/touch-current.ts';
 import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1/2018/touch-temperature.ts';
+import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/touch-voltage.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
+import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
+import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
+import { interrupting as ul24814UndatedInterrupting } from './ul-248-14/undated/interrupting.ts';
 import { transient as usb2010Transient } from './usb/2010/transient.ts';
 import { overvoltage as usb2022Overvoltage } from './usb/2022/overvoltage.ts';
 import { relativeWindow as usb2022RelativeWindow } from './usb/2022/relative-window.ts';
@@ -51,6 +72,7 @@ export const TABLES: readonly PublishedTable[] = [
   bench2026MethodDoubt,
   bench2026ShuntReference,
   bench2026TransferRatio,
+  bs1363UndatedPins,
   cameraMakers2026SurfaceEmissivity,
   dinVde070107022008InsulationResistance,
   diodeMakers2026RectifierPackage,
@@ -58,15 +80,22 @@ export const TABLES: readonly PublishedTable[] = [
   en500751990Rating,
   eu201917822019AverageEfficiency,
   eu201917822019NoLoad,
+  euCodeOfConduct5AverageEfficiency,
+  euCodeOfConduct5NoLoad,
   ferriteCores1998Core,
   ferriteCores1998Saturation,
   ferriteLoss2023Triangle,
   iec600382009Mains,
   iec600652014PlugTorque,
   iec60127UndatedBreakingCapacity,
+  iec60127UndatedTimeGates,
   iec6031701UndatedEnamel,
   iec6033512010PlugDischarge,
+  iec6033512010SolidInsulation,
+  iec6033512010Strength,
+  iec6033512010ThinSheet,
   iec60384142013Bridging,
+  iec60384142013Impulse,
   iec6047911994BodyImpedance,
   iec6066412007ClearanceImpulse,
   iec6066412007GrooveWidth,
@@ -76,18 +105,31 @@ export const TABLES: readonly PublishedTable[] = [
   iec6095012005Clearance,
   iec6095012005ComponentTemperature,
   iec6095012005PlugDischarge,
+  iec6095012005Strength,
   iec6095012005TouchCurrent,
   iec6236812018Altitude,
   iec6236812018ChargedCapacitor,
+  iec6236812018ClearanceHighFrequency,
   iec6236812018ClearancePeak,
   iec6236812018ClearanceWithstand,
+  iec6236812018CoatedBoard,
   iec6236812018Creepage,
+  iec6236812018HighFrequencyDegree,
+  iec6236812018IgnitionSource,
   iec6236812018MaterialGroup,
+  iec6236812018PowerSource,
   iec6236812018SolidInsulation,
+  iec6236812018StrengthOvervoltage,
+  iec6236812018StrengthPeak,
+  iec6236812018StrengthTransient,
   iec6236812018ThinSheet,
   iec6236812018TouchCurrent,
   iec6236812018TouchTemperature,
+  iec6236812018TouchVoltage,
   iec6236812018WindingTemperature,
+  iec6236812018WithstandTest,
+  ul24814UndatedGates,
+  ul24814UndatedInterrupting,
   usb2010Transient,
   usb2022Overvoltage,
   usb2022RelativeWindow,

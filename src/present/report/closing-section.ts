@@ -1,11 +1,12 @@
 import type { Assessment } from '../../core/result/assessment.ts';
+import { stepNumber } from '../derivation/step-number.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { exhibitKindText } from '../words/case-words.ts';
-import { energyText } from '../words/energy-words.ts';
+import { energyText, residualText } from '../words/energy-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { CAUTIONS, DO_NOT_REPEAT, INVENTED, ONE_SAMPLE, ONE_SAMPLE_LONG, RIGHT_OF_REPLY } from '../words/fixed-sentences.ts';
 import { WARNINGS } from '../words/notes.ts';
-import { fieldWords, type ReportExtras } from './report-parts.ts';
+import { fieldWords, linkToStep, type ReportExtras } from './report-parts.ts';
 
 /** Evidence that is kept although nothing here reads it, and slow results that no longer match. */
 export function setUnjudged({ unjudged, stale }: Assessment): Markup {
@@ -25,7 +26,15 @@ export function setWarnings({ warnings }: Assessment, extras: ReportExtras): Mar
 }
 
 export function setCautions(assessment: Assessment): Markup {
-  return html`<ul class="caution"><li>${energyText(assessment)}</li>${joined(CAUTIONS.map((caution) => html`<li>${caution}</li>`))}<li>${DO_NOT_REPEAT}</li></ul>`;
+  const left = (assessment.residuals ?? []).map(
+    (residual) => html`<li>${residualText(residual)}${stepLink(assessment, residual.first.step)}</li>`,
+  );
+  return html`<ul class="caution"><li>${energyText(assessment)}</li>${joined(left)}${joined(CAUTIONS.map((caution) => html`<li>${caution}</li>`))}<li>${DO_NOT_REPEAT}</li></ul>`;
+}
+
+function stepLink(assessment: Assessment, step: string): Markup {
+  const number = stepNumber(assessment, step);
+  return number === null ? NOTHING : html` (${linkToStep(step, `step ${number}`)})`;
 }
 
 /** What this document is, who can answer it, and what it was made from. */

@@ -43,6 +43,7 @@ export const EXHIBIT_KINDS: Templates = {
   stack: 'winding stack',
   capture: 'capture',
   workingVoltage: 'working voltage',
+  residual: 'voltage left',
 };
 
 /** How a sweep ended, as the word in the case or in the Assessment says. */

@@ -14,3 +14,28 @@ export function energyText({ stored }: Pick<Assessment, 'stored'>): string {
   const at = amountText({ value: Number(crest.value.toPrecision(DIGITS)), unit: crest.unit, u: null });
   return `${parts.join(' and ')} can hold up to ${amountText({ value: upper, unit: energy.unit, u: null })} at ${at}, for hours.`;
 }
+
+type Residual = NonNullable<Assessment['residuals']>[number];
+
+const MEANS: Readonly<Record<Residual['first']['touchable'], string>> = {
+  below: 'not above',
+  above: 'above',
+  unclear: 'too near to tell whether above',
+};
+
+/** What the examiner met on the capacitors. "C1: 143 V (0.22 J) 20 s after unplugging, above the 60 V that may be touched; 12 V (1.6 mJ) 80 s after." Never says that a capacitor is empty. */
+export function residualText({ across, limit, first, later }: Residual): string {
+  const most =
+    limit.at === undefined ? '' : ` the ${amountText({ value: limit.at.value, unit: limit.at.unit, u: null })} that may be touched`;
+  const head = `${across === null ? '' : `${across}: `}${readingText(first)}, ${MEANS[first.touchable]}${most}`;
+  if (later === null) return `${head}; not read a second time.`;
+  const back = later.volts.value > first.volts.value ? ' (charge came back)' : '';
+  return `${head}; ${readingText(later)}${back}, ${MEANS[later.touchable]} it.`;
+}
+
+function readingText({ volts, after, energy }: Residual['first']): string {
+  const joules = energy === null ? '' : ` (${amountText({ value: Number(energy.value.toPrecision(2)), unit: energy.unit, u: null })})`;
+  const when =
+    after === null ? 'after unplugging, when is not stated' : `${amountText({ value: after, unit: 's', u: null })} after unplugging`;
+  return `${amountText(volts)}${joules} ${when}`;
+}

@@ -37,6 +37,7 @@ export const NOTES: Templates = {
   floatingConductor: 'One conductor floats: this gap is a piece of a way, and the whole way is judged as such.',
   sideNotStated: 'It is not stated on which side of the barrier a conductor stands.',
   identityNotEstablished: 'The class is printed on the part; whether the part is what it says was not established.',
+  samePart: 'The same part as under “{parts}”, found a second time by following the circuit: one defect, counted once.',
   householdStandardDiffers: 'The standard for household appliances asks for more than one such part.',
   slotCounts: 'The way follows the walls of a slot {width|millimetres} wide; from {least|millimetres} on a slot counts.',
   slotTooNarrow: 'The slot on the way is {width|millimetres} wide; below {least|millimetres} a slot adds nothing.',
@@ -48,6 +49,8 @@ export const NOTES: Templates = {
   maskDoesNotCount: 'Solder mask lies on the path; it is no insulation and changes nothing.',
   coatingNeedsTests: 'The path is covered ({coating|word}); shorter distances hold only for a coating that a laboratory has tested.',
   printedWiringNotUsed: 'The shorter distances for printed wiring are not used next to the mains.',
+  impulseTestInstead:
+    'A laboratory could still prove this gap with impulses of {volts|V} (at sea level); no bench like this can, so the distance stands as the answer.',
   // touch
   plugWaysOneConductor: 'The two plug ways differ as behind a single diode, where one rail is one pole of the mains.',
   plugWaysSymmetric: 'The two plug ways agree, as behind a bridge.',
@@ -104,10 +107,17 @@ export const NOTES: Templates = {
   worstOfRows: 'The worst of {rows} rows of {exhibit}.',
   noClaim: 'Nothing is claimed for this output.',
   noWindow: 'No voltage window is known for this kind of output.',
-  severalOutputs: 'This version does not judge several outputs together.',
   otherMains: 'Read at {mains|V} mains, not at the mains the limit is for.',
   loadPointMissing: 'No row near the load point {point|percent}.',
   interpolated: 'Read between two points of the sweep.',
+  togetherNotRead:
+    'Several outputs are measured loaded together, one run of one row for each load point, with the input power and the voltage at every output.',
+  togetherSeveralVoltages: 'All outputs loaded together ({exhibits}), by the line for more than one voltage at a time.',
+  togetherOneVoltage: 'All outputs loaded together ({exhibits}). They are of one voltage, so the line for one output holds.',
+  togetherDerated:
+    'The unit is printed to give less than the sum of its outputs: every load is reduced to {share|percent} of what is printed.',
+  togetherAmericanUnknown:
+    'By the American rule it was not judged: the figure for several voltages was read nowhere, and the test is at 115 V.',
   // load: what is advertised
   advertisedHeldPrinted: 'Advertised {advertised|A}, held {held|A}, printed {printed|A}.',
   advertisedHeldAtLeast: 'Advertised {advertised|A}, held at least {held|A}, printed {printed|A}.',
@@ -162,6 +172,12 @@ export const NOTES: Templates = {
   endured: 'From {exhibit}, held for {time|minutes}.',
   enduredNotStated: 'From {exhibit}; for how long is not stated.',
   faultPower: 'It drew {power|W} from the mains meanwhile.',
+  faultPowerSmall: 'No more than the {line|W} below which nothing counts as a potential ignition source.',
+  faultPowerIgnites: 'More than {line|W} for half a minute: whatever turns that into heat is a potential ignition source.',
+  powerSourceFirst: 'As a source the output is of the first class: little can start burning behind it.',
+  powerSourceSecond: 'As a source the output is of the second class: it gives no more than {line|W} into a fault.',
+  powerSourceThird:
+    'As a source the output may be of the third class: more than {line|W} are drawn, and how much of that reaches a fault was not read.',
   faultTemperatureUnknown:
     'No flame and nothing live bared; how hot windings may become in a fault is not known to us, so this is no pass.',
   // load: peaks, dips and ripple
@@ -225,6 +241,14 @@ export const NOTES: Templates = {
   // fuse
   breakingByLetter: 'Marked L (glass) a fuse breaks {low|A}, E {enhanced|A}, H {high|A}; a socket can drive 200 to 1500 A into a short.',
   breakingNotJudged: 'Whether it can break the current of a short on the mains was not judged.',
+  fuseHolds: 'By its sheet such a fuse carries {holds|A} for {time|minutes} without opening.',
+  fuseOpens: 'It is sure to open, within {time|minutes}, only from {opens|A} on; a slower fault is not its business.',
+  fuseAmerican: 'By the American sheet it opens within {time|minutes} at {opens|A} and breaks {breaks|A} at 250 V.',
+  impulseStood: 'A part of this class and size has stood impulses of {volts|V}; the mains brings {comes|V}.',
+  impulseTooLow: 'A part of this class and size has stood impulses of only {volts|V}, and the mains brings {comes|V}.',
+  arcingSource:
+    'A joint that parts there can arc: peak voltage times printed current is {product|W}, above the {line|W} of a potential ignition source.',
+  noArcingSource: 'Peak voltage times printed current is {product|W}, not above the {line|W} of a potential ignition source.',
   // pins after unplugging
   plugStartNotSeen:
     'Where in the cycle the plug left the socket was not seen. What was read is a floor; the ceiling allows for {tries} tries at moments of chance.',
@@ -249,6 +273,10 @@ export const NOTES: Templates = {
   dropTooLow: 'Dropped from less than 1 m: it did not open, which is not yet enough.',
   dropTooHigh: 'Dropped from more than 1 m: it opened, which does not yet count against it.',
   // cold
+  strengthAsked: 'A laboratory would put {asked|V}, direct or peak, across this insulation for a minute, after heat and damp.',
+  strengthHeld: 'It held {volts|V} peak, dry and as found; {asked|V} are asked after heat and damp, so this is no pass of the test.',
+  strengthHeldLess: 'It held {volts|V} peak, less than the {asked|V} that are asked: that shows little.',
+  strengthBroke: 'It gave way at {volts|V} peak or sooner.',
   insulationLowVoltage: 'Read below the 500 V of the test, or at a voltage not stated: so it can only fail, not pass.',
   insulationThroughResistor:
     'A resistor that is recorded across the barrier has this value; such resistors have rules of their own that are not held here.',
@@ -282,6 +310,9 @@ export const NOTES: Templates = {
   decidedByWay: 'The weakest way between them leads {way|word}.',
   basicNotCertain: 'Whether even basic insulation is there is not certain.',
   solidPiece: 'One solid piece of {thickness|millimetres}.',
+  householdSolid:
+    'The standard for household appliances asks for {whole|millimetres} in one piece, or {tested|millimetres} that have stood further tests.',
+  householdLayers: 'The standard for household appliances asks for {layers} separable layers.',
   wayRoundEdge: 'Round the edge: margins of {inner|millimetres} and {outer|millimetres} make {way|millimetres}.',
   marginsNotRead: 'A margin between the last turn and the wall of the former was not read.',
   shortNotRead: 'How far the tape stops before the wall was not read.',

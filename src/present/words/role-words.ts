@@ -14,6 +14,7 @@ export const ROLE_WORDS: Templates = {
   insulation: 'insulation',
   capacitance: 'capacitance',
   inductance: 'inductance',
+  testVoltage: 'test voltage',
   touchCurrent: 'touch current',
   residualVoltage: 'residual voltage',
   ripple: 'ripple',

@@ -22,7 +22,7 @@ export const WORKSPACE_CHAPTERS = [
   { id: 'touch', of: ['cold', 'touch'], kinds: ['cold', 'touch'] },
   { id: 'load', of: ['load'], kinds: ['advertised', 'sweep', 'event', 'ripple'] },
   { id: 'heat', of: ['heat'], kinds: ['spots', 'soak', 'thermalPicture'] },
-  { id: 'board', of: ['board'], kinds: ['board', 'distance'] },
+  { id: 'board', of: ['board'], kinds: ['board', 'residual', 'distance'] },
   { id: 'transformer', of: ['transformer', 'scope'], kinds: ['stack', 'workingVoltage', 'capture'] },
   { id: 'circuit', of: ['circuit', 'faults'], kinds: [] },
 ] as const satisfies readonly { id: string; of: readonly Chapter[]; kinds: readonly string[] }[];

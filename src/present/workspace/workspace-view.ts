@@ -4,7 +4,7 @@ import { countOutcomes, toPortrait } from '../figure/portrait-rows.ts';
 import { drawVerdictHalves, getFailureHalf } from '../figure/verdict-halves.ts';
 import { joined } from '../markup/markup.ts';
 import { listVerdictLines } from '../report/verdict-section.ts';
-import { energyText } from '../words/energy-words.ts';
+import { energyText, residualText } from '../words/energy-words.ts';
 import { coverageHeadline } from '../words/failure-words.ts';
 import { fieldText } from '../words/field-words.ts';
 import { sentenceFor } from '../words/fill-template.ts';
@@ -39,7 +39,12 @@ export interface WorkspaceView {
   readonly next: readonly NextView[];
   readonly lastChance: readonly LastChance[];
   readonly laboratory: string;
-  readonly caution: { readonly energy: string; readonly sentences: readonly string[] };
+  readonly caution: {
+    readonly energy: string;
+    /** What was measured on the capacitors, with the step each comes from. */
+    readonly left: readonly { readonly text: string; readonly step: string }[];
+    readonly sentences: readonly string[];
+  };
   /** Rows that a sweep took from a file, as they were judged, by exhibit. */
   readonly taken: readonly { readonly exhibit: string; readonly rows: readonly (readonly string[])[] }[];
   readonly warnings: readonly { readonly at: string; readonly where: string; readonly words: string }[];
@@ -95,7 +100,11 @@ export function toWorkspaceView(assessment: Assessment, before?: Drawn): Workspa
     next: toNextViews(assessment),
     lastChance: toLastChances(assessment),
     laboratory: laboratoryText(assessment.laboratory),
-    caution: { energy: energyText(assessment), sentences: CAUTIONS },
+    caution: {
+      energy: energyText(assessment),
+      left: (assessment.residuals ?? []).map((one) => ({ text: residualText(one), step: one.first.step })),
+      sentences: CAUTIONS,
+    },
     taken: assessment.curves.map(({ exhibit, points }) => ({ exhibit, rows: points.map(toTexts) })),
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(WARNINGS, key, args) })),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },

@@ -1,7 +1,7 @@
 import { createContext, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { invertChanges } from '../../app/casebook/apply-changes.ts';
 import type { Change, Json } from '../../app/casebook/change.ts';
-import { residualState } from '../part/residual.tsx';
+import { RESIDUAL_KEYS, residualState } from '../part/residual.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { type DayStep, STEPS } from './day-order.ts';
@@ -92,8 +92,7 @@ export function useMakeHands(): Hands {
     say('');
   };
   const emptyResidual = (): void => {
-    if ((screen['residual-now'] ?? '') !== '') store.setScreen('residual-now', null);
-    if ((screen['residual-later'] ?? '') !== '') store.setScreen('residual-later', null);
+    for (const key of RESIDUAL_KEYS) if ((screen[key] ?? '') !== '') store.setScreen(key, null);
   };
   return {
     at,

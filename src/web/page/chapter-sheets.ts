@@ -42,6 +42,7 @@ export const SHEETS: Readonly<Record<WorkspaceChapter | 'sample' | 'photos', rea
     { lay: 'each', kind: 'thermalPicture' },
   ],
   board: [
+    { lay: 'rows', kind: 'residual', columns: ['across', 'value', 'after', 'later/value', 'later/after'] },
     { lay: 'each', kind: 'board' },
     { lay: 'rows', kind: 'distance', columns: ['from', 'to', 'path', 'value', 'method', 'where'] },
     {

@@ -5,7 +5,7 @@ import { Residual } from './residual.tsx';
 /** Before live work: how much energy to reckon with, and a measured residual. It can be read and filled in, not closed. */
 export function Caution() {
   const { view } = useSnapshot();
-  const { store } = useOpenPage();
+  const { store, openOrigin } = useOpenPage();
   const { screen } = useSnapshot();
   const isRead = screen['cautions-read'] !== undefined;
   return (
@@ -14,6 +14,13 @@ export function Caution() {
       <p>{view.caution.energy}</p>
       <p>{CASE_PAGE.unplugDischargeThenMeasureResidual}</p>
       <Residual />
+      {view.caution.left.map(({ text, step }) => (
+        <p key={step} className="small">
+          <button type="button" className="quiet" onClick={(event) => openOrigin(step, event.currentTarget)}>
+            {text}
+          </button>
+        </p>
+      ))}
       <details
         onToggle={(event) => {
           if (event.currentTarget.open && !isRead) store.setScreen('cautions-read', new Date().toISOString());

@@ -74,7 +74,10 @@ function RowsSheet({ kind, columns, lit }: { kind: string; columns: readonly str
 
 /** Kinds whose quantity decides what can be entered: each is added as what it is. Two seconds after unplugging is when the pins are judged. */
 const ADDED: Readonly<Record<string, readonly { readonly words: string; readonly more: Tree }[]>> = {
-  cold: ['resistance', 'capacitance', 'insulation'].map((quantity) => ({ words: choiceWords(quantity), more: { quantity } })),
+  cold: [
+    ...['resistance', 'capacitance', 'insulation'].map((quantity) => ({ words: choiceWords(quantity), more: { quantity } })),
+    { words: choiceWords('strength'), more: { quantity: 'strength', form: 'dc', outcome: 'held' } },
+  ],
   touch: [
     ...['touchCurrentRms', 'touchCurrentPeak', 'voltageToEarth'].map((quantity) => ({ words: choiceWords(quantity), more: { quantity } })),
     { words: choiceWords('pinsAfterUnplugging'), more: { quantity: 'pinsAfterUnplugging', after: '2 s' } },

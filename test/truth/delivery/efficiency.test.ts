@@ -138,12 +138,6 @@ describe('what is not judged', () => {
       { id: 'delivery/efficiency', outcome: 'notAssessed', reason: 'notLooked' },
     ]);
   });
-
-  it('several outputs at a time have a formula of their own that is not written yet', () => {
-    const patch = case_(AT_080);
-    const second: PortInput = { id: 'second', kind: 'usbA', levels: [{ id: '5v', voltage: '5 V', printed: '1 A' }] };
-    expect(judged({ ...patch, ports: [usbPort(), second] })).toMatchObject({ outcome: 'notAssessed', reason: 'notImplemented' });
-  });
 });
 
 // 10 CFR 430 level VI has the same figures for single outputs (secondary). Appendix Z (secondary: a copy of the federal regulations): 115 V 60 Hz within 1 %, load

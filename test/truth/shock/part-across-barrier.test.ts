@@ -81,3 +81,32 @@ describe('parts that the trace finds across the barrier', () => {
     expect(findingsOf(judge(), CHECK)).toMatchObject([{ outcome: 'notAssessed', reason: 'notLooked' }]);
   });
 });
+
+describe('a part that the nets and the trace both show across the barrier', () => {
+  const bridge = traced({ 'J2: ': 'J2: +=OUT+, -=OUT-\nW9: HV-, OUT-' });
+  /** The same trace, and nobody stated where the minus of the bulk capacitor stands: that follows from the parts alone. */
+  const unstated = {
+    ...bridge,
+    conductors: (bridge.conductors ?? []).map((one) => (one.name === 'HV-' ? { ...one, side: { state: 'notLooked' as const } } : one)),
+  };
+
+  it('is one defect: both findings stand, the second says so, and the verdict names it once', () => {
+    const assessment = judge(bridge);
+    const first = findingOf(assessment, 'shock/bridging-part@w9');
+    const second = findingOf(assessment, `${CHECK}@w9`);
+    expect([first.outcome, second.outcome]).toEqual(['fail', 'fail']);
+    expect(second.sameAs).toBe(first.id);
+    expect(second.notes.map(({ key }) => key)).toContain('samePart');
+    expect(assessment.verdict.failure).toBe('Dangerous');
+    expect(assessment.verdict.decidedBy).toContain(first.id);
+    expect(assessment.verdict.decidedBy).not.toContain(second.id);
+  });
+
+  it('where only the trace shows it, the trace is the reason', () => {
+    const assessment = judge(unstated);
+    const [bridging] = findingsOf(assessment, 'shock/bridging-part');
+    expect(bridging?.outcome).not.toBe('fail');
+    expect(findingOf(assessment, `${CHECK}@w9`).sameAs).toBeUndefined();
+    expect(assessment.verdict.decidedBy).toContain(`${CHECK}@w9`);
+  });
+});

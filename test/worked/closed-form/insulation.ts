@@ -83,4 +83,15 @@ export const INSULATION_ALGEBRA: readonly WorkedExample[] = [
     unit: 'mm',
     because: 'a straight line between two printed cells',
   },
+  {
+    publication: 'Schoolbook',
+    place: '1.68 mm above 30 kHz, 1.27 mm at mains frequency',
+    origin: 'closed-form',
+    formula: 'insulation/greater-distance',
+    inputs: { low: 1.27e-3, high: 1.68e-3 },
+    printed: 1.68,
+    unit: 'mm',
+    tolerance: 1e-12,
+    because: 'the greater of two',
+  },
 ];

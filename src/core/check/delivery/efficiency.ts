@@ -3,46 +3,65 @@ import { power } from '../../formula/load/power.ts';
 import { requiredEfficiency } from '../../formula/load/required-efficiency.ts';
 import { cite } from '../../source/source.ts';
 import { averageEfficiency as table } from '../../table/eu-2019-1782/2019/average-efficiency.ts';
+import { averageEfficiency as voluntary } from '../../table/eu-code-of-conduct/5/average-efficiency.ts';
 import { lookUp } from '../../table/look-up.ts';
 import type { Derived } from '../../trace/derived.ts';
 import type { Facts } from '../../working/facts.ts';
 import { averageEfficiencyOf } from '../../working/load/efficiency-at.ts';
 import { levelSix } from '../../working/load/level-six.ts';
+import type { Sweep } from '../../working/load/read-sweep.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
 import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
-import { type Answer, defineCheck } from '../define-check.ts';
+import { type Answer, defineCheck, type Subject } from '../define-check.ts';
+import { columnOf, type EfficiencyColumn, LOW_VOLTAGE_BELOW_V } from '../efficiency-column.ts';
+import { judgeTogether } from '../judge-together.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
-const LOW_VOLTAGE_BELOW_V = 6; // EU 2019/1782 annex I: nameplate below 6 V ...
-const LOW_VOLTAGE_FROM_A = 0.55; // ... and at least 0.55 A
 const SAME_MAINS = 0.02; // share of the nominal mains within which a run counts as at the test voltage
 
+interface Supplied extends Subject {
+  /** Null where several outputs are loaded together. */
+  readonly level: LevelFacts | null;
+}
+
 /** Is the average efficiency at a quarter, half, three quarters and all of the claimed current what the regulation asks? */
-export const efficiency = defineCheck<LevelFacts>({
+export const efficiency = defineCheck<Supplied>({
   id: 'delivery/efficiency',
   consequence: 'disappointing',
   needs: ['sweepWithInput'],
-  subjects: ({ levels }) => (levels.length > 0 ? levels : 'notLooked'),
-  judge: (facts, level) => besideLevelSix(judgeEcodesign(facts, level), facts, level),
+  subjects: ({ bench, levels }) => {
+    if (levels.length === 0) return 'notLooked';
+    // a unit with several outputs is measured with all of them loaded
+    if (bench.one.ports.length > 1) return [{ id: 'together', about: 'all outputs together', level: null }];
+    return levels.map((level) => ({ id: level.id, about: level.about, level }));
+  },
+  judge: (facts, { level }) =>
+    level === null
+      ? judgeTogether(facts, { isTestMains: (sweep) => isTestMains(sweep, facts), leastOf: leastEfficiency })
+      : besideLevelSix(judgeEcodesign(facts, level), facts, level),
 });
 
-function judgeEcodesign({ bench, setting }: Facts, level: LevelFacts): Answer {
+function isTestMains({ mains }: Sweep, { setting }: Pick<Facts, 'setting'>): boolean {
+  return mains !== null && Math.abs(mains.value - setting.nominal.value) <= SAME_MAINS * setting.nominal.value;
+}
+
+function judgeEcodesign({ setting }: Facts, level: LevelFacts): Answer {
   const { claim, window } = level;
   if (claim === null || claim.value <= 0 || window === null)
     return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noClaim', args: {} }] }) };
   const withInput = level.nearest.filter(({ sweep }) => sweep.rows.some(({ inputPower }) => inputPower !== null));
   if (withInput.length === 0) return { judgement: undecided('notAssessed', 'notLooked') };
-  // several outputs at a time have a column of their own and are measured loaded together
-  if (bench.one.ports.length > 1)
-    return { judgement: undecided('notAssessed', 'notImplemented', { notes: [{ key: 'severalOutputs', args: {} }] }) };
-  const limit = leastEfficiency(level, window.nominal, claim);
+  const at = `load/${level.port.id}/${level.level.id}`;
+  const nameplate = derive(power, { voltage: window.nominal, current: claim }, `${at}/nameplate-power`);
+  const limit = leastEfficiency(nameplate, columnOf(window.nominal.value, claim.value), at);
   if (limit === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
   return worstAnswer(
     withInput.map(({ sweep }): Answer => {
-      const mains = sweep.mains?.value;
-      if (mains === undefined || Math.abs(mains - setting.nominal.value) > SAME_MAINS * setting.nominal.value)
+      if (!isTestMains(sweep, { setting }))
         return {
-          judgement: undecided('notAssessed', 'notComparable', { notes: [{ key: 'otherMains', args: { mains: mains ?? 'notStated' } }] }),
+          judgement: undecided('notAssessed', 'notComparable', {
+            notes: [{ key: 'otherMains', args: { mains: sweep.mains?.value ?? 'notStated' } }],
+          }),
         };
       const average = averageEfficiencyOf(sweep, claim);
       if ('missing' in average)
@@ -51,16 +70,20 @@ function judgeEcodesign({ bench, setting }: Facts, level: LevelFacts): Answer {
         };
       // more out than in: one of the meters, or what they were clipped to, is wrong
       if (average.value > 1) return { judgement: undecided('inconclusive', 'contradicted', { measured: average }), show: 'percent' };
-      return { judgement: atLeast(average, limitLine('ecodesign', 'atLeast', limit), setting.decision), show: 'percent' };
+      const judgement = atLeast(average, limitLine('ecodesign', 'atLeast', limit), setting.decision);
+      return { judgement: { ...judgement, others: voluntaryLines(nameplate, window.nominal.value, at) }, show: 'percent' };
     }),
   );
 }
 
 /** On the American market the level VI of 10 CFR 430 stands beside it: shown, not deciding. */
 function besideLevelSix(answer: Answer, { bench }: Facts, level: LevelFacts): Answer {
-  const six = bench.one.setting.market === 'US' && bench.one.ports.length === 1 ? levelSix(level) : null;
-  const least = six === null ? null : leastEfficiency(level, six.nominal, six.current, `load/${level.port.id}/${level.level.id}/level-six`);
-  if (six === null || least === null) return answer;
+  const six = bench.one.setting.market === 'US' ? levelSix(level) : null;
+  if (six === null) return answer;
+  const at = `load/${level.port.id}/${level.level.id}/level-six`;
+  const nameplate = derive(power, { voltage: six.nominal, current: six.current }, `${at}/nameplate-power`);
+  const least = leastEfficiency(nameplate, columnOf(six.nominal.value, six.current.value), at);
+  if (least === null) return answer;
   const source = cite('us-10cfr430', 'level VI, tested by appendix Z at 115 V 60 Hz', 'secondary', {
     alsoBy: ['a copy of the federal regulations', 'a public list of the figures'],
   });
@@ -74,16 +97,17 @@ function besideLevelSix(answer: Answer, { bench }: Facts, level: LevelFacts): An
   };
 }
 
-function leastEfficiency(
-  level: LevelFacts,
-  nominal: Derived,
-  claim: Derived,
-  at = `load/${level.port.id}/${level.level.id}`,
-): Derived | null {
-  const nameplate = derive(power, { voltage: nominal, current: claim }, `${at}/nameplate-power`);
-  const column = nominal.value < LOW_VOLTAGE_BELOW_V && claim.value >= LOW_VOLTAGE_FROM_A ? 'low' : 'basic';
+function leastEfficiency(nameplate: Derived, column: EfficiencyColumn, at: string): Derived | null {
   const [a, b, c] = (['A', 'B', 'C'] as const).map((letter) =>
     lookUp(table, nameplate, `${column}${letter}`, `${at}/efficiency-${letter.toLowerCase()}`, letter.toLowerCase()),
   );
   return a == null || b == null || c == null ? null : derive(requiredEfficiency, { power: nameplate, a, b, c }, `${at}/least-efficiency`);
+}
+
+/** What makers promised each other above 6 V: a line to compare with. */
+function voluntaryLines(nameplate: Derived, volts: number, at: string): LimitLine[] {
+  if (volts < LOW_VOLTAGE_BELOW_V) return [];
+  const [a, b, c] = (['a', 'b', 'c'] as const).map((letter) => lookUp(voluntary, nameplate, letter, `${at}/voluntary-${letter}`, letter));
+  if (a == null || b == null || c == null) return [];
+  return [limitLine('voluntary', 'atLeast', derive(requiredEfficiency, { power: nameplate, a, b, c }, `${at}/voluntary-efficiency`))];
 }

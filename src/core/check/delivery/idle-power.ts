@@ -1,4 +1,5 @@
 import { noLoad } from '../../table/eu-2019-1782/2019/no-load.ts';
+import { noLoad as promisedPower } from '../../table/eu-code-of-conduct/5/no-load.ts';
 import { lookUp } from '../../table/look-up.ts';
 import { uncertainty } from '../../trace/derived.ts';
 import type { Facts } from '../../working/facts.ts';
@@ -28,11 +29,17 @@ export const idlePower = defineCheck<Unit>({
   judge: (facts, { readings }) => {
     const limit = mostPower(facts);
     if (limit === null) return { judgement: undecided('notAssessed', 'limitUnknown', { notes: [{ key: 'noNameplate', args: {} }] }) };
-    return worstAnswer(readings.map((reading) => judgeOne(reading, limit, facts)));
+    const voluntary = voluntaryPower(facts);
+    return worstAnswer(readings.map((reading) => judgeOne(reading, limit, voluntary, facts)));
   },
 });
 
-function judgeOne({ opened, field, value, lastDigit, mains, loaded, event }: IdleReading, limit: LimitLine, facts: Facts): Answer {
+function judgeOne(
+  { opened, field, value, lastDigit, mains, loaded, event }: IdleReading,
+  limit: LimitLine,
+  voluntary: readonly LimitLine[],
+  facts: Facts,
+): Answer {
   if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
   if (value === null) return { judgement: undecided('inconclusive', 'unknownValue', { fields: [field] }) };
   if (loaded)
@@ -44,7 +51,7 @@ function judgeOne({ opened, field, value, lastDigit, mains, loaded, event }: Idl
         notes: [{ key: 'otherMains', args: { mains: mains?.value ?? 'notStated' } }],
       }),
     };
-  const own = atMost(value, limit, facts.setting.decision);
+  const own = { ...atMost(value, limit, facts.setting.decision), others: voluntary };
   const notes = [{ key: 'idleAt', args: { exhibit: event.id, mains: mains.value } }];
   // a display that shows 0.0 W cannot tell 0.1 W from nothing
   const digit = uncertainty(value) === null && value.side === undefined ? (lastDigit ?? 0) : 0;
@@ -55,6 +62,13 @@ function judgeOne({ opened, field, value, lastDigit, mains, loaded, event }: Idl
 function isTestMains(volts: number, { bench, setting }: Facts): boolean {
   const wanted = bench.one.setting.market === 'US' ? [setting.nominal.value, AMERICAN_V] : [setting.nominal.value];
   return wanted.some((one) => Math.abs(volts - one) <= SAME_MAINS * one);
+}
+
+/** What makers promised each other for a unit with one output: a line to compare with. */
+function voluntaryPower({ bench, levels }: Facts): LimitLine[] {
+  const nameplate = bench.one.ports.length > 1 ? null : unitNameplate(levels);
+  const cell = nameplate === null ? null : lookUp(promisedPower, nameplate, 'most', 'load/voluntary-idle-power', 'P_0');
+  return cell === null ? [] : [limitLine('voluntary', 'atMost', cell)];
 }
 
 function mostPower({ bench, levels }: Facts): LimitLine | null {

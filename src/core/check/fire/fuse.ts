@@ -4,13 +4,14 @@ import { getCell } from '../../table/look-up.ts';
 import type { StepNode } from '../../trace/step.ts';
 import { exhibitsOf } from '../../working/bench/bench.ts';
 import { type Opened, openValue } from '../../working/bench/open-value.ts';
+import { fuseGates } from '../../working/board/fuse-gates.ts';
 import { type LimitLine, oneOf } from '../decide.ts';
 import { defineCheck, type Subject } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 interface FirstPart extends Subject {
-  readonly boards: readonly { readonly field: string; readonly opened: Opened<string> }[];
+  readonly boards: readonly { readonly field: string; readonly opened: Opened<string>; readonly part: string | undefined }[];
 }
 
 const PROTECTS = ['cartridge', 'wire', 'fusibleResistor'];
@@ -37,23 +38,25 @@ export const fuse = defineCheck<FirstPart>({
     if (noted.length > 0 && noted.every(({ struck }) => struck !== undefined)) return 'struck';
     const boards = noted
       .filter(({ struck }) => struck === undefined)
-      .map((board) => ({ field: `/exhibits/${board.id}/fuse`, opened: openValue<string>(board.fuse) }));
+      .map((board) => ({ field: `/exhibits/${board.id}/fuse`, opened: openValue<string>(board.fuse), part: board.fusePart }));
     return boards.length > 0 ? [{ id: 'mains', about: 'the first part behind the plug', boards }] : 'notLooked';
   },
-  judge: (_facts, { boards }) =>
+  judge: ({ bench }, { boards }) =>
     worstAnswer(
-      boards.map(({ field, opened }) => {
+      boards.map(({ field, opened, part }) => {
         if (opened.state === 'absent')
           return { judgement: oneOf('noFuse', limit, false, [field]), notes: [{ key: 'because', args: { because: opened.because } }] };
         if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
         const breaks = MADE_AS_FUSES.includes(opened.v) ? breaking() : null;
+        const gates = breaks === null ? null : fuseGates(bench, part);
         const notes = [
           ...(breaks === null ? [] : [{ key: 'breakingByLetter', args: breaks.args }]),
+          ...(gates?.notes ?? []),
           { key: 'breakingNotJudged', args: {} },
         ];
         return {
           judgement: oneOf(opened.v, limit, PROTECTS.includes(opened.v), [field]),
-          ...(breaks === null ? {} : { beside: breaks.steps }),
+          ...(breaks === null ? {} : { beside: [...breaks.steps, ...(gates?.steps ?? [])] }),
           notes,
         };
       }),

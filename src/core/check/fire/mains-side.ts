@@ -4,6 +4,7 @@ import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
 import { cite } from '../../source/source.ts';
 import { given } from '../../trace/derived.ts';
 import { openValue } from '../../working/bench/open-value.ts';
+import { impulseStood } from '../../working/board/impulse-stood.ts';
 import { ratingOf } from '../../working/board/part-quantity.ts';
 import { type MainsPart, mainsParts } from '../../working/circuit/mains-parts.ts';
 import type { Facts } from '../../working/facts.ts';
@@ -47,7 +48,7 @@ export const mainsSide = defineCheck<MainsPart>({
   },
   judge: (facts, subject) => {
     if (subject.asks === 'fuse') return judgeFuse(subject);
-    return subject.asks === 'class' ? judgeClass(subject) : judgeRectifier(facts, subject);
+    return subject.asks === 'class' ? judgeClass(facts, subject) : judgeRectifier(facts, subject);
   },
 });
 
@@ -64,7 +65,7 @@ function judgeFuse({ parts, first, found }: MainsPart & { asks: 'fuse' }): Answe
   return { judgement: oneOf(kind.v === 'resistor' ? 'plainResistor' : 'noFuse', fused, false, fields) };
 }
 
-function judgeClass({ part }: MainsPart & { asks: 'class' }): Answer {
+function judgeClass(facts: Facts, { part }: MainsPart & { asks: 'class' }): Answer {
   const field = `/parts/${part.id}/safetyClass`;
   const opened = openValue<string>(part.safetyClass);
   if (opened.state === 'absent')
@@ -72,7 +73,9 @@ function judgeClass({ part }: MainsPart & { asks: 'class' }): Answer {
       judgement: { ...oneOf('ordinaryCapacitor', classX, false, [field]), notes: [{ key: 'because', args: { because: opened.because } }] },
     };
   if (opened.state !== 'read') return { judgement: judgeState(opened, field) };
-  return { judgement: oneOf(opened.v, classX, classX.words!.includes(opened.v), [field]) };
+  const judgement = oneOf(opened.v, classX, classX.words!.includes(opened.v), [field]);
+  const stood = impulseStood(facts, part, opened.v);
+  return stood === null ? { judgement } : { judgement, beside: [stood.volts.step], notes: stood.notes };
 }
 
 function judgeRectifier({ bench, setting }: Facts, { part, crests }: MainsPart & { asks: 'rectifier' }): Answer {

@@ -2,6 +2,9 @@ import type { Port } from '../../evidence/sample.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import { cite } from '../../source/source.ts';
+import { ignitionSource } from '../../table/iec-62368-1/2018/ignition-source.ts';
+import { powerSource } from '../../table/iec-62368-1/2018/power-source.ts';
+import { getCell } from '../../table/look-up.ts';
 import type { Note } from '../../trace/step.ts';
 import { conditionsOf, findCondition } from '../../working/bench/conditions-of.ts';
 import { openValue } from '../../working/bench/open-value.ts';
@@ -68,7 +71,7 @@ function judgeOne(facts: Facts, event: Event): Answer {
     .flatMap(({ value }) => (value === null ? [] : [value]))
     .toSorted((a, b) => b.value - a.value);
   const beside = power === undefined ? [] : [power.step];
-  const notes: Note[] = [enduredNote(facts, event), ...(power === undefined ? [] : [{ key: 'faultPower', args: { power: power.value } }])];
+  const notes: Note[] = [enduredNote(facts, event), ...(power === undefined ? [] : powerNotes(facts, event, power.value))];
   const opened = openValue<string>(event.aftermath);
   if (opened.state === 'read') {
     if (!BORNE.includes(opened.v))
@@ -95,9 +98,33 @@ function judgeOne(facts: Facts, event: Event): Answer {
 }
 
 function enduredNote({ bench }: Facts, event: Event): Note {
+  const time = enduredFor(bench, event);
+  return time === null ? { key: 'enduredNotStated', args: { exhibit: event.id } } : { key: 'endured', args: { exhibit: event.id, time } };
+}
+
+function enduredFor(bench: Facts['bench'], event: Event): number | null {
   const text = findCondition(conditionsOf(bench, event).minutes);
   const time = text === null ? null : parseQuantity(text, 'time');
-  return time === null || isRefusal(time)
-    ? { key: 'enduredNotStated', args: { exhibit: event.id } }
-    : { key: 'endured', args: { exhibit: event.id, time: time.value } };
+  return time === null || isRefusal(time) ? null : time.value;
+}
+
+const IGNITES_AFTER_S = 30; // IEC 62368-1, 6.2.3.2: what a resistive ignition source is read after
+
+/** What is drawn is the most that can reach the fault: against the power that can ignite, and the class of the output as a source. */
+function powerNotes({ bench }: Facts, event: Event, watts: number): Note[] {
+  const time = enduredFor(bench, event);
+  const ignites = getCell(ignitionSource, 'resistive', 'power', 'load/ignition-power', 'P').value;
+  const second = getCell(powerSource, 'second', 'power', 'load/power-source-second', 'P').value;
+  const read = getCell(powerSource, 'second', 'after', 'load/power-source-after', 't').value;
+  const notes: Note[] = [{ key: 'faultPower', args: { power: watts } }];
+  if (watts <= ignites) notes.push({ key: 'faultPowerSmall', args: { line: ignites } });
+  else if (time !== null && time >= IGNITES_AFTER_S) notes.push({ key: 'faultPowerIgnites', args: { line: ignites } });
+  // the worst load only: a shorted output gives little, whatever it gives into a fault half way
+  if (event.what === 'overload' && time !== null && time >= read) notes.push({ key: sourceClass(watts, second), args: { line: second } });
+  return notes;
+}
+
+function sourceClass(watts: number, second: number): string {
+  const first = getCell(powerSource, 'first', 'power', 'load/power-source-first', 'P').value;
+  return watts <= first ? 'powerSourceFirst' : watts <= second ? 'powerSourceSecond' : 'powerSourceThird';
 }

@@ -5,9 +5,11 @@ import type { Derived } from '../../trace/derived.ts';
 import { capacitanceAcross, explainedBy } from '../../working/cold/across-barrier.ts';
 import { type ColdPair, type ColdReading, coldPairs } from '../../working/cold/cold-facts.ts';
 import type { Facts } from '../../working/facts.ts';
+import { strengthLimits } from '../../working/insulation/strength-limits.ts';
 import { atLeast, type LimitLine, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
 import { judgeState } from '../judge-state.ts';
+import { judgeStrength } from '../judge-strength.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
 const BRIDGED_BELOW_OHM = 1000; // a wire, a solder bridge, a failed part: the word for the rung only; house convention
@@ -22,13 +24,21 @@ export const coldInsulation = defineCheck<ColdPair>({
     return pairs.length > 0 ? pairs : 'notLooked';
   },
   judge: (facts, pair) => {
-    const resistances = pair.readings.filter(({ quantity }) => quantity !== 'capacitance');
+    const resistances = pair.readings.filter(({ quantity }) => quantity === 'insulation' || quantity === 'resistance');
     const answers = resistances.map((reading) => judgeReading(facts, pair, reading));
     // a floor or ceiling that leaves the question open says nothing against a reading that settles it
     const settled = answers.some(({ judgement }) => judgement.outcome === 'pass' || judgement.outcome === 'fail');
     const counted = settled ? answers.filter(({ judgement }) => judgement.reason !== 'oneSided') : answers;
-    const answer = counted.length === 0 ? { judgement: undecided('notAssessed', 'notLooked') } : worstAnswer(counted);
-    return withCapacitance(facts, pair, answer);
+    const strength = judgeStrength(pair, strengthLimits(facts.setting, pair.id, null), facts.setting.decision);
+    const all = [...(counted.length === 0 ? [] : [worstAnswer(counted)]), ...strength.answers];
+    const answer: Answer = all.length === 0 ? { judgement: undecided('notAssessed', 'notLooked') } : worstAnswer(all, 'severalThings');
+    if (all.length === 0 && !pair.readings.some((reading) => reading.strength !== undefined)) return withCapacitance(facts, pair, answer);
+    const dressed: Answer = {
+      ...answer,
+      notes: [...(answer.notes ?? []), ...strength.notes],
+      beside: [...(answer.beside ?? []), ...strength.beside],
+    };
+    return withCapacitance(facts, pair, dressed);
   },
 });
 

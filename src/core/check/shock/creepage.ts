@@ -1,6 +1,7 @@
 import { clearanceLimits } from '../../working/insulation/clearance-limits.ts';
+import { coatedLines } from '../../working/insulation/coated-lines.ts';
 import { creepageLimits } from '../../working/insulation/creepage-limits.ts';
-import { peakVoltageOf, workingVoltageOf } from '../../working/insulation/working-voltage-of.ts';
+import { fastPeakOf, peakVoltageOf, workingVoltageOf } from '../../working/insulation/working-voltage-of.ts';
 import { undecided } from '../decide.ts';
 import { defineCheck } from '../define-check.ts';
 import { pairOutside, withBarrier } from '../judge-barrier.ts';
@@ -31,10 +32,15 @@ export const creepage = defineCheck({
           };
         const degree = reading.dirty ? '3' : setting.pollutionDegree.word;
         const key = `${pair.id}${group === 'III' ? '' : `/group-${group.toLowerCase()}`}${reading.dirty ? '/dirty' : ''}`;
-        const clearance = clearanceLimits(setting, key, peakVoltageOf(bench, setting, pair), degree);
+        const peak = peakVoltageOf(bench, setting, pair);
+        const clearance = clearanceLimits(setting, key, peak, degree, fastPeakOf(bench, setting, pair));
         const limits = clearance === null ? null : creepageLimits(key, working.rms, group, degree, clearance);
         if (limits === null || clearance === null) return { judgement: undecided('notAssessed', 'limitUnknown') };
-        const judged = judgePastSlot(pair, reading, { key, degree, creepage: limits, clearance }, setting.decision);
+        const creepage = {
+          ...limits,
+          others: [...limits.others, ...coatedLines(reading, peak, pair.insulation === 'basic', `insulation/${key}`)],
+        };
+        const judged = judgePastSlot(pair, reading, { key, degree, creepage, clearance }, setting.decision);
         const assumed = reading.groupKnown ? [] : [{ key: 'materialAssumed', args: { group } }];
         return { ...judged, notes: [...(judged.notes ?? []), ...assumed, ...surfaceNotes(reading)] };
       }),

@@ -46,7 +46,7 @@ export const partAcrossBarrier = defineCheck<Crossing>({
     if (found.length > 0) return found;
     return sides.has('mains') && (sides.has('output') || sides.has('touchable')) ? 'doesNotApply' : 'notLooked';
   },
-  judge: (_facts, { id, about, parts, towards }): Answer => {
+  judge: (facts, { id, about, parts, towards }): Answer => {
     if (parts.length === 0) return { judgement: oneOf('bridged', isolated, false, []), rung: 'bridgedOrAbsent' };
     const kinds = parts.map(({ kind }) => findRead<string>(kind) ?? '');
     const twoSided = kinds.find((kind) => TWO_SIDED.has(kind));
@@ -60,9 +60,25 @@ export const partAcrossBarrier = defineCheck<Crossing>({
         ),
         notes: [{ key: 'insulationJudgedElsewhere', args: {} }],
       };
-    return judgeBridging({ id, about, parts, towards, farEnd: 'known' });
+    return besideBridging(judgeBridging({ id, about, parts, towards, farEnd: 'known' }), facts, parts);
   },
 });
+
+/** The nets may show the same parts across the barrier that the trace finds: one defect, told twice and counted once. */
+function besideBridging(answer: Answer, { bridging }: Facts, parts: readonly Part[]): Answer {
+  const ids = (of: readonly Part[]): string =>
+    of
+      .map((part) => part.id)
+      .toSorted()
+      .join('+');
+  const same = bridging.find((path) => ids(path.parts) === ids(parts));
+  if (same === undefined || answer.judgement.outcome !== 'fail' || judgeBridging(same).judgement.outcome !== 'fail') return answer;
+  return {
+    ...answer,
+    sameAs: `shock/bridging-part@${same.id}`,
+    notes: [...(answer.notes ?? []), { key: 'samePart', args: { parts: same.about } }],
+  };
+}
 
 function bareOutput({ recognised: { topology } }: CircuitFacts): Crossing[] {
   return topology.isolated === false ? [{ id: 'output', about: 'the output', parts: [], towards: 'reinforced' }] : [];

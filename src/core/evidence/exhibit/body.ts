@@ -17,6 +17,8 @@ export const body = z.strictObject({
       diameter: value(quantity('length')).optional(),
       length: value(quantity('length')).optional(),
       sleeved: value(z.boolean()).optional(),
+      /** From a line or neutral pin to the nearest edge of the face that meets the socket. */
+      toEdge: value(quantity('length')).optional(),
     })
     .optional(),
   /** In front of the face that meets the socket. */

@@ -8,6 +8,7 @@ import { distance } from './distance.ts';
 import { event } from './event.ts';
 import { label } from './label.ts';
 import { photo } from './photo.ts';
+import { residual } from './residual.ts';
 import { ripple } from './ripple.ts';
 import { soak } from './soak.ts';
 import { spots } from './spots.ts';
@@ -27,6 +28,7 @@ export const EXHIBITS = [
   event,
   label,
   photo,
+  residual,
   ripple,
   soak,
   spots,

@@ -9,9 +9,9 @@ export const storedEnergy = defineFormula({
   source: cite('circuit-theory', 'energy of a charged capacitor', 'reasoned'),
   inputs: {
     capacitance: { symbol: 'C', unit: 'F', means: 'bulk capacitance', moves: 'up' },
-    crest: { symbol: 'V_pk', unit: 'V', means: 'crest of the mains', moves: 'up' },
+    crest: { symbol: 'V_pk', unit: 'V', means: 'voltage across them', moves: 'up' },
   },
   output: { symbol: 'E', unit: 'J', means: 'energy that the bulk capacitors can hold' },
-  validity: 'charged to the crest; a converter that corrects its power factor charges higher',
+  validity: 'at most charged to the crest of the mains; a converter that corrects its power factor charges higher',
   compute: ({ capacitance, crest }) => (capacitance * crest * crest) / 2,
 });

@@ -1,3 +1,5 @@
+import { solidInsulation as householdSolidTable } from '../../table/iec-60335-1/2010/solid-insulation.ts';
+import { thinSheet as householdSheet } from '../../table/iec-60335-1/2010/thin-sheet.ts';
 import { solidInsulation } from '../../table/iec-62368-1/2018/solid-insulation.ts';
 import { thinSheet } from '../../table/iec-62368-1/2018/thin-sheet.ts';
 import { getCell } from '../../table/look-up.ts';
@@ -30,7 +32,7 @@ export function throughStrength(stack: StackFacts, a: Winding, b: Winding, passA
       return fixed(2, 2, {
         layers: getCell(thinSheet, 'three or more', 'least', `${id}/solid`, 'n'),
         fields: [`${tape.field}/each`],
-        notes: [{ key: 'solidPiece', args: { thickness: tape.each.at!.value } }],
+        notes: [{ key: 'solidPiece', args: { thickness: tape.each.at!.value } }, ...householdSolid(thick.low)],
       });
     if (covers === 'no') continue;
     const count = tape.layers.at === null ? null : bandOf(tape.layers.at, passAt);
@@ -43,12 +45,21 @@ export function throughStrength(stack: StackFacts, a: Winding, b: Winding, passA
   };
   const count = low === high ? [{ key: 'layersBetween', args: { layers: low } }] : [{ key: 'layersUncertain', args: { least: low } }];
   const tested = low === high && strength.low < strength.high ? [{ key: 'layersNotTested', args: {} }] : [];
+  const household = getCell(householdSheet, 'reinforced', 'layers', 'barrier/household-layers', 'n').value;
+  const fewer = low === high && low < household && strength.high > 1 ? [{ key: 'householdLayers', args: { layers: household } }] : [];
   if (low !== high && notLooked) return open({ ...strength, notLooked, fields, notes: count });
   return fixed(strength.low, strength.high, {
     layers: getCell(thinSheet, rowOf(low), 'least', `${id}/layers`, 'n'),
     fields,
-    notes: [...count, ...tested],
+    notes: [...count, ...tested, ...fewer],
   });
+}
+
+/** What the standard for household appliances asks of one solid piece where this is less. */
+function householdSolid(thicknessM: number): Strength['notes'] {
+  const whole = getCell(householdSolidTable, 'reinforced', 'least', 'barrier/household-solid', 't');
+  const tested = getCell(householdSolidTable, 'reinforced', 'tested', 'barrier/household-solid-tested', 't');
+  return thicknessM >= whole.value ? [] : [{ key: 'householdSolid', args: { whole: whole.value, tested: tested.value } }];
 }
 
 /** Whether a layer lies between the turns of both windings up to their ends. */

@@ -1,4 +1,6 @@
 import type { ExhibitOf } from '../../evidence/case.ts';
+import { derive } from '../../formula/derive.ts';
+import { crestOfTest } from '../../formula/insulation/crest-of-test.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import type { Derived } from '../../trace/derived.ts';
@@ -7,12 +9,14 @@ import { deriveReading } from '../bench/derive-reading.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 
 export interface ColdReading {
-  readonly quantity: 'insulation' | 'resistance' | 'capacitance';
+  readonly quantity: 'insulation' | 'resistance' | 'capacitance' | 'strength';
   readonly field: string;
   readonly opened: Opened<string>;
   readonly value: Derived | null;
   /** At which it was read; null for a plain ohmmeter or when nobody stated it. */
   readonly testVoltage: number | null;
+  /** Of a strength test only; `value` is then its voltage, peak or d.c. */
+  readonly strength?: { readonly outcome: 'held' | 'brokeDown'; readonly lasted: number | null };
 }
 
 /** From the mains to something that can be touched: "line~out-minus". */
@@ -65,6 +69,7 @@ function insulationTowards(bench: Bench, id: string): ColdPair['insulation'] {
 }
 
 function readCold(bench: Bench, exhibit: ExhibitOf<'cold'>): ColdReading {
+  if (exhibit.quantity === 'strength') return readStrength(bench, exhibit);
   const opened: Opened<string> =
     exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
   const field = `/exhibits/${exhibit.id}/value`;
@@ -84,4 +89,22 @@ function readCold(bench: Bench, exhibit: ExhibitOf<'cold'>): ColdReading {
       symbol: role === 'capacitance' ? 'C' : 'R',
     }),
   };
+}
+
+/** What was put across the insulation, as a peak: of an alternating voltage the crest, of a direct one itself. */
+function readStrength(bench: Bench, exhibit: Extract<ExhibitOf<'cold'>, { quantity: 'strength' }>): ColdReading {
+  const opened: Opened<string> =
+    exhibit.struck === undefined ? openValue<string>(exhibit.value) : { state: 'struck', because: exhibit.struck };
+  const field = `/exhibits/${exhibit.id}/value`;
+  const lasted = exhibit.lasted === undefined ? null : parseQuantity(exhibit.lasted, 'time');
+  const strength = { outcome: exhibit.outcome, lasted: lasted === null || isRefusal(lasted) ? null : lasted.value };
+  const common = { quantity: 'strength', field, opened, testVoltage: null, strength } as const;
+  const quantity = opened.state === 'read' ? parseQuantity(opened.v, 'voltage') : null;
+  if (opened.state !== 'read' || quantity === null || isRefusal(quantity)) return { ...common, value: null };
+  const read = deriveReading(
+    bench,
+    { ...quantity, value: Math.abs(quantity.value) },
+    { field, role: 'testVoltage', day: exhibit.day, instrument: opened.read.instrument, symbol: 'U' },
+  );
+  return { ...common, value: exhibit.form === 'dc' ? read : derive(crestOfTest, { rms: read }, `cold/${exhibit.id}/crest`) };
 }

@@ -1,4 +1,6 @@
 import { derive } from '../../formula/derive.ts';
+import { distanceInDegree } from '../../formula/insulation/distance-in-degree.ts';
+import { greaterDistance } from '../../formula/insulation/greater-distance.ts';
 import { greatestPeak } from '../../formula/insulation/greatest-peak.ts';
 import { olderClearance } from '../../formula/insulation/older-clearance.ts';
 import { requiredClearance } from '../../formula/insulation/required-clearance.ts';
@@ -12,9 +14,12 @@ import { ratedImpulseVoltage } from '../../table/iec-60664-1/2007/rated-impulse-
 import { additionalClearance } from '../../table/iec-60950-1/2005/additional-clearance.ts';
 import { clearance as olderByMains } from '../../table/iec-60950-1/2005/clearance.ts';
 import { altitude as altitudeTable } from '../../table/iec-62368-1/2018/altitude.ts';
+import { clearanceHighFrequency } from '../../table/iec-62368-1/2018/clearance-high-frequency.ts';
 import { clearancePeak } from '../../table/iec-62368-1/2018/clearance-peak.ts';
 import { clearanceWithstand } from '../../table/iec-62368-1/2018/clearance-withstand.ts';
-import { findCell, lookUp } from '../../table/look-up.ts';
+import { highFrequencyDegree } from '../../table/iec-62368-1/2018/high-frequency-degree.ts';
+import { withstandTest } from '../../table/iec-62368-1/2018/withstand-test.ts';
+import { findCell, getCell, lookUp } from '../../table/look-up.ts';
 import { type Derived, given } from '../../trace/derived.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 
@@ -23,17 +28,33 @@ export interface DistanceLimits {
   readonly reinforced: Derived;
   /** Other lines, shown and not deciding: what each is, and where it lies. */
   readonly others: readonly { readonly name: string; readonly at: Derived }[];
+  /** Of clearances: impulses (V peak) that a laboratory may put across a shorter gap instead, at sea level. */
+  readonly test?: { readonly basic: Derived | null; readonly reinforced: Derived | null };
 }
 
 /**
  * Required clearance of a pair: the larger of procedure 1 (peak working voltage or temporary overvoltage, table 10) and procedure 2
- * (transients of the mains, table 14), times the factor for altitude. Null when the setting leaves the tables.
+ * (transients of the mains, table 14), times the factor for altitude. A peak above 30 kHz has a table of its own, which is added to procedure 1.
+ * Null when the setting leaves the tables.
  */
-export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Derived | null, degree: string): DistanceLimits | null {
+export function clearanceLimits(
+  setting: SettingFacts,
+  pairId: string,
+  peak: Derived | null,
+  degree: string,
+  fastPeak: Derived | null = null,
+): DistanceLimits | null {
   const at = `insulation/${pairId}/clearance`;
-  const impulse = lookUp(ratedImpulseVoltage, entered(setting), setting.overvoltageCategory.word, 'insulation/rated-impulse', 'V_imp', {
-    category: setting.overvoltageCategory,
-  });
+  const impulse = lookUp(
+    ratedImpulseVoltage,
+    enteredMains(setting),
+    setting.overvoltageCategory.word,
+    'insulation/rated-impulse',
+    'V_imp',
+    {
+      category: setting.overvoltageCategory,
+    },
+  );
   const factor = lookUp(altitudeTable, setting.altitude, 'factor', 'insulation/altitude-factor', 'k_a');
   if (impulse === null || factor === null) return null;
   const overvoltage = derive(temporaryOvervoltage, { mains: setting.nominal }, 'insulation/temporary-overvoltage');
@@ -43,14 +64,29 @@ export function clearanceLimits(setting: SettingFacts, pairId: string, peak: Der
     const byPeakRaw = lookUp(clearancePeak, greatest, column, `${at}/${name}/by-peak`, 'd_1');
     const byTransient = lookUp(clearanceWithstand, impulse, column, `${at}/${name}/by-transient`, 'd_2');
     if (byPeakRaw === null || byTransient === null) return null;
-    const byPeak = standsInTable(clearancePeak, greatest)
+    const slow = standsInTable(clearancePeak, greatest)
       ? byPeakRaw
       : derive(roundUpClearance, { distance: byPeakRaw }, `${at}/${name}/by-peak-rounded`);
+    const fast = fastPeak === null ? undefined : clearanceAboveMains(fastPeak, name, degree, `${at}/${name}`);
+    if (fast === null) return null;
+    const byPeak = fast === undefined ? slow : derive(greaterDistance, { low: slow, high: fast }, `${at}/${name}/by-peak-of-both`);
     return derive(requiredClearance, { byPeak, byTransient, altitude: factor }, `${at}/${name}`);
   };
   const basic = one('B', 'basic');
   const reinforced = one('R', 'reinforced');
-  return basic === null || reinforced === null ? null : { basic, reinforced, others: otherClearances(setting, impulse, peak, at, degree) };
+  if (basic === null || reinforced === null) return null;
+  return { basic, reinforced, others: otherClearances(setting, impulse, peak, at, degree), test: testInstead(impulse, at) };
+}
+
+/** Table 11 with its factor for the pollution degree; null beyond it. */
+function clearanceAboveMains(peak: Derived, name: 'basic' | 'reinforced', degree: string, at: string): Derived | null {
+  const raw = lookUp(clearanceHighFrequency, peak, name, `${at}/by-fast-peak`, 'd_11');
+  if (raw === null) return null;
+  const factor = getCell(highFrequencyDegree, degree, 'factor', 'insulation/fast-degree', 'k');
+  const inDegree = derive(distanceInDegree, { distance: raw, factor }, `${at}/by-fast-peak-in-degree`);
+  return standsInTable(clearanceHighFrequency, peak)
+    ? inDegree
+    : derive(roundUpClearance, { distance: inDegree }, `${at}/by-fast-peak-rounded`);
 }
 
 const JAPANESE_V = 100;
@@ -58,7 +94,7 @@ const ROW_V = 150;
 const SMALL_MAINS_PEAK_V = 210; // of mains to 150 V: above it the older standard adds from a column that was not found
 
 /** Mains of 100 V are judged by the row of 150 V, though the row of 100 V would cover them. */
-function entered(setting: SettingFacts): Derived {
+export function enteredMains(setting: SettingFacts): Derived {
   if (setting.nominal.value !== JAPANESE_V) return setting.nominal;
   return given('constant', ROW_V, 'V', {
     id: 'insulation/mains-row',
@@ -66,6 +102,15 @@ function entered(setting: SettingFacts): Derived {
     symbol: 'U',
     source: cite('iec-62368-1', 'table 12, 100 V systems by the row of 150 V', 'memory'),
   });
+}
+
+/** The impulse test for the rated impulse, and for reinforced insulation for the next one. */
+function testInstead(impulse: Derived, at: string): NonNullable<DistanceLimits['test']> {
+  const next = findCell(nextImpulse, impulse.value, 'next', `${at}/next-impulse`, 'V_next');
+  return {
+    basic: lookUp(withstandTest, impulse, 'test', `${at}/test-basic`, 'U_t'),
+    reinforced: next === null ? null : lookUp(withstandTest, next, 'test', `${at}/test-reinforced`, 'U_t'),
+  };
 }
 
 /** A row that stands in the table is taken as it stands; only interpolated values are rounded. */

@@ -61,6 +61,17 @@ export function peakVoltageOf(bench: Bench, setting: SettingFacts, pair: PairFac
   return measuredVoltage(bench, setting, pair, 'peak')?.greatest ?? null;
 }
 
+const MAINS_TABLES_TO_HZ = 30e3; // IEC 62368-1: above it a table of its own is added
+
+/** The greatest peak read for a pair in a voltage that swings faster than 30 kHz, null where nobody read one. */
+export function fastPeakOf(bench: Bench, setting: SettingFacts, pair: PairFacts): Derived | null {
+  const fast = (exhibit: ExhibitOf<'workingVoltage'>): boolean => {
+    const read = parseQuantity(findRead(exhibit.frequency) ?? '', 'frequency');
+    return !isRefusal(read) && read.value > MAINS_TABLES_TO_HZ;
+  };
+  return measuredVoltage(bench, setting, pair, 'peak', fast)?.greatest ?? null;
+}
+
 const BOTH_WAYS = 2;
 const LOW_MAINS = 0.95; // share of the nominal mains below which a reading says too little of it
 
@@ -69,11 +80,12 @@ function measuredVoltage(
   setting: SettingFacts,
   pair: PairFacts,
   which: 'rms' | 'peak',
+  counts: (exhibit: ExhibitOf<'workingVoltage'>) => boolean = () => true,
 ): { greatest: Derived; ways: ReadonlySet<string> } | null {
   const found: Derived[] = [];
   const ways = new Set<string>();
   for (const exhibit of exhibitsOf(bench, 'workingVoltage')) {
-    if (exhibit.struck !== undefined || !joins(exhibit, pair)) continue;
+    if (exhibit.struck !== undefined || !joins(exhibit, pair) || !counts(exhibit)) continue;
     const opened = openValue(exhibit[which]);
     // behind an isolating or electronic source the output floats with the mains and the reading is near zero: never evidence
     const near = { ...exhibit.under, ...(opened.state === 'read' ? opened.read.under : {}) };

@@ -93,12 +93,12 @@ function companyRun(bench: Bench, levels: readonly LevelFacts[], level: LevelFac
   if (neighbours.some((one) => one === null)) return null;
   const known = neighbours.filter((one) => one !== null);
   const theirs = known.map(({ draws }) => draws);
-  const asked = sum([own, ...theirs], `${at}/asked-together`, 'askedTogether');
+  const asked = sumOfPowers([own, ...theirs], `${at}/asked-together`, 'askedTogether');
   const overdrawn = known.some(({ over }) => over);
   return {
     sweep,
     company: [...new Set(known.map((one) => one.level.port.id))].sort(),
-    measured: sum(
+    measured: sumOfPowers(
       [derive(power, { voltage: level.window!.nominal, current: held }, `${at}/own-power`), ...theirs],
       `${at}/held-together`,
       'heldTogether',
@@ -122,7 +122,8 @@ function watch(bench: Bench, sweep: Sweep, level: LevelFacts): CompanyRun['watch
   return { level, field, opened, voltage };
 }
 
-function sum(parts: readonly Derived[], id: string, name: string): Derived {
+/** Powers added up, as one step. */
+export function sumOfPowers(parts: readonly Derived[], id: string, name: string): Derived {
   const named = Object.fromEntries(parts.map((part, index) => [`p${index + 1}`, part]));
   const each = <T>(of: (key: string) => T): Record<string, T> => Object.fromEntries(Object.keys(named).map((key) => [key, of(key)]));
   return combine(
