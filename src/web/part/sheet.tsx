@@ -7,7 +7,7 @@ import { ListField } from '../field/list-field.tsx';
 import { ObjectFields } from '../field/object-fields.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
-import { addExhibit, listOf } from './new-exhibit.ts';
+import { addExhibit, type CaseReader, listOf } from './new-exhibit.ts';
 import { ReadingTable } from './reading-table.tsx';
 import { RecordTable } from './record-table.tsx';
 
@@ -117,6 +117,7 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
   const [chosen, setChosen] = useState<string | null>(screen[`open-${kind}`] ?? null);
   const items = listOf(store, 'exhibits').filter((item) => item['kind'] === kind);
   const words = EXHIBIT_WORDS[kind] ?? { one: kind, many: kind };
+  const names = tabNames(items, store);
   const current = items.find((item) => item['id'] === chosen) ?? items[0];
   const choose = (id: string): void => {
     setChosen(id);
@@ -129,9 +130,9 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
     <section className="each" aria-label={words.many}>
       <h3>{words.many}</h3>
       <div className="tabs">
-        {items.map((item) => (
+        {items.map((item, at) => (
           <button type="button" key={String(item['id'])} aria-pressed={item === current} onClick={() => choose(String(item['id']))}>
-            {tabName(item)}
+            {names[at]}
           </button>
         ))}
         <button type="button" className="add" onClick={() => choose(addExhibit(store, kind))}>
@@ -224,10 +225,32 @@ function SpotsSheet({ columns, lit }: { columns: readonly string[]; lit: (id: st
   );
 }
 
-function tabName(item: Tree): string {
+/** Each with a number where another before it is called the same. */
+function tabNames(items: readonly Tree[], reader: CaseReader): readonly string[] {
+  const seen = new Map<string, number>();
+  return items.map((item) => {
+    const name = tabName(item, reader);
+    const number = (seen.get(name) ?? 0) + 1;
+    seen.set(name, number);
+    return number === 1 ? name : `${name} ${number}`;
+  });
+}
+
+/** What tells one from the others: what was done, at which output where there are several, on which mains, in which direction. */
+function tabName(item: Tree, reader: CaseReader): string {
+  const text = (value: Json | undefined): string => {
+    const held = typeof value === 'object' && value !== null ? (value as Tree)['v'] : value;
+    return typeof held === 'string' ? held : '';
+  };
   const under = item['under'] as Tree | undefined;
-  const mains = typeof under?.['mains'] === 'string' ? under['mains'] : '';
-  const port = typeof item['port'] === 'string' ? item['port'] : '';
-  const order = item['order'] === 'down' ? ' down' : '';
-  return mains === '' && port === '' ? String(item['id']) : `${[port, mains].filter((part) => part !== '').join(', ')}${order}`;
+  const ports = listOf(reader, 'ports');
+  const port = ports.length < 2 ? undefined : ports.find(({ id }) => id === item['port']);
+  const parts = [
+    text(item['what']) === '' ? '' : choiceWords(text(item['what'])),
+    text(port?.['name'] ?? port?.['id']),
+    text(under?.['mains']),
+    item['kind'] === 'sweep' && item['order'] === 'down' ? choiceWords('down') : '',
+    item['kind'] === 'event' && text(under?.['start']) === 'hot' ? choiceWords('hot') : '',
+  ].filter((part) => part !== '');
+  return parts.length === 0 ? String(item['id']) : parts.join(', ');
 }
