@@ -78,6 +78,7 @@ export const TASK_WORDS: Readonly<Record<string, { readonly title: string; reado
   pinsAfterUnplugging: { title: 'Pins after unplugging', what: 'voltage on the pins' },
   drops: { title: 'Drop it from 1 m, three times', what: 'drops' },
   residual: { title: 'Open, discharge, measure', what: 'residual' },
+  residualLater: { title: 'And once more, a minute later', what: 'residual, a minute later' },
   distance: { title: 'One distance, one way', what: 'distance' },
   firstPart: { title: 'First part behind the plug', what: 'first part' },
   rectifier: { title: 'Which rectifier?', what: 'rectifier' },
@@ -101,6 +102,7 @@ export const OTHER_WORDS: Readonly<Record<string, string>> = {
   offerCurrent: 'current offered',
   ambient: 'ambient',
   minutes: 'minutes at this load',
+  sinceUnplugging: 'time since unplugging',
   inputPower: 'input power',
 };
 
@@ -137,6 +139,7 @@ export const ASK_WORDS: Readonly<Record<string, string>> = {
   capacitor: 'capacitor',
   resistor: 'resistor',
   testFrequency: 'test frequency',
+  across: 'capacitor it was read across',
 };
 
 export const PICK_WORDS: Readonly<Record<string, string>> = {

@@ -69,7 +69,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
   { id: 'pins', measures: ['plugDischarge'], shows: isTouch('pinsAfterUnplugging'), powered: true },
   { id: 'drop', measures: ['enclosure'], shows: (exhibit) => exhibit['kind'] === 'body' && exhibit['drops'] !== undefined },
   { point: 'opening' },
-  { id: 'open', measures: [], shows: () => false, open: 'dead' },
+  { id: 'open', measures: [], shows: isKind('residual'), open: 'dead' },
   {
     id: 'board',
     measures: [

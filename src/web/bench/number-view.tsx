@@ -47,6 +47,7 @@ export function NumberView({
   target,
   above,
   changesFor,
+  onKept,
 }: {
   what: string;
   number: NumberEntry;
@@ -67,6 +68,8 @@ export function NumberView({
   above?: React.ReactNode;
   /** Changes that keep this; a mark comes without text. */
   changesFor: (typed: Typed, given: Given) => readonly Change[];
+  /** What the page itself keeps of it; null when it is taken back. */
+  onKept?: (text: string | null) => void;
 }) {
   const { store } = useOpenPage();
   const { view } = useSnapshot();
@@ -141,7 +144,8 @@ export function NumberView({
     const value = withUnit(text, unit);
     const more = other === undefined || hands.other.trim() === '' ? undefined : withUnit(hands.other, otherUnit);
     const typed = { text: text.trim(), value, otherText: hands.other.trim(), ...(more === undefined ? {} : { other: more }) };
-    hands.keep(changesFor(typed, given(value, more)), 'keep', String(value));
+    hands.keep(changesFor(typed, given(value, more)), 'keep', String(value), () => onKept?.(null));
+    onKept?.(String(value));
     settle();
   };
   const mayMark = canMark && open.length === 0;

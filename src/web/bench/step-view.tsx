@@ -37,7 +37,9 @@ export function StepView({ step }: { step: DayStep }) {
   const point = pointAhead(step.id, view);
   if (hands.filling !== null) return <FillView mark={hands.filling} />;
   if (point !== null) return <BeforeSheet key={point} point={point} />;
-  if (step.open !== undefined && !hands.reachable && !hands.live) return <Shut live={step.open === 'live'} />;
+  // the residual itself is measured at arm's length: it is what opens the rest
+  const isResidual = step.id === 'open' && task?.entry === 'number';
+  if (step.open !== undefined && !hands.reachable && !hands.live && !isResidual) return <Shut live={step.open === 'live'} />;
   if (step.open === 'live' && !hands.live) return <BeforePower asks={task !== null && 'asks' in task ? task.asks : []} />;
   if (step.desk !== undefined) return <AtTheDesk step={step} desk={step.desk} />;
   switch (task?.entry) {
@@ -68,7 +70,7 @@ export function TaskTabs({ step }: { step: DayStep }) {
       {tasks.map((task) => (
         <li key={task.id}>
           <button type="button" aria-current={task === at ? 'step' : undefined} onClick={() => goToTask(task.id)}>
-            {TASK_WORDS[task.id]?.what ?? task.id}
+            {TASK_WORDS[task.id]?.what ?? task.id}{' '}
             {'kept' in task && task.kept(store).length > 0 && (
               <small>
                 {task.kept(store).length} {BENCH_PAGE.keptCount}

@@ -2,6 +2,8 @@ import type { Json } from '../../app/casebook/change.ts';
 import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { PICK_WORDS, TASK_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
+import { listOf } from '../part/new-exhibit.ts';
+import type { CaseStore } from '../state/case-store.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { ActRow, KeepKey } from './act-row.tsx';
 import { AskPanel, ChosenLine, useAskAtHand } from './ask-panel.tsx';
@@ -22,9 +24,13 @@ const WATCHES: Readonly<Record<string, 'outputVoltage' | 'temperature'>> = {
   spotOutside: 'temperature',
 };
 
+/** Readings that the caution above shows too, and that open what is shut: kept there as well. */
+const SHOWN_AT: Readonly<Record<string, string>> = { residual: 'residual-now', residualLater: 'residual-later' };
+
 export function NumberTask({ task }: { task: Extract<Task, { entry: 'number' }> }) {
   const { store } = useOpenPage();
   const { step, live } = useHands();
+  const shownAt = SHOWN_AT[task.id];
   const { what } = TASK_WORDS[task.id] ?? { what: task.id };
   const last = task.kept(store).at(-1);
   return (
@@ -40,8 +46,17 @@ export function NumberTask({ task }: { task: Extract<Task, { entry: 'number' }> 
       takesStates={task.other?.needed !== true}
       target={null}
       changesFor={(_typed, given) => task.keep(store, given)}
+      {...(shownAt === undefined ? {} : { onKept: (text: string | null) => showResidual(store, shownAt, text) })}
     />
   );
+}
+
+/** In the caution too, where it opens what was shut; it stands in the case already. */
+function showResidual(store: CaseStore, at: string, text: string | null): void {
+  store.setScreen(at, text?.replace(/ V$/, '') ?? null);
+  const id = listOf(store, 'exhibits').findLast(({ kind }) => kind === 'residual')?.['id'];
+  const kept = text === null || id === undefined ? null : String(id);
+  store.setScreen('residual-kept', at === 'residual-now' || kept === null ? kept : `${kept}+`);
 }
 
 /** One press answers: what was seen. */

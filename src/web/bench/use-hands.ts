@@ -41,7 +41,8 @@ export interface Hands {
   readonly nextUnit: (key: string, units: readonly string[]) => void;
   readonly trouble: string;
   readonly say: (trouble: string) => void;
-  readonly keep: (changes: readonly Change[], name: 'keep' | 'mark', words: string) => void;
+  /** `onBack`: what else goes when it is taken back. */
+  readonly keep: (changes: readonly Change[], name: 'keep' | 'mark', words: string, onBack?: () => void) => void;
   readonly kept: Kept | null;
   readonly filling: Mark | null;
   readonly fill: (mark: Mark | null) => void;
@@ -131,12 +132,13 @@ export function useMakeHands(): Hands {
     nextUnit: (key, offered) => setUnits((was) => ({ ...was, [key]: ((was[key] ?? 0) + 1) % offered.length })),
     trouble,
     say,
-    keep: (changes, name, words) => {
+    keep: (changes, name, words, onBack) => {
       if (changes.length === 0) return;
       store.change(changes, newItemId(name), { key: name, args: {} });
       if (step?.powered === true) emptyResidual();
       const takeBack = (): void => {
         setKept(null);
+        onBack?.();
         // while the server is away, the entry is taken back by one that waits behind it
         if (waits.current === 0) void store.undo();
         else store.change(invertChanges(changes), newItemId('back'), { key: 'back', args: {} });

@@ -58,6 +58,7 @@ function Keep() {
     store.setScreen('residual-kept', second === null ? made : `${made}+`);
   };
   const done = kept?.endsWith('+') === true;
+  if (kept !== null && !done && second === null) return null; // the first is kept, the second not read yet
   return (
     <p className="resid">
       {kept === null && (
@@ -76,7 +77,7 @@ function Keep() {
       {done ? (
         <span role="status">{CASE_PAGE.keptInTheCase}</span>
       ) : (
-        <button type="button" className="quiet" disabled={kept !== null && second === null} onClick={keep}>
+        <button type="button" className="quiet" onClick={keep}>
           {kept === null ? CASE_PAGE.keepInTheCase : CASE_PAGE.keepTheSecondToo}
         </button>
       )}

@@ -66,7 +66,7 @@ export type Task =
   | (TaskBase & { readonly entry: 'number'; readonly number: NumberEntry; readonly other?: NumberEntry & { readonly needed?: true } })
   | (TaskBase & { readonly entry: 'pick'; readonly picks: readonly PickOption[] })
   | (TaskBase & { readonly entry: 'tries' })
-  | { readonly entry: 'sweep' | 'turns' | 'residual'; readonly id: string };
+  | { readonly entry: 'sweep' | 'turns'; readonly id: string };
 
 export interface PickOption {
   /** Key of its words. */

@@ -4,6 +4,7 @@ import { COLD_TASKS } from './cold-tasks.ts';
 import { SOAK_TASKS, THERMAL_TASKS, WAVEFORM_TASKS } from './heat-tasks.ts';
 import { ADVERTISED_TASKS, EVENT_TASKS, HOT_TASKS, IDLE_TASKS, POWER_UP_TASKS } from './load-tasks.ts';
 import { PART_TASKS, WHOLE_TRANSFORMER_TASKS } from './part-tasks.ts';
+import { RESIDUAL_TASKS } from './residual-tasks.ts';
 import { RIPPLE_TASK } from './ripple-task.ts';
 import type { Task } from './task.ts';
 import { PINS_TASKS, TOUCH_TASKS } from './touch-tasks.ts';
@@ -22,7 +23,7 @@ export const TASKS_OF: Readonly<Record<string, readonly Task[]>> = {
   pins: PINS_TASKS,
   // what the drop may have opened is tried again after it
   drop: [...DROP_TASKS, ...BODY_TASKS.filter(({ id }) => id === 'seamOpens' || id === 'livePartTouchable')],
-  open: [{ id: 'residual', entry: 'residual' }],
+  open: RESIDUAL_TASKS,
   board: [...BOARD_TASKS, ...PART_TASKS],
   thermal: THERMAL_TASKS,
   waveforms: WAVEFORM_TASKS,
