@@ -35,6 +35,22 @@ const NUMBER_THEN_UNIT = /^([+-]?(?:\d{1,3}(?: \d{3})+|\d+)?(?:[.,]\d*)?(?:[eE][
  * ("85 C" is a temperature where a temperature is asked for); without it such a spelling is refused as ambiguous.
  */
 export function parseQuantity(text: string, expected?: Kind): Quantity | Refusal {
+  if (text.length > LONGEST_KEPT) return readQuantity(text, expected);
+  const key = `${expected ?? ''} ${text}`;
+  const known = READ.get(key);
+  if (known !== undefined) return known;
+  const read = readQuantity(text, expected);
+  if (READ.size >= MOST_READ) READ.clear();
+  READ.set(key, read);
+  return read;
+}
+
+/** Texts read before: those of a case are read again at every judgement. */
+const READ = new Map<string, Quantity | Refusal>();
+const MOST_READ = 10_000; // about ten long cases
+const LONGEST_KEPT = 60; // characters
+
+function readQuantity(text: string, expected?: Kind): Quantity | Refusal {
   const clean = normaliseSigns(text).trim();
   const wanted = expected === undefined ? 'a quantity with its unit, such as 4.9 mm' : KIND_IN_WORDS[expected];
   if (clean === '') return refuse('empty', text, wanted);

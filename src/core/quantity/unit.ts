@@ -152,8 +152,11 @@ export const UNITS: readonly Unit[] = [
 /** Prefixes a bench uses. K is accepted as kilo before ohm only, where kelvin cannot be meant. */
 export const PREFIXES: Readonly<Record<string, number>> = { p: 1e-12, n: 1e-9, µ: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 };
 
+const ASCII = /^[\x20-\x7e]*$/; // nothing to write otherwise
+
 /** One spelling for the signs that keyboards and files write in several ways. */
 export function normaliseSigns(text: string): string {
+  if (ASCII.test(text)) return text;
   return text
     .normalize('NFC')
     .replaceAll('\u03bc', 'µ') // Greek mu

@@ -49,18 +49,13 @@ export function lookUp(
   choices: Readonly<Record<string, Chosen>> = {},
 ): Derived | null {
   const spec = table.columns[column];
-  const index = Object.keys(table.columns).indexOf(column);
   if (spec === undefined) throw new Error(`${table.id} has no column ${column}`);
   if (table.key.si !== key.unit) throw new Error(`${table.id} is entered with ${table.key.si}, not ${key.unit}`);
-  const rows = table.rows.map((row) => ({
-    key: toSi(row[0] as number, table.key.factor),
-    cell: (row[index + 1] as number | null | undefined) ?? null,
-  }));
+  const { rows, moves } = columnOf(table, column);
   if (find(table, rows, key.value) === null) return null;
   const last = rows.at(-1)!.key;
   const inside = (value: number): number => Math.min(Math.max(value, 0), last);
   const rowOf = (value: number): number => rows.findIndex((row) => row.key >= inside(value));
-  const moves = directionOf(rows);
   // a row taken whole does not move with its key, but a key of unknown doubt may belong to another row
   const still = uncertaintyOf(key.form) === null ? UNKNOWN_STAYS_UNKNOWN : 0;
   return combine(
@@ -91,6 +86,29 @@ export function lookUp(
 }
 
 const UNKNOWN_STAYS_UNKNOWN = 1e-12; // a slope too small to move a value, enough to keep the leaf in its form
+
+interface Column {
+  /** Keys and cells in SI. */
+  readonly rows: readonly { readonly key: number; readonly cell: number | null }[];
+  readonly moves: 'up' | 'down' | null;
+}
+
+const COLUMNS = new WeakMap<PublishedTable, Map<string, Column>>(); // a table never changes
+
+function columnOf(table: PublishedTable, column: string): Column {
+  const columns = COLUMNS.get(table) ?? new Map<string, Column>();
+  COLUMNS.set(table, columns);
+  const known = columns.get(column);
+  if (known !== undefined) return known;
+  const index = Object.keys(table.columns).indexOf(column);
+  const rows = table.rows.map((row) => ({
+    key: toSi(row[0] as number, table.key.factor),
+    cell: (row[index + 1] as number | null | undefined) ?? null,
+  }));
+  const made = { rows, moves: directionOf(rows) };
+  columns.set(column, made);
+  return made;
+}
 
 /** Whether the cells of a column rise or fall with the key, over the whole table; null when they do both. */
 function directionOf(rows: readonly { cell: number | null }[]): 'up' | 'down' | null {

@@ -77,8 +77,11 @@ function slope<Name extends string>(
   const u = uncertaintyOf(input.form);
   const x = plain[name];
   const h = u !== null && u > 0 ? u * STEP_SHARE : Math.max(Math.abs(x), 1) * BLIND_STEP;
-  const up = compute({ ...plain, [name]: x + h });
-  const down = compute({ ...plain, [name]: x - h });
+  const moved: Record<Name, number> = { ...plain };
+  moved[name] = x + h;
+  const up = compute(moved);
+  moved[name] = x - h;
+  const down = compute(moved);
   if (Number.isFinite(up) && Number.isFinite(down)) return (up - down) / (2 * h);
   const here = compute(plain);
   return Number.isFinite(up) ? (up - here) / h : Number.isFinite(down) ? (here - down) / h : 0;

@@ -41,13 +41,15 @@ export function addForms(parts: readonly { form: Form; factor: number }[]): Form
  */
 export function uncertaintyOf(form: Form): number | null {
   let variance = 0;
-  const terms = [...form.values()].filter((term) => term.c !== 0);
-  for (const { leaf, c } of terms) {
+  let anyCorrelated = false;
+  for (const { leaf, c } of form.values()) {
+    if (c === 0) continue;
     if (leaf.u === null) return null;
     variance += c * c * leaf.u * leaf.u;
+    anyCorrelated ||= leaf.correlated !== undefined;
   }
-  for (const { leaf, c } of terms) {
-    if (leaf.correlated === undefined) continue;
+  for (const { leaf, c } of anyCorrelated ? form.values() : []) {
+    if (c === 0 || leaf.correlated === undefined) continue;
     for (const [otherId, r] of leaf.correlated) {
       const other = otherId > leaf.id ? form.get(otherId) : undefined; // each pair once
       if (other !== undefined) variance += 2 * c * other.c * (leaf.u ?? 0) * (other.leaf.u ?? 0) * r;

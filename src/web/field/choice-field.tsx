@@ -3,7 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useStanding } from '../state/use-case.ts';
 
 const FEW = 5; // as many stand side by side
 
@@ -17,8 +17,7 @@ export function ChoiceField(props: {
   options: readonly (string | number)[];
 }) {
   const { place, label, shown, required, blank, options } = props;
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const id = useId();
   const value = store.valueAt(place);
   const choose = (next: string | number | undefined): void =>

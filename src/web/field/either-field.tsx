@@ -3,7 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useStanding } from '../state/use-case.ts';
 import { Field } from './field.tsx';
 
 /**
@@ -11,8 +11,7 @@ import { Field } from './field.tsx';
  * own entry.
  */
 export function EitherField({ place, label, shown, of }: { place: string; label: string; shown: boolean; of: readonly FormNode[] }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const id = useId();
   const value = store.valueAt(place);
   const ways = of.flatMap(waysOf);

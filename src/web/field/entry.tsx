@@ -4,7 +4,7 @@ import { draftWords } from '../../present/words/draft-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { remarksOn } from '../state/remarks-on.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useChosen, useStanding } from '../state/use-case.ts';
 
 export interface EntryProps {
   readonly place: string;
@@ -27,8 +27,8 @@ export interface EntryProps {
 /** A text at a place of the case: kept at every key, also when it cannot be read; what is wrong is said under it in one sentence. */
 export function Entry(props: EntryProps) {
   const { place, label, shown = true, example, required = false, blank, understand, onState, parse, rows } = props;
-  const { store } = useOpenPage();
-  const snapshot = useSnapshot();
+  const store = useStanding();
+  const conflict = useChosen(({ conflicts }) => conflicts.find(({ at }) => at === place));
   const id = useId();
   const step = useRef('');
   const [typed, setTyped] = useState<string | null>(null);
@@ -36,9 +36,9 @@ export function Entry(props: EntryProps) {
   const draft = store.draftAt(place);
   const kept = draft?.text ?? (value === undefined || typeof value === 'object' ? '' : String(value));
   const text = typed ?? kept;
-  const conflict = snapshot.conflicts.find(({ at }) => at === place);
   const wrong = draft !== undefined && (typed === null || typed === draft.text) ? draftWords(draft) : null;
-  const remark = wrong === null && conflict === undefined ? remarksOn(place, snapshot.view.warnings) : '';
+  const remarks = useChosen(({ view }) => remarksOn(place, view.warnings));
+  const remark = wrong === null && conflict === undefined ? remarks : '';
   const understood = wrong === null && text !== '' && understand !== undefined ? understand(text) : null;
   const isState = (entered: string): boolean => onState !== undefined && (entered === '-' || entered === '?');
   const write = (entered: string): void => {

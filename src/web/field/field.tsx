@@ -1,8 +1,8 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords, EXAMPLES, memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useOpenPage, useStanding } from '../state/use-case.ts';
 import { blankOf } from './blank-of.ts';
 import { ChoiceField } from './choice-field.tsx';
 import { EitherField } from './either-field.tsx';
@@ -25,8 +25,10 @@ export interface FieldProps {
   readonly onState?: (state: 'absent' | 'unknown') => void;
 }
 
-/** One place of the case, drawn as what can stand there. */
-export function Field({ node, place, label, shown = true, required = false, blank, onState }: FieldProps) {
+/** One place of the case, drawn as what can stand there; drawn again only when that changes. */
+export const Field = memo(FieldOf);
+
+function FieldOf({ node, place, label, shown = true, required = false, blank, onState }: FieldProps) {
   const shared = {
     place,
     label,
@@ -99,8 +101,7 @@ function numberOrText(text: string): number | string {
 
 /** What is not entered by hand. */
 function Told({ place, label, shown }: FieldProps | { place: string; label: string; shown: boolean }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   return (
     <div className="entry">
       {shown === true && <span className="label">{label}</span>}
@@ -111,8 +112,7 @@ function Told({ place, label, shown }: FieldProps | { place: string; label: stri
 
 /** Two or three values that belong together: between which conductors, length by width by height. */
 function PairField({ place, label, shown, of }: { place: string; label: string; shown: boolean; of: readonly FormNode[] }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const value = store.valueAt(place);
   if (!Array.isArray(value)) {
     const start = (): void =>
@@ -150,8 +150,7 @@ function PairField({ place, label, shown, of }: { place: string; label: string; 
 
 /** Which kind of thing stands here decides what can be entered; changing the kind keeps what both kinds have. */
 function VariantFields({ node, place }: { node: Extract<FormNode, { is: 'variants' }>; place: string }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const value = store.valueAt(place) as Readonly<Record<string, Json>> | undefined;
   const kind = String(value?.[node.by] ?? '');
   const of = node.of[kind];

@@ -1,12 +1,11 @@
 import { useId } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useStanding } from '../state/use-case.ts';
 
 /** Yes, no, or not said. */
 export function FlagField({ place, label, shown, blank }: { place: string; label: string; shown: boolean; blank?: Json }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const id = useId();
   const value = store.valueAt(place);
   const set = (next: boolean): void =>

@@ -4,15 +4,14 @@ import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { newItemId } from '../state/place-parts.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useStanding } from '../state/use-case.ts';
 import { blankOf } from './blank-of.ts';
 import { Field } from './field.tsx';
 import { ObjectFields } from './object-fields.tsx';
 
 /** Several of a kind: items with ids one below the other, single words and references side by side. */
 export function ListField({ place, label, node }: { place: string; label: string; node: Extract<FormNode, { is: 'list' }> }) {
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const value = store.valueAt(place);
   const items = Array.isArray(value) ? (value as readonly Json[]) : [];
   const add = (kind?: string): void => {
@@ -71,7 +70,7 @@ export function ListField({ place, label, node }: { place: string; label: string
 
 /** Of an item that does not count yet: what it still needs. */
 export function Lacking({ place }: { place: string }) {
-  const { store } = useOpenPage();
+  const store = useStanding();
   const draft = store.draftAt(place);
   return draft?.item === undefined ? null : <p className="lacking">{lackingWords(draft)}</p>;
 }

@@ -3,7 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { LIST_WORDS } from '../../present/words/page-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { idFromName, newItemId } from '../state/place-parts.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useStanding } from '../state/use-case.ts';
 
 type Tree = Readonly<Record<string, Json>>;
 
@@ -12,8 +12,7 @@ const NEW = '+new';
 /** Which conductor, output, part, place ... of this case; one that is not there yet is named here and joins its list. */
 export function ReferenceField(props: { place: string; label: string; shown: boolean; required: boolean; blank?: Json; list: string }) {
   const { place, label, shown, required, blank, list } = props;
-  const { store } = useOpenPage();
-  useSnapshot();
+  const store = useStanding();
   const id = useId();
   const [naming, setNaming] = useState(false);
   const value = store.valueAt(place);

@@ -3,7 +3,7 @@ import type { Json } from '../../app/casebook/change.ts';
 import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { STATE_CHOICES } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useOpenPage, useStanding } from '../state/use-case.ts';
 import { Entry } from './entry.tsx';
 import { Field } from './field.tsx';
 import { ObjectFields } from './object-fields.tsx';
@@ -24,8 +24,8 @@ type Tree = Readonly<Record<string, Json>>;
 
 /** A value in one of its states: a reading with what goes with it, or that there is none and why. */
 export function ValueField({ place, label, shown, required, of, states }: Props) {
-  const { store, form } = useOpenPage();
-  useSnapshot();
+  const { form } = useOpenPage();
+  const store = useStanding();
   const [more, setMore] = useState(false);
   const value = store.valueAt(place);
   const tree = typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Tree) : null;

@@ -13,7 +13,7 @@ import { layerOfPlace, selectedKey } from '../stack/selected-layer.ts';
 import type { CaseStore } from '../state/case-store.ts';
 import { idFromAnchor } from '../state/place-parts.ts';
 import { go, toBenchPath, toCasePath } from '../state/route.ts';
-import { CaseContext, type OpenPage } from '../state/use-case.ts';
+import { CaseContext, type OpenPage, useStanding } from '../state/use-case.ts';
 import { useKeys } from '../state/use-keys.ts';
 import { useOpenedCase } from '../state/use-opened-case.ts';
 import { ChapterPage } from './chapter-page.tsx';
@@ -42,12 +42,12 @@ export function CasePage({ id, chapter }: { id: string; chapter: string }) {
 }
 
 function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms; chapter: string }) {
-  const snapshot = useSyncExternalStore(store.subscribe, store.get);
+  const view = useSyncExternalStore(store.subscribe, () => store.get().view);
+  const { id } = store.get();
   const [origin, setOrigin] = useState<string | null>(null);
   const [selected, setSelected] = useState<string | null>(null);
   const [finding, setFinding] = useState(false);
   const [cameFrom, setCameFrom] = useState<HTMLElement | null>(null);
-  const { view, id } = snapshot;
   const rows = view.groups.flatMap(({ checks }) => checks.map(({ lead }) => lead));
   const openOrigin = useCallback((step: string, from?: HTMLElement | null): void => {
     setOrigin((open) => {
@@ -119,14 +119,7 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
           {CASE_PAGE.toTheVerdict}
         </a>
         <header className="top">
-          <div className="crumb">
-            <Sign />
-            <Link to="/">{CASE_PAGE.casebook}</Link> <span className="u">/</span> <h1>{name}</h1>
-            <span className="u">
-              {CASE_PAGE.sample} {String((store.valueAt('/case/sample') as string | undefined) ?? '')}
-            </span>
-            {store.valueAt('/case/invented') === true && <span className="invented">{CASE_PAGE.inventedData}</span>}
-          </div>
+          <Crumb id={id} />
           <div className="r">
             <SavedState />
             <button type="button" className="btn" onClick={() => setFinding(true)}>
@@ -161,6 +154,22 @@ function OpenCasePage({ store, form, chapter }: { store: CaseStore; form: Forms;
         {finding && <FindList onClose={() => setFinding(false)} onFinding={setSelected} />}
       </div>
     </CaseContext.Provider>
+  );
+}
+
+/** Which case this is, as it is being typed. */
+function Crumb({ id }: { id: string }) {
+  const store = useStanding();
+  return (
+    <div className="crumb">
+      <Sign />
+      <Link to="/">{CASE_PAGE.casebook}</Link> <span className="u">/</span>{' '}
+      <h1>{String((store.valueAt('/case/product/name') as string | undefined) ?? id)}</h1>
+      <span className="u">
+        {CASE_PAGE.sample} {String((store.valueAt('/case/sample') as string | undefined) ?? '')}
+      </span>
+      {store.valueAt('/case/invented') === true && <span className="invented">{CASE_PAGE.inventedData}</span>}
+    </div>
   );
 }
 

@@ -7,7 +7,7 @@ import { Pictures } from '../part/pictures.tsx';
 import { RawHtml } from '../part/raw-html.tsx';
 import { SheetView } from '../part/sheet.tsx';
 import { TransformerChapter } from '../stack/transformer-chapter.tsx';
-import { useSnapshot } from '../state/use-case.ts';
+import { useChosen } from '../state/use-case.ts';
 import { SHEETS } from './chapter-sheets.ts';
 
 /** One chapter: evidence on the left, its picture on the right, worked numbers below, and where a number comes from in place. */
@@ -22,7 +22,7 @@ export function ChapterPage({
   setOrigin: (step: string | null) => void;
   selected: string | null;
 }) {
-  const { view } = useSnapshot();
+  const view = useChosen((snapshot) => snapshot.view);
   const row = view.rows.find(({ id }) => id === selected);
   const lit = useMemo(() => litRows(row?.fields ?? []), [row]);
   const { bring, findings } = chapter;
@@ -56,7 +56,7 @@ export function ChapterPage({
 
 /** Checks that this chapter would feed, hatched. */
 function Unfed({ findings }: { findings: readonly string[] }) {
-  const { view } = useSnapshot();
+  const view = useChosen((snapshot) => snapshot.view);
   const rows = view.rows.filter(({ id, outcome }) => findings.includes(id) && outcome === 'notAssessed');
   return (
     <ul className="unfed" aria-label="Checks that wait for this evidence">

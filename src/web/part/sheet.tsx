@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords, EXHIBIT_WORDS, LIST_WORDS } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
@@ -25,7 +25,9 @@ export type Sheet =
   /** Spot readings: conditions, then a row for each place. */
   | { readonly lay: 'spots'; readonly columns: readonly string[] };
 
-export function SheetView({ sheet, lit }: { sheet: Sheet; lit: (id: string) => ReadonlySet<string> }) {
+export const SheetView = memo(SheetOf);
+
+function SheetOf({ sheet, lit }: { sheet: Sheet; lit: (id: string) => ReadonlySet<string> }) {
   switch (sheet.lay) {
     case 'rows':
       return <RowsSheet kind={sheet.kind} columns={sheet.columns} lit={lit('')} />;

@@ -1,14 +1,15 @@
-import { useEffect, useState } from 'react';
+import { memo, useEffect, useState } from 'react';
 import { toAnchor } from '../../present/markup/anchor.ts';
 import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { FindingRow } from '../../present/workspace/finding-row.ts';
 import type { GroupedCheck } from '../../present/workspace/workspace-view.ts';
-import { useOpenPage, useSnapshot } from '../state/use-case.ts';
+import { useChosen, useOpenPage } from '../state/use-case.ts';
 import { RawHtml } from './raw-html.tsx';
 
 /** Both words and every finding, always in view. On a narrow page the two words stay and the findings open over the page. */
 export function VerdictColumn({ selected, onSelect }: { selected: string | null; onSelect: (id: string | null) => void }) {
-  const { view, moved } = useSnapshot();
+  const view = useChosen((snapshot) => snapshot.view);
+  const moved = useChosen((snapshot) => snapshot.moved);
   const [open, setOpen] = useState(false);
   const rows = new Map(view.rows.map((row) => [row.id, row]));
   return (
@@ -82,7 +83,7 @@ function Check({ check, rows, ...selecting }: { check: GroupedCheck; rows: Reado
   const row = rows.get(check.lead);
   if (row === undefined) return null;
   return (
-    <Row
+    <SettledRow
       row={row}
       others={check.others.flatMap((id) => rows.get(id) ?? [])}
       isSelected={selecting.selected === check.lead || check.others.includes(selecting.selected ?? '')}
@@ -91,7 +92,16 @@ function Check({ check, rows, ...selecting }: { check: GroupedCheck; rows: Reado
   );
 }
 
-function Row(props: { row: FindingRow; others: readonly FindingRow[]; isSelected: boolean } & Selecting) {
+type RowProps = { row: FindingRow; others: readonly FindingRow[]; isSelected: boolean } & Selecting;
+
+/** Drawn again only when its finding moved or moved last, when it is opened or closed, and while it is open. */
+const SettledRow = memo(Row, (before: RowProps, now: RowProps) => {
+  const isOpen = before.isSelected || now.isSelected;
+  const sameMark = before.moved.has(before.row.id) === now.moved.has(now.row.id);
+  return !isOpen && sameMark && before.row === now.row && before.onSelect === now.onSelect && before.others.length === now.others.length;
+});
+
+function Row(props: RowProps) {
   const { row, others, isSelected, onSelect, moved } = props;
   return (
     <li id={toAnchor('finding', row.id)} className={`row${isSelected ? ' on' : ''}${moved.has(row.id) ? ' moved' : ''}`}>

@@ -1,4 +1,5 @@
 import type { Port } from '../../evidence/sample.ts';
+import { recall } from '../../recall/recall.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { type Bench, exhibitsOf, nameOf } from '../bench/bench.ts';
 import { deriveTyped } from '../bench/derive-reading.ts';
@@ -34,7 +35,7 @@ export interface LevelFacts {
 }
 
 export function levelFacts(bench: Bench, setting: SettingFacts): LevelFacts[] {
-  const all = exhibitsOf(bench, 'sweep').map((exhibit) => readSweep(bench, exhibit));
+  const all = exhibitsOf(bench, 'sweep').map((exhibit) => recall(readSweep, bench, exhibit));
   const inCompany = (sweep: Sweep): boolean => companyOf(bench, sweep.exhibit, sweep.port) !== '';
   const sweeps = all.filter(({ exhibit }) => exhibit.struck === undefined);
   return bench.one.ports.flatMap((port) =>
