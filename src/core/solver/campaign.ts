@@ -21,7 +21,7 @@ export interface CampaignPlan {
   readonly body: string | null;
   /** Length of one look; whole periods of the mains where there is mains. */
   readonly windowS: number;
-  /** Longest time simulated after a fault, and before it to settle. */
+  /** Longest time simulated after a fault, and before it to settle; never more than 300 ms. */
   readonly mostS: number;
   readonly most: SolverRequest['most'];
 }
@@ -49,6 +49,11 @@ export interface FaultResult {
   } | null;
   /** Change of the output per second at the end of a run that still moved, volts. */
   readonly slopeVPerS: number | null;
+  /**
+   * Where such a motion ends when it goes on dying as it did between the last three looks, volts; null where it does not die, and for a run
+   * that settled or was ended.
+   */
+  readonly boundV: number | null;
   readonly findings: readonly RunFinding[];
   readonly balanced: boolean;
 }
@@ -59,6 +64,8 @@ const ALIKE = { volts: 0.002, watts: 0.02 } as const;
 const KEPT = 0.05;
 const RUNAWAY = 1.1;
 const DEAD = 0.1;
+/** What has not settled after this time is still moving, seconds: some mains periods beyond a hiccup. House choice. */
+const LONGEST_LOOK_S = 0.3;
 /** Starts in the run after which a unit is said to hiccup. */
 const HICCUPS = 2;
 
@@ -107,12 +114,27 @@ function alike(plan: CampaignPlan, one: Look, other: Look): boolean {
   );
 }
 
+interface Looks {
+  readonly looks: Look[];
+  readonly outcome: Outcome;
+  readonly settled: boolean;
+  readonly aboveS: number;
+}
+
 /** Looks on until two looks in a row are alike, the run ends by itself, or the time is over. */
-function lookOn(plan: CampaignPlan, request: SolverRequest): { looks: Look[]; outcome: Outcome; settled: boolean; aboveS: number } {
+function lookOn(plan: CampaignPlan, request: SolverRequest): Looks {
   const run = new Run(request);
+  try {
+    return lookAtRun(plan, request, run);
+  } finally {
+    run.release();
+  }
+}
+
+function lookAtRun(plan: CampaignPlan, request: SolverRequest, run: Run): Looks {
   const looks: Look[] = [];
   let outcome: Outcome = 'completed';
-  const windows = Math.max(2, Math.ceil(plan.mostS / plan.windowS));
+  const windows = Math.max(2, Math.ceil(Math.min(plan.mostS, LONGEST_LOOK_S) / plan.windowS));
   for (let index = 0; index < windows; index += 1) {
     const begin = run.tick;
     outcome = run.forward(plan.windowS, 0);
@@ -184,9 +206,21 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
           }
         : null,
     slopeVPerS: !settled && before && after ? (after.mean - before.mean) / plan.windowS : null,
+    boundV: state === 'stillMoving' ? endOfMotion(looks.slice(-3).map(({ out }) => out?.mean ?? Number.NaN)) : null,
     findings: last.result.findings,
     balanced: looks.every(({ result }) => result.energy.balanced),
   };
+}
+
+/**
+ * Where three values at equal distances in time lead when their differences keep falling in the same ratio: a geometric series (Aitken's
+ * extrapolation, any text of numerical analysis). Null when they do not fall.
+ */
+export function endOfMotion(means: readonly number[]): number | null {
+  const [first, second, third] = means;
+  if (first === undefined || second === undefined || third === undefined) return null;
+  const ratio = (third - second) / (second - first);
+  return ratio > 0 && ratio < 1 ? third + ((third - second) * ratio) / (1 - ratio) : null;
 }
 
 /** Order of badness of a state. */

@@ -42,6 +42,7 @@ function rectifier(id: string, parts: readonly Part[], between: readonly [string
     ],
     power: { ref: 'V1', of: '-I(VV1)*V(vV1)', goal: 0.005 },
     more: [],
+    memory: {},
   };
 }
 
