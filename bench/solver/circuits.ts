@@ -107,8 +107,8 @@ function oscillating([id]: readonly [string, Start], choice: Parameters<typeof s
     id,
     start: {},
     described: selfOscillating(choice),
-    fromS: 2e-3,
-    stopS: 4e-3,
+    fromS: 6e-3,
+    stopS: 8e-3,
     compared: comparisons('collector', SELF_OSCILLATING),
     power: { ref: 'V1', of: `-I(VV1)*${choice?.inputV ?? 325}`, goal: SELF_OSCILLATING.power },
     more: TRANSISTOR_CARDS,
@@ -133,8 +133,8 @@ export const CIRCUITS: Readonly<Record<string, (of: readonly [id: string, start:
     controlled(of, () => adapter({ input: { rmsV: 230, hertz: 50, bulkV: 300 } }), { fromS: 7e-3, stopS: 12e-3 }),
   'hiccup on a shorted output': (of) =>
     controlled(of, hiccuping, { fromS: 0, stopS: 5e-3, goals: BURST, counts: ['starts'], at: { C3: 13 } }),
-  'valley switching, full load': (of) => controlled(of, () => valleyAdapter(), { fromS: 2e-3, stopS: 3e-3, counts: ['pulses'] }),
-  'valley switching, half load': (of) => controlled(of, () => valleyAdapter(5), { fromS: 2e-3, stopS: 3e-3, counts: ['pulses'] }),
+  'valley switching, full load': (of) => controlled(of, () => valleyAdapter(), { ...LAST_MS, counts: ['pulses'] }),
+  'valley switching, half load': (of) => controlled(of, () => valleyAdapter(5), { ...LAST_MS, counts: ['pulses'] }),
   'primary side, 1.25 A': (of) =>
     controlled(of, () => primarySideAdapter(), { fromS: 2e-3, stopS: 3e-3, settlesS: 0.1, counts: ['pulses'] }),
   'primary side, 0.1 A': (of) =>

@@ -6,9 +6,14 @@ import type { Controller, PeakCurrentLaw, PrimarySideLaw, ValleyLaw } from '../.
  */
 type Net = (net: string) => string;
 const MICRO = 1e6;
-/** A short high pass behind a state: each rise puts a charge of RC volt seconds on its positive part. */
-const RISE = { ohms: 1e3, farads: 1e-9 } as const;
-const rate = (state: string): string => `V(r${state})/${RISE.ohms * RISE.farads}`;
+/**
+ * A short high pass behind a state: each rise puts a charge of RC volt seconds on its positive part, if the state stays up for longer; a
+ * pulse lasts no longer than a microsecond or two.
+ */
+const RISE = { ohms: 1e3, stateF: 1e-9, pulseF: 20e-12 } as const;
+type Counted = 'ben' | 'uv' | 'q';
+const riseF = (state: Counted): number => (state === 'q' ? RISE.pulseF : RISE.stateF);
+const rate = (state: Counted): string => `V(r${state})/${RISE.ohms * riseF(state)}`;
 /** Averages of these are how often in a second a burst or a start begins, or a pulse. */
 export const RATES = { bursts: rate('ben'), starts: rate('uv'), pulses: rate('q') } as const;
 
@@ -56,9 +61,9 @@ const latch = (q: string, g: string): string[] => [
   `Bq ${g} ${q} I=(0.5+0.5*tanh(20*(V(${q},${g})-0.5))-V(${q},${g}))/1k`,
 ];
 
-const counted = (net: string, state: string, g: string): string[] => [
+const counted = (net: string, state: Counted, g: string): string[] => [
   `Bc${state} c${state} ${g} V=V(${net},${g})`,
-  `Ch${state} c${state} h${state} ${RISE.farads} IC=0`,
+  `Ch${state} c${state} h${state} ${riseF(state)} IC=0`,
   `Rh${state} h${state} ${g} ${RISE.ohms}`,
   `Br${state} r${state} 0 V=max(0,V(h${state},${g}))`,
 ];

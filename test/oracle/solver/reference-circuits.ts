@@ -50,6 +50,8 @@ const oscillating: BenchCircuit = {
   ...CIRCUITS['self-oscillating']!(['self-oscillating', {}]),
   described: selfOscillating(),
   more: TRANSISTOR_CARDS,
+  fromS: 2e-3,
+  stopS: 4e-3,
 };
 
 export const SHORT_CIRCUITS: readonly BenchCircuit[] = [
