@@ -150,8 +150,11 @@ describe('a fault after which the output falls for seconds', () => {
     expect(result.slopeVPerS! / (((-9.1 + 0.909) / TAU_S) * Math.exp(-0.025 / TAU_S))).toBeCloseTo(1, 2);
     expect(result.boundV!).toBeCloseTo(10 / 11, 3);
   });
-  it('is looked at for 300 ms and no longer, however long a campaign would wait', () =>
-    expect(runFault({ ...plan, mostS: 10 }, { load: 'full', fault }, start).simulatedS).toBeCloseTo(0.3, 6));
+  it('is looked at for 300 ms at most, however long a campaign would wait', () => {
+    const { simulatedS } = runFault({ ...plan, mostS: 10 }, { load: 'full', fault }, start);
+    expect(simulatedS).toBeLessThanOrEqual(0.3);
+    expect(simulatedS).toBeGreaterThan(0.25);
+  });
 });
 
 describe('the list of faults', () => {
