@@ -26,6 +26,11 @@ export interface AdapterChoice {
   readonly input?: { readonly dcV: number } | { readonly rmsV: number; readonly hertz: number; readonly bulkV: number };
   readonly loadOhms?: number;
   readonly law?: Partial<Extract<ControlLaw, { type: 'peakCurrent' }>>;
+  /** Another law altogether. */
+  readonly control?: ControlLaw;
+  /** Capacitor of the controller's supply, and the resistor that starts it. */
+  readonly supplyF?: number;
+  readonly startOhms?: number;
   readonly outputV?: number;
   readonly y?: number;
   readonly lockout?: { readonly startV: number; readonly stopV: number; readonly idleA: number; readonly runningA: number };
@@ -96,8 +101,8 @@ export function adapter(choice: AdapterChoice = {}): Described {
   junctions['Q1'] = 'bridge';
   resistor('R3', 'sense', 'common', 1);
   diode('D7', 'aux', 'supply', 'signal', 8e-12);
-  capacitor('C3', 'supply', 'common', 4.7e-6, 0.5, 14);
-  resistor('R4', 'bulk', 'supply', 2e6);
+  capacitor('C3', 'supply', 'common', choice.supplyF ?? 4.7e-6, 0.5, 14);
+  resistor('R4', 'bulk', 'supply', choice.startOhms ?? 2e6);
   parts.push({ kind: 'dcSource', ref: 'V2', pins: ['five', 'common'], volts: 5, ohms: 1 });
   resistor('R23', 'five', 'feedback', 20e3);
   capacitor('C4', 'feedback', 'common', 1e-9, 1);
@@ -108,7 +113,7 @@ export function adapter(choice: AdapterChoice = {}): Described {
     ground: 'common',
     supply: 'supply',
     lockout: choice.lockout ?? { startV: 12, stopV: 8, idleA: 20e-6, runningA: 1.2e-3 },
-    law: {
+    law: choice.control ?? {
       type: 'peakCurrent',
       sense: 'sense',
       limitV: 0.85,

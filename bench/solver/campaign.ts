@@ -19,8 +19,8 @@ const plan: CampaignPlan = {
   harmV: 6,
   body: 'B1',
   windowS: 5e-3,
-  mostS: 30e-3,
-  most: { steps: 5e6, topologies: 2000 },
+  mostS: 0.3,
+  most: { steps: 2e7, topologies: 2000 },
 };
 const faults = enumerateFaults(circuit);
 const used = process.argv.includes('--loads') ? loads : loads.slice(0, 1);

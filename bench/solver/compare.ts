@@ -2,26 +2,29 @@ import type { SolverResult } from '../../src/core/solver/request.ts';
 import type { BenchCircuit, Compared } from './circuits.ts';
 import { printNetlist } from './print-netlist.ts';
 import { type NgspiceRun, runNgspice } from './run-ngspice.ts';
-import { mustRun } from './settled.ts';
+import { mustRun, startRemembering } from './settled.ts';
 
 /** The tight setting that all values are compared at, and a cheap one for speed alone. */
 export const TIGHT = { options: 'method=trap reltol=1e-4 abstol=1n vntol=10u', longestStepS: 50e-9 } as const;
 export const CHEAP = { options: 'method=gear reltol=1e-3 abstol=1n vntol=100u', longestStepS: 200e-9 } as const;
 
-const KINDS = { mean: ['AVG'], most: ['MAX'], peakToPeak: ['MAX', 'MIN'] } as const;
+const KINDS = { mean: ['AVG'], most: ['MAX'], peakToPeak: ['MAX', 'MIN'], rate: ['AVG'] } as const;
 const nameOf = (index: number, kind: string): string => `q${index}${kind.toLowerCase()}`;
 
 export function netlistOf(
-  { described, stopS, fromS, compared, power, more }: BenchCircuit,
+  { described, stopS, fromS, compared, power, more, memory }: BenchCircuit,
   setting: { options: string; longestStepS: number },
 ): string {
   return printNetlist(described, {
     stopS,
     fromS,
     more,
+    memory,
     ...setting,
     measures: [
-      ...compared.flatMap(({ take, of }, index) => KINDS[take].map((kind) => ({ name: nameOf(index, kind), kind, of }))),
+      ...compared.flatMap(({ take, of }, index) =>
+        KINDS[take].map((kind) => ({ name: nameOf(index, kind), kind, of, ...(take === 'rate' ? { fromS: 0 } : {}) })),
+      ),
       { name: 'power', kind: 'AVG' as const, of: power.of },
     ],
   });
@@ -35,14 +38,20 @@ const namesOf = ({ compared }: BenchCircuit): string[] => [
 export const runReference = (circuit: BenchCircuit, setting: { options: string; longestStepS: number } = TIGHT): NgspiceRun =>
   runNgspice(netlistOf(circuit, setting), namesOf(circuit));
 
-export function runOurs({ described, stopS, fromS, compared }: BenchCircuit, accuracy: 'report' | 'screening' = 'report'): SolverResult {
+/** Our own run; a controller that remembers something starts with it, else from what the parts say. */
+export function runOurs(
+  { described, stopS, fromS, compared, memory }: BenchCircuit,
+  accuracy: 'report' | 'screening' = 'report',
+): SolverResult {
+  const { circuit } = described;
+  const remembers = Object.keys(memory).length > 0;
   return mustRun({
-    circuit: described.circuit,
+    circuit,
     stopS,
     fromS,
     accuracy,
-    start: 'given',
-    probes: compared.map(({ probe }, index) => ({ id: String(index), of: probe })),
+    start: remembers ? startRemembering(described, memory) : 'given',
+    probes: compared.flatMap((one, index) => ('probe' in one ? [{ id: String(index), of: one.probe }] : [])),
     most: { steps: 1e9, topologies: 5000 },
     endAtRating: false,
   });
@@ -65,7 +74,13 @@ export function differences(circuit: BenchCircuit, ours: SolverResult, theirs: R
     share: Math.abs(mine - reference) / Math.abs(reference),
     goal,
   });
-  const taken = ({ take, name, goal }: Compared, index: number): Difference => {
+  const taken = (one: Compared, index: number): Difference => {
+    if ('count' in one) {
+      // counted over the whole run, on both sides
+      const count = Object.values(ours.controllers).reduce((sum, unit) => sum + unit[one.count], 0);
+      return difference(one.name, count / ours.reachedS, theirs[nameOf(index, 'AVG')]!, one.goal);
+    }
+    const { take, name, goal } = one;
     const probe = ours.probes[String(index)];
     if (probe === undefined || 'because' in probe) throw new Error(`${circuit.id}: no number for ${name}`);
     const at = (kind: string): number => theirs[nameOf(index, kind)]!;

@@ -1,6 +1,7 @@
 import { bodyNetworkParts } from '../../src/core/solver/body-network.ts';
-import type { Controller, Optocoupler, Part, PeakCurrentLaw, Switch, Transformer } from '../../src/core/solver/circuit.ts';
+import type { Controller, Optocoupler, Part, Switch, Transformer } from '../../src/core/solver/circuit.ts';
 import { type Described, JUNCTIONS } from './adapter.ts';
+import { printController } from './print-controller.ts';
 
 /**
  * The same circuit for ngspice, the general-purpose reference: its own exponential diodes and bipolar transistors, smooth sources for
@@ -13,7 +14,14 @@ export interface NetlistOptions {
   readonly longestStepS: number;
   readonly fromS: number;
   /** Measurements by name: kind, and an expression of node voltages and branch currents. */
-  readonly measures: readonly { readonly name: string; readonly kind: 'AVG' | 'RMS' | 'MIN' | 'MAX'; readonly of: string }[];
+  readonly measures: readonly {
+    readonly name: string;
+    readonly kind: 'AVG' | 'RMS' | 'MIN' | 'MAX';
+    readonly of: string;
+    readonly fromS?: number;
+  }[];
+  /** What a controller remembers at the start, by its own names. */
+  readonly memory?: Readonly<Record<string, number>>;
   /** Extra lines, after the parts. */
   readonly more?: readonly string[];
 }
@@ -79,10 +87,6 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
     );
     capacitor(ref, d!, s!, outputF, 1, 0);
   };
-  const controller = (part: Controller): void => {
-    if (part.law.type !== 'peakCurrent') throw new Error(`the reference program has no ${part.law.type} controller`);
-    lines.push(...peakCurrent(part, part.law, n));
-  };
   const add = (part: Part): void => {
     switch (part.kind) {
       case 'resistor':
@@ -140,7 +144,7 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
         for (const one of bodyNetworkParts(part)) add(one);
         break;
       case 'controller':
-        controller(part);
+        lines.push(...printController(part, n, { memory: choice.memory ?? {}, measured: choice.measures.map(({ of }) => of).join(' ') }));
         break;
       default:
         throw new Error(`the reference program is not told how to print a ${part.kind}`);
@@ -158,40 +162,9 @@ export function printNetlist({ circuit, junctions }: Described, choice: NetlistO
     `.options ${choice.options}`,
     `.tran ${choice.longestStepS} ${choice.stopS} 0 ${choice.longestStepS} uic`,
   );
-  for (const { name, kind, of } of choice.measures)
-    lines.push(`BM${name} m${name} 0 V=${of}`, `.meas tran ${name} ${kind} V(m${name}) from=${choice.fromS} to=${choice.stopS}`);
+  for (const { name, kind, of, fromS } of choice.measures)
+    lines.push(`BM${name} m${name} 0 V=${of}`, `.meas tran ${name} ${kind} V(m${name}) from=${fromS ?? choice.fromS} to=${choice.stopS}`);
   lines.push(`.save ${choice.measures.map(({ name }) => `V(m${name})`).join(' ')}`);
   lines.push('.end', '');
   return lines.join('\n');
-}
-
-function peakCurrent(part: Controller, law: PeakCurrentLaw, n: (net: string) => string): string[] {
-  const g = n(part.ground);
-  const period = 1 / law.hertz;
-  const fb = n(law.feedback);
-  const q = `q${part.drives}`;
-  const { lockout, ref } = part;
-  return [
-    `Vone one ${g} 1`,
-    `Vclk clk ${g} PULSE(0 1 1u 5n 5n 100n ${period})`,
-    `Vbl bl ${g} PULSE(1 0 1u 5n 5n ${law.blankS} ${period})`,
-    `Vdm dm ${g} PULSE(0 1 ${1e-6 + law.dutyMost * period} 5n 5n 100n ${period})`,
-    `Sben one ben ${fb} ${g} SWB`,
-    `Rben ben ${g} 10k`,
-    `.model SWB SW(VT=${(law.burst.stopV + law.burst.goV) / 2} VH=${(law.burst.goV - law.burst.stopV) / 2} RON=10 ROFF=1G)`,
-    `Suv one uv ${n(part.supply)} ${g} SWU ON`,
-    `Ruv uv ${g} 10k`,
-    `.model SWU SW(VT=${(lockout.startV + lockout.stopV) / 2} VH=${(lockout.startV - lockout.stopV) / 2} RON=10 ROFF=1G)`,
-    `BS${ref} ${n(part.supply)} ${g} I=V(uv,${g})*${lockout.runningA}+(1-V(uv,${g}))*${lockout.idleA}`,
-    `Bth th ${g} V=min(${law.limitV},max(${law.leastV},(V(${fb},${g})-${law.offsetV})/${law.divider}))`,
-    `Bset set ${g} V=V(clk,${g})*V(ben,${g})*V(uv,${g})`,
-    `Brst rst ${g} V=max((V(${n(law.sense)},${g})-V(th,${g}))*V(bl,${g})*100, V(dm,${g})*2)`,
-    `Sset one ${q} set ${g} SWS`,
-    `Srst ${q} ${g} rst ${g} SWR`,
-    `.model SWS SW(VT=0.5 VH=0.05 RON=100 ROFF=1G)`,
-    `.model SWR SW(VT=0.05 VH=0.04 RON=20 ROFF=1G)`,
-    `Cq ${q} ${g} 10p IC=0`,
-    // regenerative, so that the latch cannot stop half way
-    `Bq ${g} ${q} I=(0.5+0.5*tanh(20*(V(${q},${g})-0.5))-V(${q},${g}))/1k`,
-  ];
 }

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { adapter } from '../../bench/solver/adapter.ts';
 import { isRefusal } from '../../src/core/quantity/refusal.ts';
 import { type CampaignPlan, type FaultResult, runFault, settleHealthy, worstByFault } from '../../src/core/solver/campaign.ts';
+import type { Part } from '../../src/core/solver/circuit.ts';
 import { applyFault, enumerateFaults, type Fault, faultId } from '../../src/core/solver/fault.ts';
 import type { Snapshot } from '../../src/core/solver/request.ts';
-import { BUDGET, numberOf, runCircuit } from './run-circuit.ts';
+import { BUDGET, battery, capacitor, numberOf, resistor, runCircuit } from './run-circuit.ts';
 
 const { circuit } = adapter();
 const PLAN: CampaignPlan = {
@@ -118,6 +119,41 @@ describe('a fault across the barrier', () => {
     expect(shorted).toBeGreaterThan(0.05);
     expect(shorted).toBeLessThan(0.17);
     expect(touch(mains)).toBeLessThan(0.5e-3);
+  });
+});
+
+describe('a fault after which the output falls for seconds', () => {
+  // 10 V through 100 ohm beside 10 kohm into 1 kohm and 1 mF: with the 100 ohm open it falls to 10 V / 11, with 909 ohm times 1 mF
+  const parts: Part[] = [
+    battery('V1', 'in', '0', 10, 1e-3),
+    resistor('R1', 'in', 'out', 100),
+    resistor('R2', 'in', 'out', 10e3),
+    capacitor('C1', 'out', '0', 1e-3, 0.01, 9.1),
+    { kind: 'load', ref: 'RL', pins: ['out', '0'], draw: { ohms: 1e3 } },
+  ];
+  const plan: CampaignPlan = {
+    ...PLAN,
+    circuit: { title: 'slow', earth: '0', parts },
+    loads: [{ name: 'full', draw: { ohms: 1e3 } }],
+    nominalV: 9.1,
+    harmV: 12,
+    body: null,
+  };
+  const start = settleHealthy(plan, 'full') as Snapshot;
+  const fault: Fault = { ref: 'R1', mode: 'open', pin: '1' };
+
+  it('is still moving: a slope and the end it moves to, no settled number', () => {
+    const result = runFault(plan, { load: 'full', fault }, start);
+    expect(result).toMatchObject({ state: 'stillMoving', settled: null });
+    const TAU_S = 0.909;
+    // slope in the middle of the last two looks, 25 ms after the fault
+    expect(result.slopeVPerS! / (((-9.1 + 0.909) / TAU_S) * Math.exp(-0.025 / TAU_S))).toBeCloseTo(1, 2);
+    expect(result.boundV!).toBeCloseTo(10 / 11, 3);
+  });
+  it('is looked at for 300 ms at most, however long a campaign would wait', () => {
+    const { simulatedS } = runFault({ ...plan, mostS: 10 }, { load: 'full', fault }, start);
+    expect(simulatedS).toBeLessThanOrEqual(0.3);
+    expect(simulatedS).toBeGreaterThan(0.25);
   });
 });
 

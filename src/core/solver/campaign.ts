@@ -19,9 +19,9 @@ export interface CampaignPlan {
   readonly harmV: number;
   /** Body network between output and earth, where there is one. */
   readonly body: string | null;
-  /** Length of one look; whole periods of the mains where there is mains. */
+  /** Length of the first looks; whole periods of the mains where there is mains. Later ones are twice and four times as long. */
   readonly windowS: number;
-  /** Longest time simulated after a fault, and before it to settle. */
+  /** Longest time simulated after a fault, and before it to settle; never more than 300 ms. */
   readonly mostS: number;
   readonly most: SolverRequest['most'];
 }
@@ -49,6 +49,11 @@ export interface FaultResult {
   } | null;
   /** Change of the output per second at the end of a run that still moved, volts. */
   readonly slopeVPerS: number | null;
+  /**
+   * Where such a motion ends when it goes on dying as it did between the last three looks, volts; null where it does not die, and for a run
+   * that settled or was ended.
+   */
+  readonly boundV: number | null;
   readonly findings: readonly RunFinding[];
   readonly balanced: boolean;
 }
@@ -59,6 +64,8 @@ const ALIKE = { volts: 0.002, watts: 0.02 } as const;
 const KEPT = 0.05;
 const RUNAWAY = 1.1;
 const DEAD = 0.1;
+/** What has not settled after this time is still moving, seconds. House choice. */
+const LONGEST_LOOK_S = 0.3;
 /** Starts in the run after which a unit is said to hiccup. */
 const HICCUPS = 2;
 
@@ -90,8 +97,15 @@ const withLoad = (plan: CampaignPlan, name: string): Circuit => {
   };
 };
 
-/** What a look says: mean output and input power. */
+/** Looks of one length before the length doubles: bursts far apart are alike only over several of them. House choices. */
+const SAME_LENGTH = 6;
+const LONGEST_LOOK = 4;
+const LEAST_LOOKS = 2;
+const lengthOf = (plan: CampaignPlan, index: number): number => plan.windowS * Math.min(LONGEST_LOOK, 1 << Math.floor(index / SAME_LENGTH));
+
+/** What a look of some length says: mean output and input power. */
 interface Look {
+  readonly seconds: number;
   readonly result: SolverResult;
   readonly out: ProbeResult | null;
 }
@@ -107,18 +121,36 @@ function alike(plan: CampaignPlan, one: Look, other: Look): boolean {
   );
 }
 
+interface Looks {
+  readonly looks: Look[];
+  readonly outcome: Outcome;
+  readonly settled: boolean;
+  readonly aboveS: number;
+}
+
 /** Looks on until two looks in a row are alike, the run ends by itself, or the time is over. */
-function lookOn(plan: CampaignPlan, request: SolverRequest): { looks: Look[]; outcome: Outcome; settled: boolean; aboveS: number } {
+function lookOn(plan: CampaignPlan, request: SolverRequest): Looks {
   const run = new Run(request);
+  try {
+    return lookAtRun(plan, request, run);
+  } finally {
+    run.release();
+  }
+}
+
+function lookAtRun(plan: CampaignPlan, request: SolverRequest, run: Run): Looks {
   const looks: Look[] = [];
   let outcome: Outcome = 'completed';
-  const windows = Math.max(2, Math.ceil(plan.mostS / plan.windowS));
-  for (let index = 0; index < windows; index += 1) {
+  const mostS = Math.min(plan.mostS, LONGEST_LOOK_S);
+  let goneS = 0;
+  while (looks.length < LEAST_LOOKS || goneS + 0.5 * lengthOf(plan, looks.length) < mostS) {
     const begin = run.tick;
-    outcome = run.forward(plan.windowS, 0);
+    const seconds = lengthOf(plan, looks.length);
+    outcome = run.forward(seconds, 0);
+    goneS += seconds;
     const result = toResult(request, run, outcome, begin);
     const probe = result.probes['out'];
-    const look = { result, out: probe === undefined || 'because' in probe ? null : probe };
+    const look = { seconds, result, out: probe === undefined || 'because' in probe ? null : probe };
     looks.push(look);
     if (outcome !== 'completed') break;
     const [before, last] = [looks.at(-3), looks.at(-2)];
@@ -183,10 +215,23 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
             lossW: last.result.lossW,
           }
         : null,
-    slopeVPerS: !settled && before && after ? (after.mean - before.mean) / plan.windowS : null,
+    slopeVPerS: !settled && before && after ? (after.mean - before.mean) / ((last.seconds + looks.at(-2)!.seconds) / 2) : null,
+    boundV: state === 'stillMoving' ? endOfMotion(looks.slice(-3)) : null,
     findings: last.result.findings,
     balanced: looks.every(({ result }) => result.energy.balanced),
   };
+}
+
+/**
+ * Where three values at equal distances in time lead when their differences keep falling in the same ratio: a geometric series (Aitken's
+ * extrapolation, any text of numerical analysis). Null when they do not fall.
+ */
+function endOfMotion(looks: readonly Look[]): number | null {
+  const [first, second, third] = looks.map(({ out }) => out?.mean);
+  if (first === undefined || second === undefined || third === undefined) return null;
+  if (looks.some(({ seconds }) => seconds !== looks[0]!.seconds)) return null;
+  const ratio = (third - second) / (second - first);
+  return ratio > 0 && ratio < 1 ? third + ((third - second) * ratio) / (1 - ratio) : null;
 }
 
 /** Order of badness of a state. */

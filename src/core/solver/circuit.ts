@@ -112,7 +112,7 @@ export interface Switch extends Named {
   readonly breakdown: Breakdown;
 }
 /**
- * Bipolar transistor by its base charge. Forward, the base is `baseV` behind `baseOhms` while charge is stored; the collector carries
+ * Bipolar transistor by its base charge. Forward, the base is its junction's voltage behind `baseOhms` while charge is stored; the collector carries
  * charge / transitS, no more than saturation allows; charge recombines in `gain` times that time, which is what makes the storage time.
  */
 export interface Bipolar extends Named {
@@ -124,10 +124,17 @@ export interface Bipolar extends Named {
   readonly transitS: number;
   readonly baseV: number;
   readonly baseOhms: number;
+  /**
+   * How the junction's voltage grows with the charge: two to four points over the collector current that the charge can carry. Without
+   * them it is `baseV` at any charge: enough where a base is driven hard, too little where tens of millivolts decide.
+   */
+  readonly baseCurve?: CurvePoints;
   readonly saturationV: number;
   readonly saturationOhms: number;
+  /** Capacitance of collector to emitter, of base to emitter, and where it is known of collector to base. */
   readonly collectorF: number;
   readonly baseF: number;
+  readonly collectorBaseF?: number;
   /** Reverse breakdown of base to emitter. */
   readonly baseBreakdownV: number;
   readonly breakdown: Breakdown;

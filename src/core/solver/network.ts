@@ -59,9 +59,10 @@ export function buildNetwork(plan: Plan, table: RegionTable, regions: Uint8Array
     draw(a, z, sine + 1, -c / ohms);
   }
   plan.bends.forEach(({ a, b: z }, index) => {
-    const { siemens, amps0 } = table.bends[index]![regions[index]!]!;
+    const { siemens, amps0, perStored } = table.bends[index]![regions[index]!]!;
     conduct(a, z, siemens);
     draw(a, z, one, amps0);
+    if (perStored !== undefined) draw(a, z, stored[index]!, perStored);
   });
   plan.limited.forEach(({ a, b: z, zeroV, ohms, drive }, index) => {
     const region = regions[table.limitedFrom + index]!;
@@ -176,9 +177,11 @@ export function branchRows(network: Network): { readonly lossy: BranchRows[]; re
     lossy.push({ ref: branch.ref, volts, amps: volts.map((value) => value / branch.ohms) });
   });
   plan.bends.forEach((branch, index) => {
-    const { siemens, amps0 } = table.bends[index]![regions[index]!]!;
+    const { siemens, amps0, perStored } = table.bends[index]![regions[index]!]!;
     const volts = across(branch);
-    lossy.push({ ref: branch.ref, volts, amps: addRow(unit(network, one, amps0), volts, siemens) });
+    const amps = addRow(unit(network, one, amps0), volts, siemens);
+    if (perStored !== undefined) amps[plan.states.stored[index]!]! += perStored;
+    lossy.push({ ref: branch.ref, volts, amps });
   });
   plan.limited.forEach((branch, index) => {
     const region = regions[table.limitedFrom + index]!;
@@ -235,9 +238,13 @@ export function motion(network: Network): Float64Array {
   plan.bends.forEach((bend, index) => {
     if (bend.stored === null) return;
     const state = stored[index]!;
-    const { siemens, amps0, segment } = table.bends[index]![regions[index]!]!;
-    // only the forward segment fills or empties the charge; it always recombines
-    if (segment === table.bends[index]!.length - 1) put(state, bendCurrent(index, siemens, amps0), 1 / bend.stored.transitS);
+    const { siemens, amps0, perStored } = table.bends[index]![regions[index]!]!;
+    // only a forward piece fills or empties the charge; it always recombines
+    if (regions[index]! >= bend.stored.firstRegion) {
+      const amps = bendCurrent(index, siemens, amps0);
+      if (perStored !== undefined) amps[state]! += perStored;
+      put(state, amps, 1 / bend.stored.transitS);
+    }
     a[state * n + state]! -= 1 / (bend.stored.transitS * bend.stored.gain);
   });
   plan.lights.forEach(({ bend, lines, perSecond }, index) => {

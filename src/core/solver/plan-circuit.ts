@@ -1,5 +1,5 @@
 import { bodyNetworkParts } from './body-network.ts';
-import type { Circuit, Controller, Diode, Part, Transformer } from './circuit.ts';
+import type { Circuit, Controller, CurvePoints, Diode, Part, Transformer } from './circuit.ts';
 import {
   type Bend,
   type Charge,
@@ -12,7 +12,7 @@ import {
   type Plan,
   type Source,
 } from './plan.ts';
-import { diodeCurve, OFF_SIEMENS, reversedCurve, sinkCurve, straight, symmetricalCurve } from './segment-curve.ts';
+import { baseCurve, diodeCurve, OFF_SIEMENS, reversedCurve, sinkCurve, straight, symmetricalCurve } from './segment-curve.ts';
 import { coolingSteps } from './thermistor.ts';
 
 /** Series resistance of junction capacitances, ohm: well below what surrounds them. House choice. */
@@ -25,6 +25,9 @@ const PIN_F = 100e-12;
 const SUPPLY_FROM_V = 1;
 /** Reverse conduction of a bipolar transistor, through its collector junction: volts and ohms. House choice, common practice. */
 const REVERSE = { volts: 0.9, ohms: 1 } as const;
+
+/** A base has a breakdown and an off region before it stores charge. */
+const FIRST_STORED = 2;
 
 const oneCircle = 2 * Math.PI;
 
@@ -159,15 +162,16 @@ export function planCircuit(circuit: Circuit): Plan {
       }
       case 'bipolar': {
         const { ref, base, emitter, collector } = part;
-        const junction = diodeCurve(
-          [
-            [0, part.baseV],
-            [1, part.baseV + part.baseOhms],
-          ],
-          OFF_SIEMENS,
-          { volts: part.baseBreakdownV, ohms: part.baseOhms, intended: true },
-        );
-        const at = bend(ref, [base, emitter], [junction], { transitS: part.transitS, gain: part.gain });
+        // at any charge the same voltage, where nothing better is known
+        const points = part.baseCurve ?? ([0, 1].map((amps) => [amps, part.baseV]) as CurvePoints);
+        const junction = baseCurve(points, part.baseOhms, { volts: part.baseBreakdownV, ohms: part.baseOhms, intended: true });
+        const slope = junction[FIRST_STORED]!.perStored! * -part.baseOhms;
+        const at = bend(ref, [base, emitter], [junction], {
+          transitS: part.transitS,
+          gain: part.gain,
+          firstRegion: FIRST_STORED,
+          ohms: slope > 0 ? slope : 1,
+        });
         limited.push({
           ...ends(ref, [collector, emitter]),
           zeroV: part.saturationV,
@@ -185,6 +189,7 @@ export function planCircuit(circuit: Circuit): Plan {
         bend(ref, [collector, emitter], [reversedCurve(back)]);
         hold(ref, [collector, emitter], part.collectorF);
         hold(ref, [base, emitter], part.baseF);
+        if (part.collectorBaseF !== undefined) hold(ref, [collector, base], part.collectorBaseF);
         break;
       }
       case 'shuntRegulator': {

@@ -39,11 +39,19 @@ export interface Core {
   readonly saturation: { readonly amps: number; readonly share: number } | null;
   readonly initialA: number;
 }
+export interface StoredCharge {
+  readonly transitS: number;
+  readonly gain: number;
+  /** The first region of the bend in which charge is stored; each further one belongs to a larger charge. */
+  readonly firstRegion: number;
+  /** By how many volts an ampere of it counts when it is held against a limit. */
+  readonly ohms: number;
+}
 /** A two-pole with straight segments, in one of several modes (switch off and on, fuse whole and blown). */
 export interface Bend extends Between {
   readonly modes: readonly SegmentCurve[];
   /** Stored base charge, as the collector current it can carry: it keeps the last segment conducting until it is gone. */
-  readonly stored: { readonly transitS: number; readonly gain: number } | null;
+  readonly stored: StoredCharge | null;
 }
 /** A current that follows its drive, between zero and what saturation allows: i = max(0, min(drive, (v - zeroV) / ohms)). */
 export interface Limited extends Between {

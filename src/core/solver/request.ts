@@ -1,5 +1,5 @@
 import type { Circuit, Pins } from './circuit.ts';
-import type { ControlState } from './controller/control-unit.ts';
+import type { ControlCounts, ControlState } from './controller/control-unit.ts';
 
 /** What to look at. A current is counted into the part's first pin; of a transformer, into a winding's first pin. */
 export type Quantity =
@@ -85,7 +85,7 @@ export interface SolverResult {
   readonly sourceW: Readonly<Record<string, number>>;
   readonly findings: readonly RunFinding[];
   readonly energy: EnergyAccount;
-  readonly controllers: Readonly<Record<string, { pulses: number; limited: number; starts: number; latched: boolean; running: boolean }>>;
+  readonly controllers: Readonly<Record<string, ControlCounts & { running: boolean }>>;
   readonly waveform: { readonly timeS: number[]; readonly values: number[][] } | null;
   readonly end: Snapshot;
   readonly effort: Effort;

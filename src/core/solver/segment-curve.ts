@@ -5,6 +5,9 @@ export interface Segment {
   readonly fromV: number;
   readonly siemens: number;
   readonly amps0: number; // current at zero volts
+  /** With stored charge: ampere for each ampere of it; and the charge at which this piece begins. */
+  readonly perStored?: number;
+  readonly fromStored?: number;
   /** Set where reaching this segment ends the part's intended use. */
   readonly broken?: true;
 }
@@ -44,6 +47,28 @@ export function diodeCurve(points: CurvePoints, leak: number, breakdown?: Breakd
   const { volts, ohms, intended } = breakdown;
   const reverse = line(Number.NEGATIVE_INFINITY, 1 / ohms, -volts, -leak * volts);
   return [intended ? reverse : { ...reverse, broken: true }, { ...off, fromV: -volts }, ...forward];
+}
+
+/**
+ * A base: breakdown, off, and one piece for each chord of junction voltage over stored charge; all forward pieces have the slope of the base
+ * resistance and begin, with no charge, at the same knee.
+ */
+export function baseCurve(points: CurvePoints, ohms: number, breakdown: Breakdown): SegmentCurve {
+  const [low, off] = diodeCurve(
+    [
+      [0, 1],
+      [1, 1 + ohms],
+    ],
+    OFF_SIEMENS,
+    breakdown,
+  );
+  const pieces = points.slice(1).map(([q1, v1], index): Segment => {
+    const [q0, v0] = points[index]!;
+    const slope = (v1 - v0) / (q1 - q0);
+    const atNone = v0 - slope * q0;
+    return { fromV: atNone, siemens: 1 / ohms, amps0: -atNone / ohms, perStored: -slope / ohms, fromStored: index === 0 ? 0 : q0 };
+  });
+  return [low!, off!, ...pieces];
 }
 
 /** The same curve both ways, as of a varistor. */

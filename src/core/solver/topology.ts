@@ -141,8 +141,14 @@ export class Topologies {
     const set = (at: number, row: Row): void => {
       if (at >= 0) rows.set(row, at * n);
     };
-    plan.bends.forEach(({ a, b }, index) => {
-      set(layout.bend[index]!, voltageRow(network, a, b));
+    plan.bends.forEach(({ a, b, stored }, index) => {
+      const row = voltageRow(network, a, b);
+      if (stored !== null) {
+        // what drives current into the base: less the voltage that its charge holds up
+        const { siemens, perStored = 0 } = this.table.bends[index]![stored.firstRegion]!;
+        row[plan.states.stored[index]!]! += perStored / siemens;
+      }
+      set(layout.bend[index]!, row);
     });
     plan.limited.forEach(({ ohms }, index) => {
       // as volts across the saturation resistance, so that one tolerance fits all rows
@@ -160,7 +166,7 @@ export class Topologies {
         );
     });
     plan.bends.forEach((bend, index) => {
-      if (bend.stored !== null) set(layout.stored[index]!, unit(network, plan.states.stored[index]!));
+      if (bend.stored !== null) set(layout.stored[index]!, unit(network, plan.states.stored[index]!, bend.stored.ohms));
     });
     this.#senses.forEach((sense, index) => {
       set(layout.senses + index, senseRow(network, sense));

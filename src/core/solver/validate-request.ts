@@ -143,6 +143,8 @@ function validatePart(part: Part, circuit: Circuit): Refusal[] {
         );
       return out;
     }
+    case 'bipolar':
+      return part.baseCurve === undefined ? [] : validateCurve(part.baseCurve, `${place}/baseCurve`);
     case 'varistor':
       return validateCurve(part.curve, `${place}/curve`);
     case 'switch':

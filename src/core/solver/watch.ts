@@ -1,4 +1,4 @@
-import type { Plan } from './plan.ts';
+import type { Plan, StoredCharge } from './plan.ts';
 import { type BendRegion, LIMITED, type RegionTable } from './regions.ts';
 
 /** Something that happens when sign · row + offset rises above zero (and the second row too, where there is one). */
@@ -38,16 +38,31 @@ export function layRows(plan: Plan, table: RegionTable, senses: number, wanted: 
   return { bend: bends, limited, core, stored, senses: first, count: next };
 }
 
-function bendWatches(regions: readonly BendRegion[], at: number, row: number, storedRow: number, device: number): Watch[] {
+/** A base: off and breakdown by its voltage, what lies between the forward pieces by the charge. */
+function baseWatches(
+  regions: readonly BendRegion[],
+  at: number,
+  row: number,
+  storedRow: number,
+  { firstRegion, ohms }: StoredCharge,
+  device: number,
+): Watch[] {
+  const { fromV, fromStored = 0 } = regions[at]!;
+  if (at < firstRegion) return bendWatches(regions, at, row, device);
+  const above = regions[at + 1]?.fromStored;
+  const out: Watch[] = [];
+  if (above !== undefined) out.push({ row: storedRow, sign: 1, offset: -above * ohms, device, to: at + 1 });
+  // the junction conducts, backwards too, until the charge is gone
+  if (at > firstRegion) out.push({ row: storedRow, sign: -1, offset: fromStored * ohms, device, to: at - 1 });
+  else out.push({ row: storedRow, sign: -1, offset: 0, also: { row, sign: -1, offset: fromV }, device, to: at - 1 });
+  return out;
+}
+
+function bendWatches(regions: readonly BendRegion[], at: number, row: number, device: number): Watch[] {
   const { fromV, toV, segment } = regions[at]!;
   const out: Watch[] = [];
   if (toV < Number.POSITIVE_INFINITY) out.push({ row, sign: 1, offset: -toV, device, to: at + 1 });
-  if (segment > 0) {
-    const ends: Watch = { row, sign: -1, offset: fromV, device, to: at - 1 };
-    // with stored charge the junction conducts, backwards too, until the charge is gone
-    if (storedRow < 0 || at < regions.length - 1) out.push(ends);
-    else out.push({ ...ends, row: storedRow, offset: 0, also: { row, sign: -1, offset: fromV } });
-  }
+  if (segment > 0) out.push({ row, sign: -1, offset: fromV, device, to: at - 1 });
   return out;
 }
 
@@ -77,9 +92,11 @@ function limitedWatches(region: number, drive: number, device: number): Watch[] 
 /** What would end each region of a topology. */
 export function watchesOf(plan: Plan, table: RegionTable, layout: RowLayout, regions: Uint8Array): Watch[] {
   const out: Watch[] = [];
-  plan.bends.forEach((_, index) => {
+  plan.bends.forEach(({ stored }, index) => {
     const row = layout.bend[index]!;
-    if (row >= 0) out.push(...bendWatches(table.bends[index]!, regions[index]!, row, layout.stored[index]!, index));
+    if (row < 0) return;
+    if (stored === null) out.push(...bendWatches(table.bends[index]!, regions[index]!, row, index));
+    else out.push(...baseWatches(table.bends[index]!, regions[index]!, row, layout.stored[index]!, stored, index));
   });
   plan.limited.forEach((_, index) => {
     const device = table.limitedFrom + index;

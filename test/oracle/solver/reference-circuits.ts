@@ -42,6 +42,7 @@ function rectifier(id: string, parts: readonly Part[], between: readonly [string
     ],
     power: { ref: 'V1', of: '-I(VV1)*V(vV1)', goal: 0.005 },
     more: [],
+    memory: {},
   };
 }
 
@@ -49,6 +50,8 @@ const oscillating: BenchCircuit = {
   ...CIRCUITS['self-oscillating']!(['self-oscillating', {}]),
   described: selfOscillating(),
   more: TRANSISTOR_CARDS,
+  fromS: 2e-3,
+  stopS: 4e-3,
 };
 
 export const SHORT_CIRCUITS: readonly BenchCircuit[] = [

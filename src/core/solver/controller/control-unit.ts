@@ -34,6 +34,8 @@ export interface ControlCounts {
   /** Pulses ended by the current limit itself. */
   limited: number;
   starts: number;
+  /** Times it went on after a pause for lack of load. */
+  bursts: number;
   latched: boolean;
 }
 

@@ -31,7 +31,7 @@ export class FeedbackController implements ControlUnit {
   readonly ref: string;
   readonly drives: string;
   readonly senses: readonly Sense[];
-  readonly counts: ControlCounts = { pulses: 0, limited: 0, starts: 0, latched: false };
+  readonly counts: ControlCounts = { pulses: 0, limited: 0, starts: 0, bursts: 0, latched: false };
   readonly #law: PeakCurrentLaw | ValleyLaw;
   readonly #part: Controller;
   readonly #turnOn: TurnOn;
@@ -154,6 +154,7 @@ export class FeedbackController implements ControlUnit {
     if (this.#bursting) {
       if (feedback < burst.goV) return;
       this.#bursting = false;
+      this.counts.bursts += 1;
       this.#turnOn.resumed(tick);
     }
     if (!this.#turnOn.ready(tick, read)) return;

@@ -34,7 +34,7 @@ export class PrimarySideController implements ControlUnit {
   readonly ref: string;
   readonly drives: string;
   readonly senses: readonly Sense[];
-  readonly counts: ControlCounts = { pulses: 0, limited: 0, starts: 0, latched: false };
+  readonly counts: ControlCounts = { pulses: 0, limited: 0, starts: 0, bursts: 0, latched: false };
   readonly #part: Controller;
   readonly #law: PrimarySideLaw;
   readonly #lockout: LockoutState = asleep();
@@ -172,8 +172,9 @@ export class PrimarySideController implements ControlUnit {
     return { ...this.#now, ...this.#lockout };
   }
   load(state: ControlState): void {
-    for (const key of Object.keys(this.#now)) Object.assign(this.#now, { [key]: state[key] });
-    for (const key of Object.keys(this.#lockout)) Object.assign(this.#lockout, { [key]: state[key] });
+    // what a state does not name stays as it is at the start
+    for (const memory of [this.#now, this.#lockout])
+      for (const key of Object.keys(memory)) if (state[key] !== undefined) Object.assign(memory, { [key]: state[key] });
   }
 }
 
