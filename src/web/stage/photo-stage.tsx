@@ -33,7 +33,7 @@ export function PhotoStage({
   children?: (scale: number) => ReactNode;
 }) {
   return (
-    <Stage label={label} content={size} onPoint={onPoint} tools={tools}>
+    <Stage label={label} content={size} fits onPoint={onPoint} tools={tools}>
       {(scale) => (
         <>
           <img className="photo" src={source} alt="" draggable={false} width={size.width} height={size.height} />
