@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { parseQuantity } from '../../core/quantity/parse-quantity.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
+import { PHOTO } from '../../present/words/photo-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
 import { NumberedPoint, PhotoStage } from '../stage/photo-stage.tsx';
 import type { At } from '../stage/stage-view.ts';
@@ -69,13 +70,13 @@ export function PhotoMarks() {
     setDrawing(null);
   };
   return (
-    <section className="photomarks" aria-label="Scale and regions on photos">
-      <h3>Scale and regions</h3>
+    <section className="photomarks" aria-label={PHOTO.scaleAndRegionsOnPhotos}>
+      <h3>{PHOTO.scaleAndRegions}</h3>
       <div className="drawn-tools">
         <label>
-          photo{' '}
+          {PHOTO.photo}{' '}
           <select
-            aria-label="photo"
+            aria-label={PHOTO.photo}
             value={photo.id}
             onChange={(event) => {
               store.setScreen(SHOWN, event.target.value);
@@ -95,7 +96,7 @@ export function PhotoMarks() {
           aria-pressed={drawing?.what === 'scale'}
           onClick={() => setDrawing({ what: 'scale', points: [] })}
         >
-          {scale === undefined ? 'Set the scale' : 'Set the scale again'}
+          {scale === undefined ? PHOTO.setTheScale : PHOTO.setTheScaleAgain}
         </button>
         <button
           type="button"
@@ -103,31 +104,29 @@ export function PhotoMarks() {
           aria-pressed={drawing?.what === 'region'}
           onClick={() => setDrawing({ what: 'region', points: [] })}
         >
-          Draw a region
+          {PHOTO.drawARegion}
         </button>
         {drawing !== null && (
           <button type="button" className="quiet" onClick={() => setDrawing(null)}>
-            leave it
+            {PHOTO.leaveIt}
           </button>
         )}
       </div>
       {drawing !== null && (
         <p className="small" role="status">
-          {drawing.what === 'scale'
-            ? `Point at two things whose distance is known, such as lines of a ruler in the picture: ${drawing.points.length} of 2.`
-            : `Point at the corners of the region in their order: ${drawing.points.length} so far, at least ${FEWEST_CORNERS}.`}
+          {drawing.what === 'scale' ? PHOTO.pointAtTwo(drawing.points.length) : PHOTO.pointAtCorners(drawing.points.length, FEWEST_CORNERS)}
         </p>
       )}
       {drawing?.what === 'scale' && drawing.points.length === 2 && (
-        <Ask label="how far apart" example="20 mm" check={isLength} onSay={keepScale} />
+        <Ask label={PHOTO.howFarApart} example="20 mm" check={isLength} onSay={keepScale} />
       )}
       {drawing?.what === 'region' && drawing.points.length >= FEWEST_CORNERS && (
-        <Ask label="which place" example="bulk capacitor" check={(text) => (text === '' ? 'the name of a place' : '')} onSay={keepRegion} />
+        <Ask label={PHOTO.whichPlace} example={PHOTO.placeExample} check={(text) => (text === '' ? PHOTO.aPlace : '')} onSay={keepRegion} />
       )}
       {size === null ? (
-        <p className="small">the photo is on its way …</p>
+        <p className="small">{PHOTO.onItsWay}</p>
       ) : (
-        <PhotoStage label={`Marks on ${photo.name}`} source={photo.source} size={size} onPoint={drawing === null ? undefined : point}>
+        <PhotoStage label={PHOTO.marksOn(photo.name)} source={photo.source} size={size} onPoint={drawing === null ? undefined : point}>
           {(zoom) => (
             <>
               {scale !== undefined && <ScaleMark scale={scale} zoom={zoom} />}
@@ -141,17 +140,17 @@ export function PhotoMarks() {
           )}
         </PhotoStage>
       )}
-      <ul className="netlist" aria-label={`Marks on ${photo.name}`}>
-        {scale !== undefined && <li>scale: {scale.length} between its two ends</li>}
+      <ul className="netlist" aria-label={PHOTO.marksOn(photo.name)}>
+        {scale !== undefined && <li>{PHOTO.scaleIs(scale.length)}</li>}
         {regions.map((region) => (
           <li key={region.id}>
-            {names.get(region.place) ?? region.place}: {region.points.length} corners
+            {PHOTO.regionIs(names.get(region.place) ?? region.place, region.points.length)}
             <button
               type="button"
               className="quiet"
               onClick={() => store.set(`${place}/regions/${region.id}`, undefined, newItemId('region'), { key: 'region', args: {} })}
             >
-              take this region away
+              {PHOTO.takeRegionAway}
             </button>
           </li>
         ))}
@@ -187,10 +186,10 @@ function Ask({
         <input aria-label={label} value={text} placeholder={example} autoComplete="off" onChange={(event) => setText(event.target.value)} />
       </label>
       <button type="submit" className="btn">
-        Keep it
+        {PHOTO.keepIt}
       </button>
       <p className="trouble" role="alert">
-        {wrong === '' ? '' : `“${text}” is not ${wrong}.`}
+        {wrong === '' ? '' : PHOTO.isNot(text, wrong)}
       </p>
     </form>
   );

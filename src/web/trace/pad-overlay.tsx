@@ -1,3 +1,4 @@
+import { PHOTO } from '../../present/words/photo-words.ts';
 import type { At } from '../stage/stage-view.ts';
 import { shortestTree } from './shortest-tree.ts';
 import type { Traced, TracedPad } from './traced-pads.ts';
@@ -55,7 +56,10 @@ export function PadOverlay({
           role="button"
           tabIndex={-1} // with the keyboard it is chosen in the list of nets
           aria-pressed={pad.id === chosen}
-          aria-label={`pad, ${pad.pin === '' ? 'part not known' : pad.pin}, ${net === undefined ? 'net not known' : `net ${net.name}`}`}
+          aria-label={PHOTO.padSpoken(
+            pad.pin === '' ? PHOTO.partNotKnown : pad.pin,
+            net === undefined ? PHOTO.netNotKnown : PHOTO.netNamed(net.name),
+          )}
           className={`pad ${net === undefined ? 'net-none' : netClass(net.number)}${pad.id === chosen ? ' chosen' : ''}`}
           transform={`translate(${at.x} ${at.y})`}
           onClick={() => onChoose(pad.id)}
