@@ -110,7 +110,7 @@ describe('tracing on photos', () => {
       await page.getByRole('list', { name: 'Nets on the photos' }).getByText('net not known').waitFor();
       await page.reload();
       await page.getByRole('list', { name: 'Nets on the photos' }).getByText('part not known').waitFor();
-      expect(await page.locator('[data-pad]').count()).toBe(4);
+      await page.waitForFunction(() => document.querySelectorAll('[data-pad]').length === 4);
       expect(requests.filter((url) => !url.startsWith(workspace.link) && !url.startsWith('blob:'))).toEqual([]);
       expect(complaints).toEqual([]);
     },
@@ -168,6 +168,39 @@ describe('tracing on photos', () => {
       await stage(page, 'bottom').waitFor();
       expect(await look()).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+    },
+    STORY_MS,
+  );
+});
+
+describe('marks on photos', () => {
+  it(
+    'a scale of two points with a length, and a region with the place it shows, are drawn, kept and taken back',
+    async () => {
+      const { page, id } = await openBoard('Mark cube');
+      await page.goto(`${workspace.link}case/${id}/files`);
+      await stage(page, 'Marks on top').waitFor();
+      await page.getByRole('button', { name: 'Set the scale' }).click();
+      await clickAt(page, 'Marks on top', SPOTS[0]);
+      await clickAt(page, 'Marks on top', SPOTS[1]);
+      await page.getByLabel('how far apart').fill('40 V');
+      await page.keyboard.press('Enter');
+      await page.getByText('“40 V” is not a length').waitFor();
+      await page.getByLabel('how far apart').fill('40 mm');
+      await page.keyboard.press('Enter');
+      await page.getByText('scale: 40 mm between its two ends').waitFor();
+      await page.getByRole('button', { name: 'Draw a region' }).click();
+      for (const spot of [SPOTS[0], SPOTS[1], SPOTS[3], SPOTS[2]]) await clickAt(page, 'Marks on top', spot);
+      await page.getByLabel('which place').fill('bulk capacitor');
+      await page.keyboard.press('Enter');
+      await page.getByText('bulk capacitor: 4 corners').waitFor();
+      await page.reload();
+      await page.getByText('bulk capacitor: 4 corners').waitFor();
+      await page.locator('.photo-mark polygon.line').waitFor();
+      await page.keyboard.press('Control+z');
+      await page.getByText('bulk capacitor: 4 corners').waitFor({ state: 'detached' });
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id: rule, nodes }) => `${rule}: ${nodes[0]?.html}`)).toEqual([]);
     },
     STORY_MS,
   );

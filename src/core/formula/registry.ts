@@ -25,8 +25,10 @@ import { valleyAfter as boardValleyAfter } from './board/valley-after.ts';
 import { aroundTheCan as enduranceAroundTheCan } from './endurance/around-the-can.ts';
 import { lifeFromNew as enduranceLifeFromNew } from './endurance/life-from-new.ts';
 import { auxiliarySetPoint as feedbackAuxiliarySetPoint } from './feedback/auxiliary-set-point.ts';
+import { bleederCurrent as feedbackBleederCurrent } from './feedback/bleeder-current.ts';
 import { bypassCurrent as feedbackBypassCurrent } from './feedback/bypass-current.ts';
 import { greatestLedResistor as feedbackGreatestLedResistor } from './feedback/greatest-led-resistor.ts';
+import { leastLedResistor as feedbackLeastLedResistor } from './feedback/least-led-resistor.ts';
 import { ledCurrent as feedbackLedCurrent } from './feedback/led-current.ts';
 import { ledFloor as feedbackLedFloor } from './feedback/led-floor.ts';
 import { outputAtTrip as feedbackOutputAtTrip } from './feedback/output-at-trip.ts';
@@ -158,8 +160,10 @@ export const FORMULAS: readonly Formula[] = [
   enduranceAroundTheCan,
   enduranceLifeFromNew,
   feedbackAuxiliarySetPoint,
+  feedbackBleederCurrent,
   feedbackBypassCurrent,
   feedbackGreatestLedResistor,
+  feedbackLeastLedResistor,
   feedbackLedCurrent,
   feedbackLedFloor,
   feedbackOutputAtTrip,

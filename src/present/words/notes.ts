@@ -219,6 +219,9 @@ export const NOTES: Templates = {
   ledWithoutCurrent: 'Below LED and reference together: at this output no current is left for the optocoupler.',
   ledResistorAtMost:
     'With the weakest optocoupler of its grade, up to {ohms|Ω} in series with the LED still pull the feedback pin down at this output (transfer ratio from memory).',
+  ledResistorAtLeast: 'Below {ohms|Ω} in series with the LED, it or the reference could carry more than its rating (ratings from memory).',
+  bleederLoads:
+    '{parts} across the output draws {amperes|A} and turns {watts|W} into heat with nothing connected: the least load of the converter.',
   bypassFeedsReference: 'The resistor across the LED hands {amperes|A} to the reference, which needs {least|A} (memory).',
   bypassBelowReference:
     'The resistor across the LED hands {amperes|A} to the reference, less than the {least|A} it needs (memory); the LED must carry the rest.',

@@ -5,6 +5,7 @@ import { FileUnderstood } from '../part/file-understood.tsx';
 import { type FileUse, FileUseFields, guessUse, toExhibit } from '../part/file-use.tsx';
 import { addExhibit, listOf } from '../part/new-exhibit.ts';
 import { SheetView } from '../part/sheet.tsx';
+import { PhotoMarks } from '../photo/photo-marks.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { go, toCasePath } from '../state/route.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -168,6 +169,7 @@ export function FilesPage() {
           </li>
         ))}
       </ul>
+      <PhotoMarks />
       {SHEETS.photos.map((sheet) => (
         <SheetView key="photos" sheet={sheet} lit={() => new Set()} />
       ))}

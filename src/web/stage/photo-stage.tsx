@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { type Alignment, toCssTransform } from '../../present/figure/alignment.ts';
+import { PHOTO } from '../../present/words/photo-words.ts';
 import { Stage } from './stage.tsx';
 import type { At, Size } from './stage-view.ts';
 
@@ -33,7 +34,7 @@ export function PhotoStage({
   children?: (scale: number) => ReactNode;
 }) {
   return (
-    <Stage label={label} content={size} onPoint={onPoint} tools={tools}>
+    <Stage label={label} content={size} fits onPoint={onPoint} tools={tools}>
       {(scale) => (
         <>
           <img className="photo" src={source} alt="" draggable={false} width={size.width} height={size.height} />
@@ -55,7 +56,7 @@ export function PhotoStage({
             height={size.height}
             viewBox={`0 0 ${size.width} ${size.height}`}
             role="group"
-            aria-label={`Drawn on ${label}`}
+            aria-label={PHOTO.drawnOn(label)}
           >
             {children?.(scale)}
           </svg>

@@ -25,6 +25,7 @@ export function Stage({
   label,
   content,
   least,
+  fits = false,
   onPoint,
   tools,
   children,
@@ -33,6 +34,8 @@ export function Stage({
   content: Size;
   /** The smallest scale it begins with. */
   least?: number;
+  /** The window has the shape of the picture. */
+  fits?: boolean;
   onPoint?: ((at: At) => void) | undefined;
   tools?: ReactNode;
   children: (scale: number) => ReactNode;
@@ -143,7 +146,8 @@ export function Stage({
       {/* biome-ignore lint/a11y/useSemanticElements: a window on a picture has no element of its own */}
       <div
         ref={frame}
-        className={`stage-window${onPoint === undefined ? '' : ' aims'}`}
+        className={`stage-window${onPoint === undefined ? '' : ' aims'}${fits ? ' fits' : ''}`}
+        style={fits ? { aspectRatio: `${content.width} / ${content.height}` } : {}}
         role="group"
         aria-label={label}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: panned and pointed in with keys

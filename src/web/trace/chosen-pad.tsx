@@ -1,5 +1,6 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { SaidPad } from '../../app/casebook/pad-edit.ts';
+import { PHOTO } from '../../present/words/photo-words.ts';
 import type { TracedPad } from './traced-pads.ts';
 
 /** What the chosen pad is: its pin and its net, changed or left unknown. */
@@ -34,9 +35,9 @@ export function ChosenPad({
     setTrouble(await onSay({ id: pad.id, photo: pad.photo, at: [pad.at.x, pad.at.y], pin, net: on }));
   };
   return (
-    <form className="chosenpad" aria-label="Chosen pad" onSubmit={(event) => void say(event)}>
+    <form className="chosenpad" aria-label={PHOTO.chosenPad} onSubmit={(event) => void say(event)}>
       <label>
-        this pad is{' '}
+        {PHOTO.thisPadIs}{' '}
         <input
           ref={entry}
           value={pin}
@@ -47,21 +48,21 @@ export function ChosenPad({
         />
       </label>
       <label>
-        on net{' '}
+        {PHOTO.onNet}{' '}
         <input
           value={on}
           list={nets}
-          placeholder="not known"
+          placeholder={PHOTO.notKnown}
           spellCheck={false}
           autoComplete="off"
           onChange={(event) => setOn(event.target.value)}
         />
       </label>
       <button type="submit" className="btn">
-        Say so
+        {PHOTO.saySo}
       </button>
       <button type="button" className="quiet" onClick={onGone}>
-        take the pad away
+        {PHOTO.takePadAway}
       </button>
       <p className="trouble" role="alert">
         {trouble}

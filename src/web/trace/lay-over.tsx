@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { alignByPoints, type Point } from '../../present/figure/alignment.ts';
+import { PHOTO } from '../../present/words/photo-words.ts';
 import { NumberedPoint, PhotoStage } from '../stage/photo-stage.tsx';
 import type { At, Size } from '../stage/stage-view.ts';
 import { newItemId } from '../state/place-parts.ts';
@@ -42,11 +43,9 @@ export function LayOver({
   };
   const next = pairs + 1;
   return (
-    <section className="layover" aria-label="Lay one photo on the other">
+    <section className="layover" aria-label={PHOTO.layOneOnTheOther}>
       <p className="small">
-        Point at the same {MOST} things on both photos, in the same order, far apart: drill holes and pads that go through the board. A side
-        that is mirrored is turned by that itself.{' '}
-        <b role="status">{pairs < MOST ? `Pair ${next} of ${MOST}.` : 'All four pairs are there.'}</b>
+        {PHOTO.pointAtTheSame(MOST)} <b role="status">{pairs < MOST ? PHOTO.pair(next, MOST) : PHOTO.allPairs}</b>
       </p>
       <div className="two-sides">
         {[
@@ -62,7 +61,7 @@ export function LayOver({
             tools={
               own.length > 0 && (
                 <button type="button" className="quiet" onClick={() => set(own.slice(0, -1))}>
-                  take point {own.length} back
+                  {PHOTO.takePointBack(own.length)}
                 </button>
               )
             }
@@ -73,15 +72,15 @@ export function LayOver({
       </div>
       {isRefusal(made) && (
         <p className="trouble" role="alert">
-          These points do not lay one photo on the other: {made.expected} are needed.
+          {PHOTO.doNotLay(made.expected)}
         </p>
       )}
       <p className="ways">
         <button type="button" className="btn" disabled={made === null || isRefusal(made)} onClick={keep}>
-          Lay {above.name} on {below.name}
+          {PHOTO.layAboveOn(above.name, below.name)}
         </button>
         <button type="button" className="quiet" onClick={onDone}>
-          leave it
+          {PHOTO.leaveIt}
         </button>
       </p>
     </section>

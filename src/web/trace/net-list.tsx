@@ -1,3 +1,4 @@
+import { PHOTO } from '../../present/words/photo-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage } from '../state/use-case.ts';
 import { netClass } from './pad-overlay.tsx';
@@ -24,7 +25,7 @@ export function NetList({
     if (current === was) onNet(name);
   };
   return (
-    <ol className="netlist" aria-label="Nets on the photos">
+    <ol className="netlist" aria-label={PHOTO.netsOnThePhotos}>
       {traced.nets.map(({ id, name, number }) => (
         <li key={id}>
           <svg className="swatch" width="34" height="20" aria-hidden="true">
@@ -37,21 +38,21 @@ export function NetList({
           </svg>
           <input
             key={name}
-            aria-label={`name of net ${number}`}
+            aria-label={PHOTO.nameOfNet(number)}
             defaultValue={name}
             spellCheck={false}
             onBlur={(event) => rename(id, event.target.value.trim(), name)}
             onKeyDown={(event) => event.key === 'Enter' && event.currentTarget.blur()}
           />
           <button type="button" className="quiet" aria-pressed={current === name} onClick={() => onNet(name)}>
-            trace on
+            {PHOTO.traceOn}
           </button>
           <span className="pads">
             {traced.pads
               .filter((pad) => pad.net === id)
               .map((pad) => (
                 <button type="button" key={pad.id} className="quiet" onClick={() => onPad(pad.id)}>
-                  {pad.pin === '' ? 'part not known' : pad.pin}
+                  {pad.pin === '' ? PHOTO.partNotKnown : pad.pin}
                 </button>
               ))}
           </span>
@@ -59,11 +60,11 @@ export function NetList({
       ))}
       {lost.length > 0 && (
         <li>
-          <span className="small">net not known</span>
+          <span className="small">{PHOTO.netNotKnown}</span>
           <span className="pads">
             {lost.map((pad) => (
               <button type="button" key={pad.id} className="quiet" onClick={() => onPad(pad.id)}>
-                {pad.pin === '' ? 'part not known' : pad.pin}
+                {pad.pin === '' ? PHOTO.partNotKnown : pad.pin}
               </button>
             ))}
           </span>

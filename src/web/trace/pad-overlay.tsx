@@ -1,3 +1,4 @@
+import { PHOTO } from '../../present/words/photo-words.ts';
 import type { At } from '../stage/stage-view.ts';
 import { shortestTree } from './shortest-tree.ts';
 import type { Traced, TracedPad } from './traced-pads.ts';
@@ -5,6 +6,7 @@ import type { Traced, TracedPad } from './traced-pads.ts';
 const HUES = 8; // colours before they come round again with other dashes
 const DASHES = ['', '9 4', '2 4', '12 4 2 4'];
 const RADIUS = 9; // px of the screen
+const LETTER = 6.6; // width of a letter of that height with room to spare, px of the screen
 const NUMBER = 11; // height of a digit, px of the screen
 
 /** Pads with the number of their net, and thin lines that join those of one net; each as large on the screen however near the photo is. */
@@ -54,7 +56,10 @@ export function PadOverlay({
           role="button"
           tabIndex={-1} // with the keyboard it is chosen in the list of nets
           aria-pressed={pad.id === chosen}
-          aria-label={`pad, ${pad.pin === '' ? 'part not known' : pad.pin}, ${net === undefined ? 'net not known' : `net ${net.name}`}`}
+          aria-label={PHOTO.padSpoken(
+            pad.pin === '' ? PHOTO.partNotKnown : pad.pin,
+            net === undefined ? PHOTO.netNotKnown : PHOTO.netNamed(net.name),
+          )}
           className={`pad ${net === undefined ? 'net-none' : netClass(net.number)}${pad.id === chosen ? ' chosen' : ''}`}
           transform={`translate(${at.x} ${at.y})`}
           onClick={() => onChoose(pad.id)}
@@ -76,9 +81,12 @@ export function PadOverlay({
             {net === undefined ? '?' : net.number}
           </text>
           {pad.pin !== '' && (
-            <text className="beside" x={radius * 1.5} y={size * 0.36} fontSize={size} strokeWidth={3 / scale}>
-              {pad.pin}
-            </text>
+            <g transform={`translate(${radius * 1.35} 0) scale(${1 / scale})`}>
+              <rect className="plate" x={0} y={-NUMBER * 0.75} width={pad.pin.length * LETTER + 6} height={NUMBER * 1.5} rx={2} />
+              <text className="beside" x={3} y={NUMBER * 0.36} fontSize={NUMBER}>
+                {pad.pin}
+              </text>
+            </g>
           )}
         </g>
       ))}

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { SaidPad } from '../../app/casebook/pad-edit.ts';
 import { moveAcross, turnRound } from '../../present/figure/alignment.ts';
+import { PHOTO } from '../../present/words/photo-words.ts';
 import { Link } from '../part/link.tsx';
 import { PhotoStage } from '../stage/photo-stage.tsx';
 import type { At } from '../stage/stage-view.ts';
@@ -78,21 +79,21 @@ export function PhotoTrace() {
 
   if (photos.length === 0)
     return (
-      <section className="phototrace" aria-label="Trace on photos">
-        <h3>Trace on photos</h3>
+      <section className="phototrace" aria-label={PHOTO.traceOnPhotos}>
+        <h3>{PHOTO.traceOnPhotos}</h3>
         <p className="small">
-          Take photos of both sides of the board in under <Link to={toCasePath(id, 'files')}>Photos and files</Link>; then pads are clicked
-          on them, and each becomes a pin on a net.
+          {PHOTO.takeBothSidesIn} <Link to={toCasePath(id, 'files')}>{PHOTO.photosAndFiles}</Link>
+          {PHOTO.thenPadsAreClicked}
         </p>
       </section>
     );
   return (
-    <section className="phototrace" aria-label="Trace on photos">
-      <h3>Trace on photos</h3>
+    <section className="phototrace" aria-label={PHOTO.traceOnPhotos}>
+      <h3>{PHOTO.traceOnPhotos}</h3>
       <div className="drawn-tools">
         <label>
-          photo{' '}
-          <select aria-label="photo" value={below?.id ?? ''} onChange={(event) => store.setScreen(BELOW, event.target.value)}>
+          {PHOTO.photo}{' '}
+          <select aria-label={PHOTO.photo} value={below?.id ?? ''} onChange={(event) => store.setScreen(BELOW, event.target.value)}>
             {photos.map((one) => (
               <option key={one.id} value={one.id}>
                 {one.name}
@@ -101,9 +102,13 @@ export function PhotoTrace() {
           </select>
         </label>
         <label>
-          other side{' '}
-          <select aria-label="other side" value={above?.id ?? NO_SIDE} onChange={(event) => store.setScreen(ABOVE, event.target.value)}>
-            <option value={NO_SIDE}>none</option>
+          {PHOTO.otherSide}{' '}
+          <select
+            aria-label={PHOTO.otherSide}
+            value={above?.id ?? NO_SIDE}
+            onChange={(event) => store.setScreen(ABOVE, event.target.value)}
+          >
+            <option value={NO_SIDE}>{PHOTO.none}</option>
             {photos
               .filter((one) => one !== below)
               .map((one) => (
@@ -115,7 +120,7 @@ export function PhotoTrace() {
         </label>
         {above !== null && (
           <button type="button" className="btn" aria-pressed={laying} onClick={() => setLaying(!laying)}>
-            {onto === null ? 'Lay the other side over' : 'Lay it over again'}
+            {onto === null ? PHOTO.layOver : PHOTO.layOverAgain}
           </button>
         )}
         {onto !== null && !laying && (
@@ -123,7 +128,7 @@ export function PhotoTrace() {
             {below?.name}{' '}
             <input
               type="range"
-              aria-label="how much of the other side shows"
+              aria-label={PHOTO.howMuchShows}
               min={0}
               max={FADES}
               value={Math.round(shows * FADES)}
@@ -139,9 +144,9 @@ export function PhotoTrace() {
         <>
           <div className="drawn-tools">
             <label>
-              trace net{' '}
+              {PHOTO.traceNet}{' '}
               <input
-                aria-label="trace net"
+                aria-label={PHOTO.traceNet}
                 value={net}
                 list={names}
                 spellCheck={false}
@@ -150,14 +155,14 @@ export function PhotoTrace() {
               />
             </label>
             <button type="button" className="quiet" onClick={() => setNet(freeNetName(store))}>
-              a new one
+              {PHOTO.aNewOne}
             </button>
             <label>
-              next pad is{' '}
+              {PHOTO.nextPadIs}{' '}
               <input
-                aria-label="next pad is"
+                aria-label={PHOTO.nextPadIs}
                 value={pin}
-                placeholder="R7 1, or nothing"
+                placeholder={PHOTO.pinOrNothing}
                 spellCheck={false}
                 autoComplete="off"
                 onChange={(event) => setPin(event.target.value)}
@@ -171,7 +176,7 @@ export function PhotoTrace() {
           </div>
           {below !== null && belowSize !== null ? (
             <PhotoStage
-              label="Photo of the board"
+              label={PHOTO.photoOfTheBoard}
               source={below.source}
               size={belowSize}
               over={above !== null && onto !== null && aboveSize !== null ? { source: above.source, size: aboveSize, onto, shows } : null}
@@ -188,11 +193,10 @@ export function PhotoTrace() {
               )}
             </PhotoStage>
           ) : (
-            <p className="small">the photo is on its way …</p>
+            <p className="small">{PHOTO.onItsWay}</p>
           )}
           <p className="small">
-            Click a pad, or move the crosshair with the arrow keys and press Enter. It joins the net above; what it is can be said before,
-            after or never. {onto !== null && `Clicks go to the side that shows more: ${shows > HALF ? above?.name : below?.name}.`}
+            {PHOTO.clickAPad} {onto !== null && PHOTO.clicksGoTo((shows > HALF ? above?.name : below?.name) ?? '')}
           </p>
           <p className="trouble" role="alert">
             {trouble}

@@ -129,5 +129,34 @@ describe('what the sheet of a chip adds', () => {
     const note = findingOf(judge(patch), ID).notes.find(({ key }) => key === 'ledResistorAtMost');
     expect(note?.args['ohms']).toBeCloseTo(((5.01 - 1.2 - 2.5) * 2) / (230e-6 + 2 * 1.2e-3), 6);
     expect(noteKeys(judged())).not.toContain('ledResistorAtMost');
+    // (5.01 - 1.2 - 2.5) V / 50 mA: the LED is the weaker of the two (memory)
+    const other = findingOf(judge(patch), ID).notes.find(({ key }) => key === 'ledResistorAtLeast');
+    expect(other?.args['ohms']).toBeCloseTo((5.01 - 1.2 - 2.5) / 0.05, 6);
+    expect(noteKeys(judged())).not.toContain('ledResistorAtLeast');
+  });
+  it('the window of the LED resistor is worked out at every level, wider at the higher one', () => {
+    const lines = {
+      'U2 ': 'U2 (optocoupler) 817C: A=LED, K=KA, C=FB, E=HV-',
+      'CY1 ': 'U4 (negotiation): S1=P1, GND=OUT-',
+      'R10 ': 'R12 6k2 1%: REF, P1',
+    };
+    const patch = withParts(traced(lines), { u1: { law: { law: 'fixedFrequency', pullVoltage: '4.8 V', pullResistance: '20 kΩ' } } });
+    const both = ['5v', '9v'].map((level) => findingOf(judge({ ...patch, ports: [port] }), `delivery/set-point@usb~${level}`).notes);
+    const ohms = (key: string): number[] => both.map((notes) => Number(notes.find((note) => note.key === key)?.args['ohms']));
+    const [five, nine] = [2.495 * 2 + 0.02, 2.495 * (1 + 10_000 * (1 / 10_000 + 1 / 6200)) + 0.02];
+    expect(ohms('ledResistorAtLeast')).toEqual([expect.closeTo((five - 3.7) / 0.05, 6), expect.closeTo((nine - 3.7) / 0.05, 6)]);
+    expect(ohms('ledResistorAtMost')).toEqual([
+      expect.closeTo(((five - 3.7) * 2) / 230e-6, 4),
+      expect.closeTo(((nine - 3.7) * 2) / 230e-6, 4),
+    ]);
+  });
+  it('resistors across the output are its least load: 2 kΩ and 2 kΩ side by side draw 5 mA and make 25 mW of heat at 5.01 V', () => {
+    const finding = judged({ 'J2: ': 'J2: +=OUT+, -=OUT-\nR20 2k: OUT+, OUT-\nR21 2k: OUT+, OUT-' });
+    const note = finding.notes.find(({ key }) => key === 'bleederLoads');
+    expect(note?.args['parts']).toBe('R20, R21');
+    expect(note?.args['amperes']).toBeCloseTo(5.01 / 1000, 8);
+    expect(note?.args['watts']).toBeCloseTo(5.01 ** 2 / 1000, 8);
+    expect(noteKeys(judged())).not.toContain('bleederLoads');
+    expect(noteKeys(judged({ 'J2: ': 'J2: +=OUT+, -=OUT-\nR20 ?: OUT+, OUT-' }))).not.toContain('bleederLoads');
   });
 });

@@ -1,10 +1,12 @@
 import type { Recognised } from '../../circuit/recognise/recognise.ts';
 import { derive } from '../../formula/derive.ts';
 import { greatestLedResistor } from '../../formula/feedback/greatest-led-resistor.ts';
+import { leastLedResistor } from '../../formula/feedback/least-led-resistor.ts';
 import { pulledCurrent } from '../../formula/feedback/pulled-current.ts';
 import { cite } from '../../source/source.ts';
+import { feedbackRating } from '../../table/bench/2026/feedback-rating.ts';
 import { transferRatio } from '../../table/bench/2026/transfer-ratio.ts';
-import { findCell } from '../../table/look-up.ts';
+import { findCell, getCell } from '../../table/look-up.ts';
 import { type Derived, given } from '../../trace/derived.ts';
 import type { Bench } from '../bench/bench.ts';
 import { findRead } from '../bench/open-value.ts';
@@ -49,4 +51,19 @@ export function greatestResistor(
     { output: value, drop: dropOf('led'), cathode, ratio, collector, bias },
     `circuit/greatest-led-resistor/${id}`,
   );
+}
+
+/**
+ * Least resistor of the feedback LED at one output voltage: with less, an LED of the 817 kind or the reference would carry more than its rating
+ * while the loop pulls as hard as it can. Null where the optocoupler is of another kind, or LED and reference need more than the output has.
+ */
+export function leastResistor(bench: Bench, { regulation }: Recognised, { id, value, divider }: SetPoint): Derived | null {
+  const optocoupler = regulation?.optocoupler == null ? undefined : bench.parts.get(regulation.optocoupler.id);
+  const cathode = divider?.reference.cathodeLeast ?? null;
+  if (optocoupler === undefined || cathode === null || !/817/.test(findRead<string>(optocoupler.marking) ?? '')) return null;
+  const led = getCell(feedbackRating, '817', 'current', `circuit/${optocoupler.id}/rating`, 'I_F');
+  const reference = getCell(feedbackRating, '431', 'current', `circuit/${regulation?.reference?.id}/rating`, 'I_k');
+  const most = led.value <= reference.value ? led : reference;
+  const least = derive(leastLedResistor, { output: value, drop: dropOf('led'), cathode, most }, `circuit/least-led-resistor/${id}`);
+  return least.value > 0 ? least : null;
 }
