@@ -5,7 +5,7 @@ import { decideCause } from '../working/cause/decide-cause.ts';
 import type { Facts } from '../working/facts.ts';
 import type { Sweep } from '../working/load/read-sweep.ts';
 import type { LevelFacts } from '../working/load/sweep-facts.ts';
-import { capabilityAt } from '../working/transformer/transformer-facts.ts';
+import { capabilityAt } from '../working/transformer/capability.ts';
 import { setPointFor } from './judge-set-points.ts';
 
 const SOME_CYCLES = 50; // Hz, where a sweep does not state the frequency of its mains

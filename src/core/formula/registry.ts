@@ -113,6 +113,7 @@ import { storedEnergy as magneticsStoredEnergy } from './magnetics/stored-energy
 import { strokeRms as magneticsStrokeRms } from './magnetics/stroke-rms.ts';
 import { strokeShare as magneticsStrokeShare } from './magnetics/stroke-share.ts';
 import { switchPlateau as magneticsSwitchPlateau } from './magnetics/switch-plateau.ts';
+import { triangleCoefficient as magneticsTriangleCoefficient } from './magnetics/triangle-coefficient.ts';
 import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
@@ -248,6 +249,7 @@ export const FORMULAS: readonly Formula[] = [
   magneticsStrokeRms,
   magneticsStrokeShare,
   magneticsSwitchPlateau,
+  magneticsTriangleCoefficient,
   magneticsTurnsRatio,
   thermalAtHighestAmbient,
   thermalAtOpening,

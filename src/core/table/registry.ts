@@ -61,6 +61,7 @@ import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1
 import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/touch-voltage.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
 import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
+import { steinmetz as planarNotesUndatedSteinmetz } from './planar-notes/undated/steinmetz.ts';
 import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
 import { interrupting as ul24814UndatedInterrupting } from './ul-248-14/undated/interrupting.ts';
 import { transient as usb2010Transient } from './usb/2010/transient.ts';
@@ -130,6 +131,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018TouchVoltage,
   iec6236812018WindingTemperature,
   iec6236812018WithstandTest,
+  planarNotesUndatedSteinmetz,
   ul24814UndatedGates,
   ul24814UndatedInterrupting,
   usb2010Transient,

@@ -21,6 +21,7 @@ const ROW = 46;
 const TOP = 34;
 const NODE_HEIGHT = 24;
 const LINE = 15;
+const CLEAR = 8; // between the lowest box and the list
 const DISC = 8;
 const TEXT = 24;
 const CHAR = 7.2;
@@ -52,7 +53,7 @@ export function drawBarrierMap({ barrier, findings }: Pick<Assessment, 'barrier'
   const outcome = findings.find(({ check }) => check === 'shock/barrier')?.outcome;
   const tone = outcome === 'pass' ? ' good' : outcome === 'fail' ? '' : ' doubt';
   const edges = drawEdges(ways, placed, new Set(lit.ways), tone);
-  const list = drawList(ways, new Set(lit.ways), width, bottom + LINE);
+  const list = drawList(ways, new Set(lit.ways), width, bottom + LINE + CLEAR);
   const middle = width / 2;
   const wall = [-BARRIER_HALF, BARRIER_HALF].map((shift) => html`<path class="wall" d="M${c(middle + shift)} ${TOP - 8}V${c(bottom)}"/>`);
   const heads = (['mains', 'hand'] as const).map(

@@ -13,7 +13,7 @@ import { linkToStep } from './report-parts.ts';
 const WINDING_KEY =
   'the window cut open along the leg, outermost layer on top. Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring around a turn is an insulating cover.';
 const MAP_KEY =
-  'dotted: nothing; dashed: less than basic; one line: basic; two lines: double or reinforced; sparse: open. The double line down the page is the barrier.';
+  'Dotted: nothing; dashed: less than basic; one line: basic; two lines: double or reinforced; sparse: open. The double line down the page is the barrier.';
 
 /** Cross-sections of the transformers and the map of the barrier. */
 export function transformerFigures(assessment: Assessment): readonly FigurePart[] {
@@ -54,17 +54,17 @@ function setSheet(sheet: TransformerSheet): Markup {
   if (sheet.numbers.length === 0 && sheet.blocked.length === 0) return NOTHING;
   const rows = sheet.numbers.map(({ key, about, value, step }) => {
     const name = `${sentenceFor(NUMBER_NAMES, key)}${about === null ? '' : `, ${about}`}`;
-    return html`<tr><td>${name}</td><td class="num" data-h="worked out">${linkToStep(step, setAmount(value, numberShow(key)))}</td></tr>`;
+    return html`<div><dt>${name}</dt><dd>${linkToStep(step, setAmount(value, numberShow(key)))}</dd></div>`;
   });
-  const table =
+  const list =
     rows.length === 0
       ? NOTHING
-      : html`<table class="d stack"><caption>${sheet.name}: what follows from turns, wire, core and the law by which it is driven.</caption><thead><tr><th scope="col">number</th><th scope="col" class="num">worked out</th></tr></thead><tbody>${joined(rows)}</tbody></table>`;
+      : html`<h3>${sheet.name}: what follows from turns, wire, core and the law by which it is driven</h3><dl class="follows">${joined(rows)}</dl>`;
   const blocked = sheet.blocked.map(({ key, missing }) => `${sentenceFor(NUMBER_NAMES, key)} (${missing.map(foundText).join(', ')})`);
   const gap = blocked.length === 0 ? NOTHING : html`<p class="gap"><b>Not worked out, and what is missing:</b> ${blocked.join('; ')}.</p>`;
   const disagree =
     sheet.disagree === null
       ? NOTHING
       : html`<p class="gap"><b>Contradiction:</b> the turns give a ratio of ${sheet.disagree.counted.toFixed(2)}, the waveforms ${sheet.disagree.seen.toFixed(2)}. Neither is used.</p>`;
-  return html`${table}${disagree}${gap}`;
+  return html`${list}${disagree}${gap}`;
 }

@@ -1,3 +1,4 @@
+import { STACK_WORDS } from '../../present/words/stack-words.ts';
 import type { BarrierView } from '../../present/workspace/barrier-view.ts';
 import { useOpenPage } from '../state/use-case.ts';
 
@@ -6,8 +7,8 @@ export function BarrierLines({ view }: { view: BarrierView }) {
   const { goToField } = useOpenPage();
   if (view.lines.length === 0 && view.missing.length === 0) return null;
   return (
-    <section className="barrier-lines" aria-label="The barrier">
-      <h3>The barrier</h3>
+    <section className="barrier-lines" aria-label={STACK_WORDS.barrier}>
+      <h3>{STACK_WORDS.barrier}</h3>
       <dl>
         {view.lines.map(({ title, words, pieces }) => (
           <div key={title}>

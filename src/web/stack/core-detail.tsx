@@ -1,3 +1,4 @@
+import { CORE_LABELS, DRIVE_LABELS, STACK_WORDS } from '../../present/words/stack-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { ObjectFields } from '../field/object-fields.tsx';
 import { useOpenPage } from '../state/use-case.ts';
@@ -7,44 +8,19 @@ import { DRIVEN } from './selected-layer.ts';
 
 type Entry = readonly [member: string, label: string];
 
-const CORE_AND_FORMER: readonly Entry[] = [
-  ['core', 'core, by its name'],
-  ['coreArea', 'area of its middle leg, measured'],
-  ['coreLength', 'length of its path'],
-  ['ferrite', 'ferrite'],
-  ['gap', 'air gap'],
-  ['gapWhere', 'where the gap is'],
-  ['inductance', 'inductance, others open'],
-  ['leakage', 'inductance, secondary shorted'],
-  ['meanTurn', 'mean length of a turn'],
-  ['bath', 'varnish or resin'],
-  ['coreConductor', 'its name among the conductors'],
-  ['part', 'which part it is'],
-];
-const DRIVE: readonly Entry[] = [
-  ['law', 'how the switch is driven'],
-  ['peakCurrent', 'peak current at which it opens'],
-  ['frequency', 'frequency'],
-  ['longestOn', 'longest on-time, share of a period'],
-  ['ratioSeen', 'primary over secondary, on the scope'],
-  ['clamp', 'clamped above the rail by'],
-  ['switchPart', 'which part is the switch'],
-  ['rectifierPart', 'which part is the output rectifier'],
-];
-
 /** Core, former, and what was measured on the whole. */
 export function CoreDetail({ stack }: { stack: string }) {
   const { form } = useOpenPage();
   const node = stackForm(form.case);
   const place = `/case/exhibits/${stack}`;
-  const named = [...CORE_AND_FORMER.map(([member]) => member), ...DRIVEN, 'outsideIn', 'window', 'former'];
+  const named = [...CORE_LABELS.map(([member]) => member), ...DRIVEN, 'outsideIn', 'window', 'former'];
   return (
-    <section className="layer-detail" aria-label="Core and former">
-      <h4>Core and former</h4>
-      <Fields entries={CORE_AND_FORMER} node={node} place={place} />
+    <section className="layer-detail" aria-label={STACK_WORDS.core}>
+      <h4>{STACK_WORDS.core}</h4>
+      <Fields entries={CORE_LABELS} node={node} place={place} />
       <div className="fields">
-        <MemberField node={node} place={place} member="window" label="window: room for the winding" />
-        <MemberField node={node} place={place} member="former" label="former: tube and walls" />
+        <MemberField node={node} place={place} member="window" label={STACK_WORDS.window} />
+        <MemberField node={node} place={place} member="former" label={STACK_WORDS.former} />
       </div>
       <ObjectFields node={node} place={place} without={named} />
     </section>
@@ -55,13 +31,10 @@ export function CoreDetail({ stack }: { stack: string }) {
 export function DriveDetail({ stack }: { stack: string }) {
   const { form } = useOpenPage();
   return (
-    <section className="layer-detail" aria-label="How it is driven">
-      <h4>How it is driven</h4>
-      <p className="small">
-        Power, frequency and currents are worked out by the formulas of the law that is named here, and by no other. Leave it open when it
-        is not known.
-      </p>
-      <Fields entries={DRIVE} node={stackForm(form.case)} place={`/case/exhibits/${stack}`} />
+    <section className="layer-detail" aria-label={STACK_WORDS.drive}>
+      <h4>{STACK_WORDS.drive}</h4>
+      <p className="small">{STACK_WORDS.driveHint}</p>
+      <Fields entries={DRIVE_LABELS} node={stackForm(form.case)} place={`/case/exhibits/${stack}`} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import type { Change } from '../../app/casebook/change.ts';
+import { INSULATION_LABELS, layerAtHand, oneMore, STACK_KEYS, STACK_WORDS, WINDING_LABELS } from '../../present/words/stack-words.ts';
 import { Field } from '../field/field.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { canCount, countedIn, placeOfLayer, type Tree } from './layer-edit.ts';
@@ -22,28 +23,6 @@ interface Props {
   readonly onPart: (changes: readonly Change[], name: string) => void;
 }
 
-type Entry = readonly [member: string, label: string];
-
-const OF_WINDING: readonly Entry[] = [
-  ['name', 'name'],
-  ['side', 'stands on the side of'],
-  ['role', 'it is the'],
-  ['wireKind', 'kind of wire'],
-  ['overall', 'wire with its cover'],
-  ['strands', 'strands in parallel'],
-  ['layers', 'rows'],
-  ['toCore', 'over the surface to the core'],
-  ['resistance', 'resistance, cold'],
-];
-const OF_INSULATION: readonly Entry[] = [
-  ['covers', 'what it covers'],
-  ['short', 'stops before the wall by'],
-  ['folded', 'folded up the wall'],
-  ['material', 'material'],
-  ['overlap', 'overlap of its ends'],
-  ['sleeved', 'sleeved where wires leave'],
-];
-
 /** The layer at hand: the key that counts, then everything else of it. */
 export function LayerDetail(props: Props) {
   const { stack, layers, layer, onMove, onRemove, onPart } = props;
@@ -55,15 +34,15 @@ export function LayerDetail(props: Props) {
   const number = layers.filter((one) => one['is'] === 'winding').indexOf(layer) + 1;
   const name = nameOf(layer, number);
   return (
-    <section className="layer-detail" aria-label={`Layer at hand: ${name}`}>
+    <section className="layer-detail" aria-label={layerAtHand(name)}>
       <Counter {...props} name={name} />
       <div className="fields">
-        {(isWinding ? OF_WINDING : OF_INSULATION).map(([member, label]) => (
+        {(isWinding ? WINDING_LABELS : INSULATION_LABELS).map(([member, label]) => (
           <MemberField key={member} node={node} place={place} member={member} label={label} />
         ))}
-        <Two place={`${place}/margins`} labels={['margin at one end', 'margin at the other']} of={getMember(node, 'margins').node} />
+        <Two place={`${place}/margins`} labels={[STACK_WORDS.marginOne, STACK_WORDS.marginOther]} of={getMember(node, 'margins').node} />
         {isWinding && (
-          <Two place={`${place}/pins`} labels={['its start goes to', 'its finish goes to']} of={getMember(node, 'pins').node} />
+          <Two place={`${place}/pins`} labels={[STACK_WORDS.startGoesTo, STACK_WORDS.finishGoesTo]} of={getMember(node, 'pins').node} />
         )}
       </div>
       <Remark place={`${place}/pins`} />
@@ -71,13 +50,13 @@ export function LayerDetail(props: Props) {
       <LayerPhoto stack={stack} layer={layer} name={name} onPart={onPart} />
       <p className="ways">
         <button type="button" className="quiet" disabled={layers[0] === layer} onClick={() => onMove(-1)}>
-          further out <kbd>Alt ↑</kbd>
+          {STACK_WORDS.furtherOut} <kbd>{STACK_KEYS.out}</kbd>
         </button>
         <button type="button" className="quiet" disabled={layers.at(-1) === layer} onClick={() => onMove(1)}>
-          further in <kbd>Alt ↓</kbd>
+          {STACK_WORDS.furtherIn} <kbd>{STACK_KEYS.in}</kbd>
         </button>
         <button type="button" className="quiet" onClick={onRemove}>
-          remove this layer <kbd>Delete</kbd>
+          {STACK_WORDS.removeLayer} <kbd>{STACK_KEYS.remove}</kbd>
         </button>
       </p>
     </section>
@@ -102,7 +81,7 @@ function Two({ place, labels, of }: { place: string; labels: readonly [string, s
           {labels[0]}, {labels[1]}
         </span>
         <button type="button" className="quiet" data-place={place} onClick={blank}>
-          enter both
+          {STACK_WORDS.enterBoth}
         </button>
       </div>
     );
@@ -114,7 +93,6 @@ function Two({ place, labels, of }: { place: string; labels: readonly [string, s
 function Counter({ layer, count, onCount, onRow, name }: Props & { name: string }) {
   const member = countedIn(layer);
   const can = canCount(layer, member);
-  const unit = member === 'turns' ? 'turn' : 'layer';
   return (
     <div className="counter">
       <h4>{name}</h4>
@@ -122,17 +100,17 @@ function Counter({ layer, count, onCount, onRow, name }: Props & { name: string 
         {can ? (count ?? 0) : '?'} <small>{member}</small>
       </p>
       <button type="button" className="btn solid count-key" disabled={!can} onClick={() => onCount(1)}>
-        One {unit} <kbd>space</kbd>
+        {oneMore(member)} <kbd>{STACK_KEYS.turn}</kbd>
       </button>
       <button type="button" className="btn" disabled={!can || count === null || count === 0} onClick={() => onCount(-1)}>
-        One back <kbd>⌫</kbd>
+        {STACK_WORDS.oneBack} <kbd>{STACK_KEYS.back}</kbd>
       </button>
       {member === 'turns' && (
         <button type="button" className="btn" onClick={onRow}>
-          Next row <kbd>L</kbd>
+          {STACK_WORDS.nextRow} <kbd>{STACK_KEYS.row}</kbd>
         </button>
       )}
-      {!can && <span className="small">A count with a doubt or a reason is written in its entry, not counted up.</span>}
+      {!can && <span className="small">{STACK_WORDS.notCountedUp}</span>}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
+import { STACK_WORDS } from '../../present/words/stack-words.ts';
 import { type CaseReader, listOf } from '../part/new-exhibit.ts';
 import { newItemId } from '../state/place-parts.ts';
 
@@ -8,7 +9,6 @@ export type Tree = Readonly<Record<string, Json>>;
 export type LayerKind = 'winding' | 'insulation' | 'formerWall';
 
 const NOT_LOOKED: Json = { state: 'notLooked' };
-const FORMER_WALL = 'wall of the former';
 
 /** Layers of one stack, outside in. */
 export function layersOf(reader: CaseReader, stack: string): readonly Tree[] {
@@ -89,11 +89,11 @@ function blankInsulation(): Tree {
 }
 
 function blankFormerWall(): Tree {
-  return { id: newItemId('wall'), is: 'insulation', material: FORMER_WALL, layers: '1', covers: 'whole' };
+  return { id: newItemId('wall'), is: 'insulation', material: STACK_WORDS.formerWall, layers: '1', covers: 'whole' };
 }
 
 export function isFormerWall(item: Tree): boolean {
-  return textOf(item['material']) === FORMER_WALL;
+  return textOf(item['material']) === STACK_WORDS.formerWall;
 }
 
 export function removeLayer(stack: string, item: Tree): readonly Change[] {

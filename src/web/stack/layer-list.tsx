@@ -1,9 +1,10 @@
 import { choiceWords } from '../../present/words/page-words.ts';
+import { countOfLayer, STACK_KEYS, STACK_WORDS, sizeOfLayer, windingWithout } from '../../present/words/stack-words.ts';
 import type { TransformerView } from '../../present/workspace/transformer-view.ts';
 import { Lacking } from '../field/list-field.tsx';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
-import { isFormerWall, type LayerKind, placeOfLayer, type Tree, textOf } from './layer-edit.ts';
+import { countedIn, isFormerWall, type LayerKind, placeOfLayer, type Tree, textOf } from './layer-edit.ts';
 import { layerForm } from './layer-form.ts';
 import { MemberField } from './member-field.tsx';
 import { CORE, DRIVE } from './selected-layer.ts';
@@ -18,11 +19,7 @@ interface Props {
   readonly onAdd: (kind: LayerKind) => void;
 }
 
-const KINDS: readonly { readonly kind: LayerKind; readonly words: string; readonly key: string }[] = [
-  { kind: 'winding', words: 'winding', key: 'W' },
-  { kind: 'insulation', words: 'insulation', key: 'T' },
-  { kind: 'formerWall', words: 'wall of the former', key: 'F' },
-];
+const KINDS: readonly LayerKind[] = ['winding', 'insulation', 'formerWall'];
 
 /** Everything that came off, outside in, as it lies in the cross-section beside it; below the last layer what comes off next, then the core. */
 export function LayerList({ stack, layers, at, weakest, onSelect, onAdd }: Props) {
@@ -34,11 +31,11 @@ export function LayerList({ stack, layers, at, weakest, onSelect, onAdd }: Props
   return (
     <div className="layer-list">
       <p className="heads" aria-hidden="true">
-        <span>outside in</span>
-        <span>turns, layers</span>
-        <span>wire, each</span>
+        <span>{STACK_WORDS.outsideIn}</span>
+        <span>{STACK_WORDS.countedHead}</span>
+        <span>{STACK_WORDS.sizeHead}</span>
       </p>
-      <ol aria-label="layers, outside in">
+      <ol aria-label={STACK_WORDS.layersOutsideIn}>
         {layers.map((layer) => (
           <LayerRow
             key={String(layer['id'])}
@@ -52,20 +49,20 @@ export function LayerList({ stack, layers, at, weakest, onSelect, onAdd }: Props
         ))}
       </ol>
       <fieldset className="next-layer">
-        <legend>comes off next{layers.length > 0 && ', under the one at hand'}</legend>
-        {KINDS.map(({ kind, words, key }) => (
+        <legend>{layers.length > 0 ? STACK_WORDS.underThisOne : STACK_WORDS.comesOffNext}</legend>
+        {KINDS.map((kind) => (
           <button type="button" className="btn" key={kind} onClick={() => onAdd(kind)}>
-            {words} <kbd>{key}</kbd>
+            {STACK_WORDS[kind]} <kbd>{STACK_KEYS[kind]}</kbd>
           </button>
         ))}
       </fieldset>
-      <ul className="ends" aria-label="core and drive">
-        <EndRow id={CORE} isAt={at === CORE} words="core and former" told={core ?? 'not entered'} onSelect={onSelect} />
+      <ul className="ends" aria-label={STACK_WORDS.ends}>
+        <EndRow id={CORE} isAt={at === CORE} words={STACK_WORDS.coreRow} told={core ?? STACK_WORDS.notEntered} onSelect={onSelect} />
         <EndRow
           id={DRIVE}
           isAt={at === DRIVE}
-          words="how it is driven"
-          told={law === null ? 'not entered' : choiceWords(law)}
+          words={STACK_WORDS.driveRow}
+          told={law === null ? STACK_WORDS.notEntered : choiceWords(law)}
           onSelect={onSelect}
         />
       </ul>
@@ -96,6 +93,7 @@ interface RowProps {
 function LayerRow({ stack, layer, number, isAt, isWeak, onSelect }: RowProps) {
   const { form } = useOpenPage();
   const isWinding = layer['is'] === 'winding';
+  const counted = countedIn(layer);
   const place = placeOfLayer(stack, String(layer['id']));
   const node = layerForm(form.case, String(layer['is']));
   const name = nameOf(layer, number);
@@ -109,23 +107,11 @@ function LayerRow({ stack, layer, number, isAt, isWeak, onSelect }: RowProps) {
         <b>{isWinding ? number : ''}</b> <span>{isWinding ? String(layer['name']) : name}</span>
       </button>
       <span className="decides">
-        <HangingOn place={`${place}/${isWinding ? 'turns' : 'layers'}`} />
+        <HangingOn place={`${place}/${counted}`} />
       </span>
       <div className="numbers">
-        <MemberField
-          node={node}
-          place={place}
-          member={isWinding ? 'turns' : 'layers'}
-          label={`${name}: ${isWinding ? 'turns' : 'layers'}`}
-          shown={false}
-        />
-        <MemberField
-          node={node}
-          place={place}
-          member={isWinding ? 'wire' : 'each'}
-          label={`${name}: ${isWinding ? 'bare wire' : 'thickness of each'}`}
-          shown={false}
-        />
+        <MemberField node={node} place={place} member={counted} label={countOfLayer(name, counted)} shown={false} />
+        <MemberField node={node} place={place} member={isWinding ? 'wire' : 'each'} label={sizeOfLayer(name, isWinding)} shown={false} />
       </div>
       <Lacking place={place} />
     </li>
@@ -134,10 +120,9 @@ function LayerRow({ stack, layer, number, isAt, isWeak, onSelect }: RowProps) {
 
 /** Words for a layer without a name of its own. */
 export function nameOf(layer: Tree, number: number): string {
-  if (layer['is'] === 'winding') return String(layer['name'] ?? '') === '' ? `winding ${number}` : String(layer['name']);
-  if (isFormerWall(layer)) return 'wall of the former';
-  const short = textOf(layer['covers']) === 'stopsShort' ? ', stops short' : '';
-  return `insulation${short}`;
+  if (layer['is'] === 'winding') return String(layer['name'] ?? '') === '' ? windingWithout(number) : String(layer['name']);
+  if (isFormerWall(layer)) return STACK_WORDS.formerWall;
+  return textOf(layer['covers']) === 'stopsShort' ? STACK_WORDS.stopsShort : STACK_WORDS.insulation;
 }
 
 /** On which side its turns are drawn. */

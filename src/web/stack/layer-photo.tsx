@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { Change } from '../../app/casebook/change.ts';
+import { photoOf, pictureOf, STACK_KEYS, STACK_WORDS } from '../../present/words/stack-words.ts';
 import { sendFile, thumbOf } from '../api/casebook.ts';
 import { keepPhoto, localTimeOf } from '../capture/quick-reading.ts';
 import { listOf } from '../part/new-exhibit.ts';
@@ -29,12 +30,12 @@ export function LayerPhoto({ stack, layer, name, onPart }: Props) {
     setTrouble('');
     try {
       const taken = await sendFile(id, file, {}, {});
-      if (!taken.media.startsWith('image/')) setTrouble('That is no picture; nothing of it was kept with this layer.');
+      if (!taken.media.startsWith('image/')) setTrouble(STACK_WORDS.noPicture);
       else {
         const files = listOf(store, 'files').map((item) => String(item['id']));
         const day = listOf(store, 'days').at(-1)?.['id'] as string | undefined;
         const photo = newItemId('photo');
-        const kept = keepPhoto(taken, `layer ${name}`, files, { id: photo, day, at: localTimeOf(new Date()) });
+        const kept = keepPhoto(taken, pictureOf(name), files, { id: photo, day, at: localTimeOf(new Date()) });
         onPart([...kept.changes, { at: `${place}/photo`, was: layer['photo'], to: photo }], 'photo');
       }
     } catch (error) {
@@ -45,9 +46,9 @@ export function LayerPhoto({ stack, layer, name, onPart }: Props) {
   const sha256 = hashOf(String(layer['photo'] ?? ''), listOf(store, 'exhibits'), listOf(store, 'files'));
   return (
     <div className="layer-photo">
-      <MemberField node={layerForm(form.case, String(layer['is']))} place={place} member="photo" label="photo of this layer" />
+      <MemberField node={layerForm(form.case, String(layer['is']))} place={place} member="photo" label={STACK_WORDS.photoOfLayer} />
       <button type="button" className="btn take-photo" disabled={busy} onClick={() => choose.current?.click()}>
-        {busy ? 'on its way …' : 'Take or choose one'} <kbd>P</kbd>
+        {busy ? STACK_WORDS.onItsWay : STACK_WORDS.takePhoto} <kbd>{STACK_KEYS.photo}</kbd>
       </button>
       <input
         ref={choose}
@@ -56,14 +57,14 @@ export function LayerPhoto({ stack, layer, name, onPart }: Props) {
         capture="environment"
         className="for-ears"
         tabIndex={-1}
-        aria-label={`photo of ${name}`}
+        aria-label={photoOf(name)}
         onChange={(event) => {
           const [file] = event.target.files ?? [];
           if (file !== undefined) void bring(file);
           event.target.value = '';
         }}
       />
-      {sha256 !== null && <img src={thumbOf(id, sha256)} alt={`layer ${name}`} height="72" />}
+      {sha256 !== null && <img src={thumbOf(id, sha256)} alt={pictureOf(name)} height="72" />}
       {trouble !== '' && (
         <p className="trouble" role="alert">
           {trouble}

@@ -1,4 +1,5 @@
 import type { Json } from '../../app/casebook/change.ts';
+import { leadOut, removeLeadOut, STACK_WORDS } from '../../present/words/stack-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage } from '../state/use-case.ts';
 import { placeOfLayer, type Tree } from './layer-edit.ts';
@@ -27,9 +28,9 @@ export function LeadOuts({ stack, layers, winding }: Props) {
   };
   return (
     <fieldset className="list lead-outs" data-place={place}>
-      <legend>lead-outs</legend>
-      {items === null && <p className="small">Nobody followed them yet.</p>}
-      {items?.length === 0 && <p className="small">Followed: none of them crosses another layer.</p>}
+      <legend>{STACK_WORDS.leadOuts}</legend>
+      {items === null && <p className="small">{STACK_WORDS.nobodyFollowed}</p>}
+      {items?.length === 0 && <p className="small">{STACK_WORDS.noneCrosses}</p>}
       {items?.map((lead, index) => (
         <LeadOut
           key={String(lead['id'])}
@@ -42,16 +43,16 @@ export function LeadOuts({ stack, layers, winding }: Props) {
       ))}
       <p className="adds">
         <button type="button" className="quiet add" onClick={add}>
-          + lead-out
+          {STACK_WORDS.addLeadOut}
         </button>
         {items === null && (
           <button type="button" className="quiet" onClick={() => set([], 'entry')}>
-            none crosses anything
+            {STACK_WORDS.sayNoneCrosses}
           </button>
         )}
         {items?.length === 0 && (
           <button type="button" className="quiet" onClick={() => set(undefined, 'entry')}>
-            not followed after all
+            {STACK_WORDS.notFollowed}
           </button>
         )}
       </p>
@@ -84,9 +85,9 @@ function LeadOut({ place, lead, number, others, windings }: LeadProps) {
     <div className="item">
       <div>
         <div className="fields">
-          <MemberField node={node} place={place} member="end" label={`lead-out ${number}`} />
+          <MemberField node={node} place={place} member="end" label={leadOut(number)} />
           <fieldset className="kinds" data-place={`${place}/crosses`}>
-            <legend>crosses</legend>
+            <legend>{STACK_WORDS.crosses}</legend>
             {[
               ...others.map((layer) => ({ id: String(layer['id']), words: named(layer) })),
               ...strangers.map((id) => ({ id, words: id })),
@@ -97,19 +98,19 @@ function LeadOut({ place, lead, number, others, windings }: LeadProps) {
               </label>
             ))}
           </fieldset>
-          <MemberField node={node} place={place} member="sleeved" label="sleeved there" />
-          <MemberField node={node} place={place} member="wall" label="wall of the sleeve" />
-          <MemberField node={node} place={place} member="photo" label="photo" />
+          <MemberField node={node} place={place} member="sleeved" label={STACK_WORDS.sleevedThere} />
+          <MemberField node={node} place={place} member="wall" label={STACK_WORDS.sleeveWall} />
+          <MemberField node={node} place={place} member="photo" label={STACK_WORDS.photo} />
         </div>
         <Remark place={`${place}/crosses`} />
       </div>
       <button
         type="button"
         className="quiet"
-        aria-label={`remove lead-out ${number}`}
+        aria-label={removeLeadOut(number)}
         onClick={() => store.set(place, undefined, newItemId('remove'), { key: 'remove', args: { at: place } })}
       >
-        remove
+        {STACK_WORDS.remove}
       </button>
     </div>
   );

@@ -1,3 +1,4 @@
+import { STACK_WORDS } from '../../present/words/stack-words.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
@@ -8,8 +9,8 @@ export function PairFindings({ ids }: { ids: readonly string[] }) {
   const rows = ids.flatMap((id) => view.rows.find((row) => row.id === id) ?? []).filter(({ outcome }) => outcome !== 'notApplicable');
   if (rows.length === 0) return null;
   return (
-    <section className="pair-findings" aria-label="What each pair of windings really has">
-      <h3>What each pair of windings really has</h3>
+    <section className="pair-findings" aria-label={STACK_WORDS.pairs}>
+      <h3>{STACK_WORDS.pairs}</h3>
       <ul>
         {rows.map((row) => (
           <li key={row.id}>

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { EXHIBIT_WORDS } from '../../present/words/page-words.ts';
+import { removeOne } from '../../present/words/stack-words.ts';
 import type { ChapterView } from '../../present/workspace/chapter-view.ts';
 import { BarrierLines } from '../part/barrier-lines.tsx';
 import { addExhibit, listOf } from '../part/new-exhibit.ts';
@@ -61,7 +62,7 @@ export function TransformerChapter(props: {
                   store.set(`/case/exhibits/${id}`, undefined, newItemId('remove'), { key: 'removeExhibit', args: { kind: 'stack' } })
                 }
               >
-                remove this {STACK.one}
+                {removeOne(STACK.one)}
               </button>
             </p>
           </div>

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { STACK_WORDS, weakestAt } from '../../present/words/stack-words.ts';
 import type { TransformerView } from '../../present/workspace/transformer-view.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { useOpenPage } from '../state/use-case.ts';
@@ -18,8 +19,7 @@ export function WindowFigure({ view, layer, onLayer }: Props) {
     for (const group of drawn.current?.querySelectorAll('[data-layer]') ?? [])
       group.classList.toggle('on', group.getAttribute('data-layer') === layer);
   }, [layer, wide]);
-  if (view === undefined || wide === '')
-    return <p className="small">The cross-section is drawn as soon as the first layer stands in the list.</p>;
+  if (view === undefined || wide === '') return <p className="small">{STACK_WORDS.notDrawn}</p>;
   return (
     <figure className="cross-section">
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a shortcut for the pointer; the list beside it does the same with keys */}
@@ -36,8 +36,7 @@ export function WindowFigure({ view, layer, onLayer }: Props) {
       </div>
       <figcaption>
         <Weakest view={view} onLayer={onLayer} />
-        Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring is an insulating cover. Outermost
-        on top.
+        {STACK_WORDS.drawnHow}
       </figcaption>
     </figure>
   );
@@ -50,12 +49,12 @@ function Weakest({ view: { weakest }, onLayer }: { view: TransformerView; onLaye
     <p className="weakest">
       <RawHtml html={weakest.markSvg} />{' '}
       <button type="button" className="from" onClick={() => showFinding(weakest.finding)}>
-        Weakest {weakest.where}
+        {weakestAt(weakest.where)}
       </button>
       ,{' '}
       {weakest.layers.map(({ id, name }, index) => (
         <span key={id}>
-          {index > 0 && ' to '}
+          {index > 0 && ` ${STACK_WORDS.to} `}
           <button type="button" className="from" onClick={() => onLayer(id)}>
             {name}
           </button>

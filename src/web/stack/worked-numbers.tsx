@@ -1,3 +1,4 @@
+import { STACK_WORDS, whereFrom } from '../../present/words/stack-words.ts';
 import type { TransformerView } from '../../present/workspace/transformer-view.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { useOpenPage } from '../state/use-case.ts';
@@ -7,8 +8,8 @@ export function WorkedNumbers({ view: { numbers, blocked } }: { view: Transforme
   const { openOrigin, goToField } = useOpenPage();
   if (numbers.length === 0 && blocked.length === 0) return null;
   return (
-    <section className="worked" aria-label="What follows from it">
-      <h3>What follows from it</h3>
+    <section className="worked" aria-label={STACK_WORDS.follows}>
+      <h3>{STACK_WORDS.follows}</h3>
       <dl className="numbers-worked">
         {numbers.map(({ label, valueHtml, step }) => (
           <div key={label + step}>
@@ -17,7 +18,7 @@ export function WorkedNumbers({ view: { numbers, blocked } }: { view: Transforme
               <button
                 type="button"
                 className="from"
-                aria-label={`where ${label} comes from`}
+                aria-label={whereFrom(label)}
                 onClick={(event) => openOrigin(step, event.currentTarget)}
               >
                 <RawHtml html={valueHtml} />
@@ -28,7 +29,7 @@ export function WorkedNumbers({ view: { numbers, blocked } }: { view: Transforme
       </dl>
       {blocked.length > 0 && (
         <div className="blocked">
-          <h4>Not worked out, and what is missing</h4>
+          <h4>{STACK_WORDS.blocked}</h4>
           <ul>
             {blocked.map(({ label, missing }, index) => (
               <li key={`${label}-${String(index)}`}>

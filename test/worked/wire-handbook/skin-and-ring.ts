@@ -47,6 +47,17 @@ export const SKIN_AND_RING: readonly WorkedExample[] = [
     tolerance: 0.002,
     because: 'another resistivity at 60 °C, within one percent',
   },
+  {
+    ...BOOK,
+    place: 'largest wire at 100 kHz: twice the skin depth, 0.0418 cm',
+    formula: 'magnetics/skin-depth',
+    inputs: { temperature: AT_20_C, frequency: 100e3 },
+    printed: 0.418,
+    unit: 'mm',
+    tolerance: 0.003 * 0.418,
+    because: CONSTANT,
+    states: (own) => 2 * own,
+  },
   ring(12, 2.0309, 0.41868, 25, 1.527),
   ring(22, 0.6422, 0.14802, 200, 1.41),
   {

@@ -19,7 +19,8 @@ export const coreLoss = defineFormula({
     fall: { symbol: 'd', unit: '1', means: 'share of the period in which it falls' },
   },
   output: { symbol: 'P', unit: 'W', means: 'loss of the core' },
-  validity: '25 °C; the constant part of the flux of a flyback, which adds to the loss, is left out; 50 to 500 kHz',
+  validity:
+    'the temperature of its coefficients: 25 °C where they were measured, 100 °C where a maker prints the loss under a sine; the constant part of the flux of a flyback, which adds to the loss, is left out; 50 to 500 kHz',
   compute: ({ area, length, coefficient, alpha, beta, swing, frequency, rise, fall }) => {
     const raised = (base: number, exponent: number): number => Math.exp(exponent * Math.log(base));
     const leg = (share: number): number => share * raised((swing * frequency) / share, alpha);

@@ -135,7 +135,8 @@ function joints(bench: Bench, stack: StackFacts): BarrierWay[] {
     .flatMap((winding) =>
       (winding.evidence.pins ?? []).flatMap((value) => {
         const pin = findRead(value);
-        const nets = (stack.part.pins ?? []).filter((one) => one.pin === pin).flatMap(({ net }) => findRead(net) ?? []);
+        const own = (stack.part.pins ?? []).filter((one) => one.pin === pin).flatMap(({ net }) => findRead(net) ?? []);
+        const nets = own.length > 0 || pin === null || !bench.conductors.has(pin) ? own : [pin];
         return nets.map((net): BarrierWay => {
           return {
             id: `joint:${stack.part.id}:${winding.id}:${net}`,

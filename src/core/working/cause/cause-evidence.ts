@@ -11,7 +11,8 @@ import { kindOfLimit } from '../load/kind-of-limit.ts';
 import { outputResistance } from '../load/output-resistance.ts';
 import type { Sweep } from '../load/read-sweep.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
-import type { Capability, TransformerFacts } from '../transformer/transformer-facts.ts';
+import type { Capability } from '../transformer/capability.ts';
+import type { TransformerFacts } from '../transformer/transformer-facts.ts';
 
 import type { Evidence } from './decide-cause.ts';
 
