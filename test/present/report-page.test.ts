@@ -7,6 +7,8 @@ import { AxeBuilder } from '@axe-core/playwright';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { renderReport } from '../../src/present/report/render-report.ts';
+import { type CasePatch, judge } from '../truth/build-case.ts';
+import { label, PLAIN_DAY, plainMeter, sweep, usbPort } from '../truth/evidence-pieces.ts';
 import { assessmentOf } from './build-assessment.ts';
 import { fullAssessment } from './sample-assessment.ts';
 import { CREEPAGE, CURVE } from './sample-findings.ts';
@@ -21,6 +23,40 @@ const FLAGS = [
   '--disable-component-update',
   '--disable-sync',
 ];
+/** Name, label, one load sweep and two spots: what an evening at the bench gives. */
+const SHORT_CASE: CasePatch = {
+  product: { id: 'lantern', name: 'Lantern 10' },
+  ports: [usbPort()],
+  instruments: [plainMeter('0.02 V', { uAmpere: '0.01 A', uWatt: '0.05 W' })],
+  days: [PLAIN_DAY],
+  parts: [{ id: 't1', ref: 'T1', kind: 'transformer' }],
+  places: [
+    { id: 'case', name: 'case, top', outside: true, material: 'plastic' },
+    { id: 'winding', name: 'winding', part: 't1', windingClass: 'B' },
+  ],
+  exhibits: [
+    label({ input: { voltage: '100-240 V', frequency: '50/60 Hz', current: '0.4 A' }, class: 'II' }),
+    sweep([
+      ['0', '5.13', '0.05'],
+      ['0.5', '5.08', '3.22'],
+      ['1', '5.02', '6.35'],
+      ['1.5', '4.96', '9.5'],
+      ['2', '4.9', '12.7'],
+      ['2.2', '4.6', '13.6'],
+    ]),
+    {
+      id: 'spots-1',
+      kind: 'spots',
+      day: 'day-1',
+      under: { loads: [{ port: 'usb', draws: '2 A' }], minutes: '90 min', ambient: '23 °C', cover: 'closed' },
+      rows: [
+        { id: 'a', place: 'case', value: '58 °C ± 2 °C', by: 'contact' },
+        { id: 'b', place: 'winding', value: '92 °C ± 2 °C', by: 'contact' },
+      ],
+    },
+  ],
+};
+
 /** Names as long as a person can paste, without a place to break. */
 function longNames(): string {
   const long = 'Aquiteextraordinarilylongname'.repeat(6);
@@ -114,6 +150,33 @@ describe('the report in a browser', () => {
     await page.goto(pathToFileURL(join(folder, 'empty.html')).href);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeLessThanOrEqual(FEW);
+    await page.close();
+  });
+
+  it('of a short case holds at two pages before the derivation, and cuts no row', async () => {
+    await writeFile(join(folder, 'short.html'), renderReport(judge(SHORT_CASE)));
+    const page = await browser.newPage({ viewport: { width: 676, height: 900 } }); // the width inside the margins of a short report
+    await page.goto(pathToFileURL(join(folder, 'short.html')).href);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(676);
+    const uncut = '[...document.querySelectorAll(".find.one, .prow, table.d tr, figure, .caution")]';
+    const breaks = (await page.evaluate(`${uncut}.map((one) => getComputedStyle(one).breakInside)`)) as string[];
+    expect(new Set(breaks)).toEqual(new Set(['avoid']));
+    const words = (await page.evaluate('document.querySelector("main").innerText')) as string;
+    for (const said of [
+      'not a certification',
+      'Cannot be judged without a laboratory',
+      'Nobody has looked yet',
+      'Mains can kill',
+      'What can only be measured now',
+    ])
+      expect(words).toContain(said);
+    for (const id of ['derivation', 'sources', 'statement'])
+      await page.locator(`section[aria-labelledby="part-${id}"]`).evaluateAll((all) => {
+        for (const one of all) one.remove();
+      });
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBe(2);
     await page.close();
   });
 

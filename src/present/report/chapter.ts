@@ -23,6 +23,13 @@ export function isTelling(finding: Finding): boolean {
   return finding.outcome !== 'notApplicable' && (finding.outcome !== 'notAssessed' || finding.measured !== null);
 }
 
+const SHORT = 10; // checks that say something, up to which a report is set so that it holds at about two pages before the derivation
+
+/** So little was examined that every finding is set in one row, and what the portrait would repeat is left to the screen. */
+export function isShort({ findings }: Assessment): boolean {
+  return new Set(findings.filter(isTelling).map(({ check }) => check)).size <= SHORT;
+}
+
 /** Findings of one check, in the order of the bench set. */
 export function findingsByCheck({ findings }: Assessment, chapter: Chapter): readonly (readonly Finding[])[] {
   const groups = new Map<string, Finding[]>();

@@ -5,11 +5,11 @@ import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
 import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
-import { CHAPTERS, findingsByCheck, isTelling } from './chapter.ts';
+import { CHAPTERS, findingsByCheck, isShort, isTelling } from './chapter.ts';
 import { setChapterPicture } from './chapter-picture.ts';
 import { setCircuit } from './circuit-section.ts';
 import { setFinding } from './finding-article.ts';
-import { setFindingGroup } from './finding-group.ts';
+import { setFindingGroup, setFindingRow } from './finding-group.ts';
 import type { ReportExtras, Section } from './report-parts.ts';
 import { listUnexamined } from './unexamined-section.ts';
 
@@ -26,11 +26,12 @@ function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtr
   const groups = findingsByCheck(assessment, chapter);
   const picture = setChapterPicture(chapter, assessment, extras);
   const told = groups.map((group) => group.filter(isTelling)).filter((group) => group.length > 0);
+  const short = isShort(assessment);
   const quiet = groups.flat().filter(({ outcome }) => outcome === 'notApplicable');
   if (told.length === 0 && picture.markup === '' && (chapter !== 'circuit' || assessment.circuit === undefined)) return NOTHING;
   const set = told.map((group) =>
     group.length === 1
-      ? joined(group.map((finding) => setFinding(finding, assessment, extras)))
+      ? joined(group.map((finding) => (short ? setFindingRow(finding, assessment, extras) : setFinding(finding, assessment, extras))))
       : setFindingGroup(group, assessment, extras),
   );
   const circuit = chapter === 'circuit' ? setCircuit(assessment) : NOTHING;

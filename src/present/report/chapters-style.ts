@@ -1,5 +1,6 @@
 /** The head of the report, its chapters, and the lists that go with them. */
 export const CHAPTERS_CSS = `
+.paper{display:none}
 .kv.bench{margin-top:12px;border-top:1px solid var(--line);padding-top:6px}.kv.bench dt,.kv.bench dd{padding:1px 0}
 .group{padding:14px 0 4px;border-bottom:1px solid var(--line)}.group .lead{break-after:avoid}.group .lead p{margin-left:26px;font-size:12px;line-height:16px;color:var(--ink-2);max-width:84ch;overflow-wrap:anywhere}.group .lead .ask{font:italic 400 14px/1.4 var(--serif);margin:2px 0 3px 26px}.group .lead h3{margin-left:26px}
 .find.one{padding:5px 0 6px;border-bottom:0;border-top:1px solid var(--line)}.find.one .prow{grid-template-columns:16px minmax(0,1fr) 124px minmax(130px,auto) 104px;column-gap:10px}.find.one .nm h4{font:500 13.5px/16px var(--sans);overflow-wrap:anywhere}.find.one .vl{width:150px}.find.one .vl .strong{font-weight:600}.find.one .small,.find.one .remarks{margin-left:26px;line-height:16px}.find.one .remarks{margin-top:2px}.find.one .remarks li{font-size:12px}.find.one .prow .ln{background:none}

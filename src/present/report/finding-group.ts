@@ -6,6 +6,7 @@ import { drawOutcomeMark } from '../figure/outcome-mark.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { getCheckWords } from '../words/check-words.ts';
+import { findingName } from '../words/finding-text.ts';
 import { namedLimitText } from '../words/limit-words.ts';
 import { outcomeText } from '../words/outcome-words.ts';
 import { riseText } from '../words/rise-text.ts';
@@ -46,6 +47,12 @@ export function setFindingGroup(findings: readonly Finding[], assessment: Assess
   ];
   return html`<section class="group" aria-label="${title}"><div class="keep">${lead}
 ${set[0]}</div>${joined(set.slice(1))}</section>\n`;
+}
+
+/** A finding that stands alone, in one row under its own name: everything that is told of one of several. */
+export function setFindingRow(finding: Finding, assessment: Assessment, extras: ReportExtras): Markup {
+  const shared: Shared = { place: '', title: '', under: '', others: '', remarks: new Set() };
+  return setOne(finding, undefined, { shared, assessment, extras }, findingName(finding));
 }
 
 interface Context {
@@ -109,7 +116,7 @@ function othersOf(finding: Finding): string {
   return joined(setOthers(finding), '; ').markup;
 }
 
-function setOne(finding: Finding, before: Finding | undefined, { shared, assessment, extras }: Context): Markup {
+function setOne(finding: Finding, before: Finding | undefined, { shared, assessment, extras }: Context, name?: string): Markup {
   const under = conditionWords(finding);
   const evidence = evidenceWords(finding, extras);
   const others = setOthers(finding);
@@ -122,7 +129,7 @@ function setOne(finding: Finding, before: Finding | undefined, { shared, assessm
     origins.markup === '' ? NOTHING : html`Worked out: ${origins}.`,
     evidence === '' ? NOTHING : html`Evidence: ${evidence}.`,
   ];
-  return html`<article class="find one" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="prow"><span class="ms">${drawOutcomeMark(finding.outcome, MARK)}</span><div class="nm"><h4>${finding.about ?? getCheckWords(finding.check).title}</h4><span>${[finding.limit === null ? '' : namedLimitText(finding.limit, finding.show), riseText(finding)].filter((part) => part !== '').join(', ')}</span></div><span class="ln">${drawMarginLine(finding, MARGIN_LINE_ROW)}</span><span class="vl">${setFound(finding)}</span><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
+  return html`<article class="find one" id="${toAnchor('finding', finding.id)}" tabindex="-1"><div class="prow"><span class="ms">${drawOutcomeMark(finding.outcome, MARK)}</span><div class="nm"><h4>${name ?? finding.about ?? getCheckWords(finding.check).title}</h4><span>${[finding.limit === null ? '' : namedLimitText(finding.limit, finding.show), riseText(finding)].filter((part) => part !== '').join(', ')}</span></div><span class="ln">${drawMarginLine(finding, MARGIN_LINE_ROW)}</span><span class="vl">${setFound(finding)}</span><span class="wd ${wordClass(finding)}">${outcomeText(finding)}</span></div>
 <p class="small">${joined(
     told.filter(({ markup }) => markup !== ''),
     ' ',

@@ -1,8 +1,9 @@
 import type { Assessment } from '../../core/result/assessment.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, joined, type Markup, NOTHING, verbatim } from '../markup/markup.ts';
-import { DECISION_RULE, INVENTED, ONE_SAMPLE } from '../words/fixed-sentences.ts';
+import { DECISION_RULE, HOW_TO_READ, INVENTED, ONE_SAMPLE } from '../words/fixed-sentences.ts';
 import { setBench } from './bench-section.ts';
+import { isShort } from './chapter.ts';
 import { listChapters } from './chapters-section.ts';
 import { setClaims } from './claims-section.ts';
 import { setCautions, setStatement, setUnjudged, setWarnings } from './closing-section.ts';
@@ -26,7 +27,7 @@ export function renderReport(assessment: Assessment, extras: ReportExtras = {}):
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policyFor(style)}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="referrer" content="no-referrer"><meta name="color-scheme" content="light dark"><title>${name}, sample ${sample}: report${invented ? ' (invented)' : ''}</title><style>${verbatim(style)}</style></head>
 <body><a class="skip" href="#verdict">To the verdict</a>
 <nav class="contents" aria-label="Contents"><a href="#verdict">Verdict</a>${joined(sections.map(({ id, title }) => html`<a href="#${toAnchor('part', id)}">${title}</a>`))}</nav>
-<main class="sheet">${setHead(assessment)}
+<main class="sheet${isShort(assessment) ? ' short' : ''}">${setHead(assessment)}
 ${setVerdict(assessment)}
 ${setFacts(assessment)}
 ${setBench(assessment)}
@@ -40,7 +41,12 @@ function listSections(assessment: Assessment, extras: ReportExtras): readonly Se
   return [
     { id: 'portrait', title: 'Portrait', body: setPortrait(assessment) },
     ...chapters.map((chapter, index) =>
-      index === 0 ? { ...chapter, body: html`<p class="small">${DECISION_RULE}</p>${chapter.body}` } : chapter,
+      index === 0
+        ? {
+            ...chapter,
+            body: html`<p class="small">${DECISION_RULE}</p>${isShort(assessment) ? html`<p class="small paper">${HOW_TO_READ}</p>` : NOTHING}${chapter.body}`,
+          }
+        : chapter,
     ),
     { id: 'claims', title: 'Claims and findings', body: setClaims(assessment) },
     { id: 'unexamined', title: 'What was not examined', body: setUnexamined(assessment) },
