@@ -13,13 +13,14 @@ import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
 import { faultId } from '../../src/core/solver/fault.ts';
 import { type PointResult, runPoint } from '../../src/core/solver/operating-point.ts';
 import { validateRequest } from '../../src/core/solver/validate-request.ts';
+import { openBench } from '../../src/core/working/bench/bench.ts';
 import { type Facts, gatherFacts } from '../../src/core/working/facts.ts';
 
 const UNITS = { fell, beck, tarn };
 type Input = CaseInput;
 
 function factsOf(unit: keyof typeof UNITS, change: (input: Input) => Input = (input) => input): Facts {
-  return gatherFacts(caseDocument.parse(change(structuredClone(UNITS[unit]().document as Input))) as Case, new Map());
+  return gatherFacts(openBench(caseDocument.parse(change(structuredClone(UNITS[unit]().document as Input))) as Case, new Map()));
 }
 
 function modelOf(facts: Facts, level: string | null = null): Model {

@@ -1,4 +1,5 @@
 import type { Simulation } from '../../core/evidence/computed/simulation.ts';
+import { openBench } from '../../core/working/bench/bench.ts';
 import { gatherFacts } from '../../core/working/facts.ts';
 import type { OpenCase } from '../open-case.ts';
 
@@ -20,7 +21,7 @@ export function measuredPoints(
   open: Pick<OpenCase, 'one' | 'tables'>,
   { level, points }: Pick<Simulation, 'level' | 'points'>,
 ): MeasuredPoint[] {
-  const { levels } = gatherFacts(open.one, open.tables);
+  const { levels } = gatherFacts(openBench(open.one, open.tables));
   const own = levels.find((one) => one.port.id === level.port && one.level.id === level.id);
   return points.flatMap(({ id, mains, outputA }): MeasuredPoint[] => {
     if (outputA === null) return [];

@@ -15,6 +15,7 @@ import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts'
 import { type CampaignPlan, type FaultResult, worstByFault } from '../../core/solver/campaign.ts';
 import { type Fault, faultId } from '../../core/solver/fault.ts';
 import type { FaultLines, FaultLook } from '../../core/solver/fault-lines.ts';
+import { openBench } from '../../core/working/bench/bench.ts';
 import { gatherFacts } from '../../core/working/facts.ts';
 import { runCampaign } from '../../solver-pool/run-campaign.ts';
 import { isPoint, isRefusals, runPoints } from '../../solver-pool/run-points.ts';
@@ -99,7 +100,7 @@ export async function runFaults(
 
 /** Everything a campaign needs before it runs; also what one of its faults needs to be run again. */
 export function prepareFaults(open: Pick<OpenCase, 'one' | 'tables'>, asked: string | null) {
-  const facts = gatherFacts(open.one, open.tables);
+  const facts = gatherFacts(openBench(open.one, open.tables));
   const level = findLevel(facts, asked);
   if (isRefusal(level)) return [level];
   const planned = planFaults(facts, level, harmOf(facts, level));

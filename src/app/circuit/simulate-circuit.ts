@@ -8,6 +8,7 @@ import { type PlannedPoint, planPoints } from '../../core/model/plans.ts';
 import type { Look } from '../../core/model/probes-of.ts';
 import { isRefusal, type Refusal } from '../../core/quantity/refusal.ts';
 import type { PointResult, Waveform } from '../../core/solver/operating-point.ts';
+import { openBench } from '../../core/working/bench/bench.ts';
 import { gatherFacts } from '../../core/working/facts.ts';
 import { isPoint, isRefusals, runPoints } from '../../solver-pool/run-points.ts';
 import type { OpenCase } from '../open-case.ts';
@@ -29,7 +30,7 @@ export async function simulateCircuit(
   open: Pick<OpenCase, 'one' | 'tables'>,
   options: RunOptions,
 ): Promise<KeptRun<Simulation> | null | Refusal[]> {
-  const facts = gatherFacts(open.one, open.tables);
+  const facts = gatherFacts(openBench(open.one, open.tables));
   const level = findLevel(facts, options.level);
   if (isRefusal(level)) return [level];
   const planned = planPoints(facts, level);

@@ -1,4 +1,4 @@
-import { enumerateFaults, type Fault } from '../solver/fault.ts';
+import { enumerateFaults, type Fault, faultId } from '../solver/fault.ts';
 import type { Bench } from '../working/bench/bench.ts';
 import { findRead } from '../working/bench/open-value.ts';
 import { isOwn, type Model, TRACK_REF } from './model.ts';
@@ -6,6 +6,8 @@ import { isOwn, type Model, TRACK_REF } from './model.ts';
 /** Faults that are run, and those that are only listed, with the reason. */
 export interface FaultList {
   readonly run: readonly Fault[];
+  /** Their ids, in the same order. */
+  readonly ids: readonly string[];
   /** Shorts between the mains side and the output inside one part: the barrier itself is gone, and no run is needed to say so. */
   readonly acrossBarrier: readonly Fault[];
   /** Shorts of a part made for its place and established to be what it says. */
@@ -26,8 +28,10 @@ export function faultsOf(model: Model, bench: Bench, sideOf: ReadonlyMap<string,
     const sides = fault.pins.map((pin) => sideOf.get(netOfPin(part, pin)) === 'mains');
     return sides[0] !== sides[1];
   };
+  const run = all.filter((fault) => !crosses(fault) && !(fault.mode === 'short' && established.has(fault.ref)));
   return {
-    run: all.filter((fault) => !crosses(fault) && !(fault.mode === 'short' && established.has(fault.ref))),
+    run,
+    ids: run.map(faultId),
     acrossBarrier: all.filter(crosses),
     certified: all.filter((fault) => fault.mode === 'short' && established.has(fault.ref)),
   };
