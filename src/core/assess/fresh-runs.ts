@@ -13,7 +13,8 @@ import type { Results } from './fresh-results.ts';
 /** Kept runs of the traced circuit that still belong to it, and those that do not. The circuit is translated again for that; nothing is run. */
 export function freshRuns(facts: Facts, results: Results): { runs: RunFacts; stale: Assessment['stale'] } {
   const { one, files } = facts.bench;
-  if (!(one.computed ?? []).some(({ recipe }) => recipe === SIMULATION_RECIPE || recipe === CAMPAIGN_RECIPE)) return { runs: NO_RUNS, stale: [] };
+  if (!(one.computed ?? []).some(({ recipe }) => recipe === SIMULATION_RECIPE || recipe === CAMPAIGN_RECIPE))
+    return { runs: NO_RUNS, stale: [] };
   const simulations: Simulation[] = [];
   const campaigns: FaultCampaign[] = [];
   const stale: Assessment['stale'] = [];
