@@ -18,7 +18,7 @@ D1 FR107: drain, clamp
 T1 P 72: hv-plus, drain
 T1 A 14: hv-minus, aux
 T1 S 12: out-minus, sec
-D3 1N4148: aux, supply
+D3 FR103: aux, supply
 C4 (electrolytic) 10uF 50V: supply, hv-minus
 Q1 4N65: G=gate, D=drain, S=sense
 R4 22R: gate, drive
@@ -52,6 +52,9 @@ Q1 (bipolar) 13001: B=base, C=drain, E=emitter
 R2 2R2: emitter, hv-minus
 Q2 8050: B=sense, C=base, E=hv-minus
 R3 1k: emitter, sense
+R5 150k: hv-plus, clamp
+C5 (ceramic) 1nF 1kV: hv-plus, clamp
+D3 FR107: drain, clamp
 T1 P 110: hv-plus, drain
 T1 A 9: aux, hv-minus
 T1 S 9: out-minus, sec
@@ -87,7 +90,7 @@ D1 FR107: drain, clamp
 T1 P 40: hv-plus, drain
 T1 A 8: hv-minus, aux
 T1 S 7: out-minus, sec
-D3 1N4148: aux, rough
+D3 FR103: aux, rough
 R4 4R7: rough, supply
 C4 (electrolytic) 22uF 50V: supply, hv-minus
 Q1 7N65: G=gate, D=drain, S=sense

@@ -2,8 +2,10 @@
 import { Command, CommanderError } from 'commander';
 import { TOOL_VERSION } from '../core/assess/tool-version.ts';
 import { EXIT, printRefusals, Refused } from './output.ts';
+import type { CircuitOptions } from './run-circuit.ts';
 
 const CASE_ARGUMENT = 'case folder, or its case.json; with --casebook the id of a case';
+const LEVEL_OPTION = ['--level <id>', 'level of a port to run at; the first one where none is named'] as const;
 const CASEBOOK_OPTION = ['--casebook <file>', 'take the case from a casebook'] as const;
 
 /** Commands load what they need when they are called: `--version` does not wait for the judge. */
@@ -91,6 +93,22 @@ function program(): Command {
     .action(async (path: string, options: { out: string; dark?: boolean; paper?: string; casebook?: string }) =>
       (await import('./command/schematic.ts')).schematic(path, options),
     );
+  command
+    .command('simulate')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
+    .option(...LEVEL_OPTION)
+    .option('--json', 'print the whole result as JSON')
+    .description('run the traced circuit of a case at its operating points, beside what was measured, and keep them in the case')
+    .action(async (path: string, options: CircuitOptions) => (await import('./command/simulate.ts')).simulate(path, options));
+  command
+    .command('faults')
+    .argument('<case>', CASE_ARGUMENT)
+    .option(...CASEBOOK_OPTION)
+    .option(...LEVEL_OPTION)
+    .option('--json', 'print the whole result as JSON')
+    .description('run every single fault of the traced circuit of a case at three loads, and keep what becomes of them in the case')
+    .action(async (path: string, options: CircuitOptions) => (await import('./command/faults.ts')).faults(path, options));
   command
     .command('demo')
     .option('-o, --out <dir>', 'folder for the reports', 'out/demo')

@@ -1,7 +1,7 @@
 import { type Refusal, sentence } from '../core/quantity/refusal.ts';
 
 /** 0 also for a Dangerous unit: the tool worked. */
-export const EXIT = { ok: 0, refused: 1, usage: 2, defect: 70 } as const;
+export const EXIT = { ok: 0, refused: 1, usage: 2, defect: 70, stopped: 130 } as const;
 
 /** Thrown by a command to end with refusals: one sentence each on stderr, exit code 1. */
 export class Refused extends Error {

@@ -177,12 +177,12 @@ describe('coverage', () => {
     const { verdict } = judge({ exhibits: [board({ fuse: 'track' })] });
     expect(verdict.coverage).toEqual({ shock: 'not examined', fire: 'partly examined' });
     expect(verdict.missing).toContainEqual({ check: 'shock/creepage', reason: 'notLooked' });
-    expect(verdict.missing).toContainEqual({ check: 'shock/fault-touch-current', reason: 'notImplemented' });
+    expect(verdict.missing).toContainEqual({ check: 'fire/material-temperature', reason: 'notImplemented' });
     expect(verdict.missing.map(({ check }) => check)).not.toContain('fire/fuse');
   });
 
   it('a check nobody wrote yet is never counted as examined', () => {
-    expect(state({}, 'shock/fault-touch-current')).toBe('notAssessed');
+    expect(state({}, 'fire/material-temperature')).toBe('notAssessed');
     expect(EMPTY.findings.filter(({ reason }) => reason === 'notImplemented').every(({ outcome }) => outcome === 'notAssessed')).toBe(true);
   });
 

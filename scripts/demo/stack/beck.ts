@@ -12,6 +12,7 @@ export function beckStack(model: UnitModel): StackInput {
     part: 't1',
     core: 'EE13',
     inductance: microhenries(inductanceH),
+    leakage: microhenries(12e-6),
     ferrite: { state: 'unknown', because: 'no mark on the core' },
     window: { width: '7.6 mm', height: '2.4 mm' },
     former: { tube: '0.6 mm', wall: '0.5 mm' },

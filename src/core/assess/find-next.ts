@@ -12,6 +12,8 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   bridgingParts: ['discharge', 'sampleOpened'],
   firstPart: ['discharge', 'sampleOpened'],
   circuit: ['discharge', 'sampleOpened'],
+  circuitRun: [],
+  faultRun: [],
   touchBothWays: ['liveOutput', 'directSupply'],
   spotOutside: ['hot', 'neverLeave'],
   soakLogged: ['hot', 'neverLeave', 'mainsOnThermocouple'],

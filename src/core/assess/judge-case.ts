@@ -11,6 +11,7 @@ import { hottestCase, stopLimitsFor } from '../working/stop/stop-limits.ts';
 import { findLastChance, findNext } from './find-next.ts';
 import { findUnjudged, findWarnings } from './find-warnings.ts';
 import { freshResults, type Results } from './fresh-results.ts';
+import { freshRuns } from './fresh-runs.ts';
 import { findGivenUp, withGivenUp } from './given-up.ts';
 import { judgeVerdict } from './judge-verdict.ts';
 import { RULES_VERSION, rulesDigest } from './rules.ts';
@@ -32,7 +33,9 @@ import { TOOL_VERSION } from './tool-version.ts';
 export function judgeCase(bench: Bench, results: Results, sha256: string, watched: (facts: Facts) => Facts = (facts) => facts): Assessment {
   const { one } = bench;
   const { heating, stale } = recall(freshResults, bench, results);
-  const facts = watched(gatherFacts(bench, heating));
+  const gathered = gatherFacts(bench, heating);
+  const { runs, stale: staleRuns } = freshRuns(gathered, results);
+  const facts = watched({ ...gathered, runs });
   const findings: Finding[] = [];
   const roots: StepNode[] = [];
   const byId = new Map(CHECKS.map((check) => [check.id, check]));
@@ -102,7 +105,7 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
     lastChance: findLastChance(facts, next),
     claims: claimsOf(findings),
     unjudged: recall(findUnjudged, facts),
-    stale,
+    stale: [...stale, ...staleRuns],
     laboratory: [...LABORATORY],
     warnings: recall(findWarnings, facts),
   };

@@ -11,6 +11,7 @@ import { powerCapability as deliveryPowerCapability } from './delivery/power-cap
 import { power as deliveryPower } from './delivery/power.ts';
 import { regulationMode as deliveryRegulationMode } from './delivery/regulation-mode.ts';
 import { setPoint as deliverySetPoint } from './delivery/set-point.ts';
+import { simulatedLimit as deliverySimulatedLimit } from './delivery/simulated-limit.ts';
 import { steadiness as deliverySteadiness } from './delivery/steadiness.ts';
 import { voltageWindow as deliveryVoltageWindow } from './delivery/voltage-window.ts';
 import { capacitorLife as enduranceCapacitorLife } from './endurance/capacitor-life.ts';
@@ -20,17 +21,22 @@ import { rectifierMargin as enduranceRectifierMargin } from './endurance/rectifi
 import { boardTemperature as fireBoardTemperature } from './fire/board-temperature.ts';
 import { bulkCapacitorVoltage as fireBulkCapacitorVoltage } from './fire/bulk-capacitor-voltage.ts';
 import { coreSaturation as fireCoreSaturation } from './fire/core-saturation.ts';
+import { faultStress as fireFaultStress } from './fire/fault-stress.ts';
+import { faultWithoutFuse as fireFaultWithoutFuse } from './fire/fault-without-fuse.ts';
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { mainsSide as fireMainsSide } from './fire/mains-side.ts';
+import { rectifierStress as fireRectifierStress } from './fire/rectifier-stress.ts';
 import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-voltage.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
+import { switchStress as fireSwitchStress } from './fire/switch-stress.ts';
 import { switchVoltage as fireSwitchVoltage } from './fire/switch-voltage.ts';
 import { thermalRunaway as fireThermalRunaway } from './fire/thermal-runaway.ts';
 import { windingLoss as fireWindingLoss } from './fire/winding-loss.ts';
 import { windingTemperature as fireWindingTemperature } from './fire/winding-temperature.ts';
 import { workmanship as fireWorkmanship } from './fire/workmanship.ts';
+import { faultOvervoltage as harmFaultOvervoltage } from './harm/fault-overvoltage.ts';
 import { feedbackOpen as harmFeedbackOpen } from './harm/feedback-open.ts';
 import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
@@ -47,6 +53,7 @@ import { clearance as shockClearance } from './shock/clearance.ts';
 import { coldInsulation as shockColdInsulation } from './shock/cold-insulation.ts';
 import { creepage as shockCreepage } from './shock/creepage.ts';
 import { enclosure as shockEnclosure } from './shock/enclosure.ts';
+import { faultTouchCurrent as shockFaultTouchCurrent } from './shock/fault-touch-current.ts';
 import { optocouplerTemperature as shockOptocouplerTemperature } from './shock/optocoupler-temperature.ts';
 import { optocoupler as shockOptocoupler } from './shock/optocoupler.ts';
 import { partAcrossBarrier as shockPartAcrossBarrier } from './shock/part-across-barrier.ts';
@@ -69,6 +76,7 @@ export const CHECKS: readonly AnyCheck[] = [
   deliveryPower,
   deliveryRegulationMode,
   deliverySetPoint,
+  deliverySimulatedLimit,
   deliverySteadiness,
   deliveryVoltageWindow,
   enduranceCapacitorLife,
@@ -78,17 +86,22 @@ export const CHECKS: readonly AnyCheck[] = [
   fireBoardTemperature,
   fireBulkCapacitorVoltage,
   fireCoreSaturation,
+  fireFaultStress,
+  fireFaultWithoutFuse,
   fireFuse,
   fireInrush,
   fireMainsSide,
+  fireRectifierStress,
   fireRectifierVoltage,
   fireSemiconductorTemperature,
   fireShortEndurance,
+  fireSwitchStress,
   fireSwitchVoltage,
   fireThermalRunaway,
   fireWindingLoss,
   fireWindingTemperature,
   fireWorkmanship,
+  harmFaultOvervoltage,
   harmFeedbackOpen,
   harmOvervoltage,
   harmRipple,
@@ -105,6 +118,7 @@ export const CHECKS: readonly AnyCheck[] = [
   shockColdInsulation,
   shockCreepage,
   shockEnclosure,
+  shockFaultTouchCurrent,
   shockOptocouplerTemperature,
   shockOptocoupler,
   shockPartAcrossBarrier,

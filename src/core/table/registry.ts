@@ -51,6 +51,7 @@ import { highFrequencyDegree as iec6236812018HighFrequencyDegree } from './iec-6
 import { ignitionSource as iec6236812018IgnitionSource } from './iec-62368-1/2018/ignition-source.ts';
 import { materialGroup as iec6236812018MaterialGroup } from './iec-62368-1/2018/material-group.ts';
 import { powerSource as iec6236812018PowerSource } from './iec-62368-1/2018/power-source.ts';
+import { resistiveIgnition as iec6236812018ResistiveIgnition } from './iec-62368-1/2018/resistive-ignition.ts';
 import { solidInsulation as iec6236812018SolidInsulation } from './iec-62368-1/2018/solid-insulation.ts';
 import { strengthOvervoltage as iec6236812018StrengthOvervoltage } from './iec-62368-1/2018/strength-overvoltage.ts';
 import { strengthPeak as iec6236812018StrengthPeak } from './iec-62368-1/2018/strength-peak.ts';
@@ -64,6 +65,7 @@ import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/
 import { steinmetz as planarNotesUndatedSteinmetz } from './planar-notes/undated/steinmetz.ts';
 import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
 import { interrupting as ul24814UndatedInterrupting } from './ul-248-14/undated/interrupting.ts';
+import { faultVoltage as usb2010FaultVoltage } from './usb/2010/fault-voltage.ts';
 import { transient as usb2010Transient } from './usb/2010/transient.ts';
 import { overvoltage as usb2022Overvoltage } from './usb/2022/overvoltage.ts';
 import { relativeWindow as usb2022RelativeWindow } from './usb/2022/relative-window.ts';
@@ -121,6 +123,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018IgnitionSource,
   iec6236812018MaterialGroup,
   iec6236812018PowerSource,
+  iec6236812018ResistiveIgnition,
   iec6236812018SolidInsulation,
   iec6236812018StrengthOvervoltage,
   iec6236812018StrengthPeak,
@@ -134,6 +137,7 @@ export const TABLES: readonly PublishedTable[] = [
   planarNotesUndatedSteinmetz,
   ul24814UndatedGates,
   ul24814UndatedInterrupting,
+  usb2010FaultVoltage,
   usb2010Transient,
   usb2022Overvoltage,
   usb2022RelativeWindow,

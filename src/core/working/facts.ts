@@ -10,6 +10,7 @@ import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
 import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
 import { type SettingFacts, settingFacts } from './setting/setting-facts.ts';
+import { NO_RUNS, type RunFacts } from './simulated/run-facts.ts';
 import { type TouchReading, touchReadings } from './touch/touch-facts.ts';
 import { type StackFacts, stackFacts } from './transformer/stack-facts.ts';
 import { type TransformerFacts, transformerFacts } from './transformer/transformer-facts.ts';
@@ -30,6 +31,8 @@ export interface Facts {
   readonly stacks: readonly StackFacts[];
   readonly barrier: BarrierFacts;
   readonly transformers: readonly TransformerFacts[];
+  /** Kept runs of the traced circuit; put in by the one who can tell whether they still belong to it. */
+  readonly runs: RunFacts;
 }
 
 /** Each kind of fact is worked out from the bench and the facts it is handed, and remembered where the bench is watched. */
@@ -54,6 +57,7 @@ export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCu
     stacks,
     barrier: recall(barrierFacts, bench, setting, pairs, bridging, stacks),
     transformers: recall(transformerFacts, bench, setting, levels, stacks),
+    runs: NO_RUNS,
   };
 }
 

@@ -3,6 +3,12 @@ import type { Templates } from './fill-template.ts';
 /** What can be found, or allowed, in a word instead of a number. A word that is not here is a marking and stands as it is. */
 export const FOUND: Templates = {
   settles: 'settles',
+  none: 'no load',
+  standby: '50 mA',
+  full: 'full load',
+  withinRatings: 'every part within its rating',
+  capacitorBeyond: 'a capacitor beyond its voltage',
+  junctionBreaks: 'a junction that breaks down',
   slopeGrows: 'climbs faster and faster',
   present: 'present',
   absent: 'absent',

@@ -27,5 +27,6 @@ export const LEAVES: Templates = {
   fit: 'fit of {readings} logged readings',
   roomMoved: 'room that moved during the log',
   estimate: 'estimate of what nobody measured',
+  simulated: 'what is assumed in a simulation',
   rest: '{leaves} smaller ones together',
 };

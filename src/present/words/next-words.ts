@@ -45,6 +45,8 @@ export const MEASUREMENTS: Templates = {
   optocoupler: 'Read the marking of the optocoupler and measure between its rows of pins',
   workingVoltage: 'Capture the working voltage between the windings with a differential probe',
   circuit: 'Trace the circuit from the board',
+  circuitRun: 'Run the traced circuit at its operating points',
+  faultRun: 'Run the traced circuit with every single fault',
   capture: 'Capture the switch voltage with its operating point',
 };
 

@@ -24,6 +24,21 @@ export const NOTES: Templates = {
   causeOneOfThree: 'Why, at {mains|V} mains: one of {one|word}, {two|word} or {three|word}; the evidence does not tell them apart.',
   causeOneOfFour:
     'Why, at {mains|V} mains: one of {one|word}, {two|word}, {three|word} or {four|word}; the evidence does not tell them apart.',
+  // simulated
+  simulatedFault: 'Simulated: {fault}, at {load|word}, watched for {seconds|s}. Consistent with the traced parts; not measured.',
+  simulatedUnder: 'At {mains|V} mains, on {assumptions} stated assumptions.',
+  simulatedPoint: 'Simulated: {part}, at {mains|V} mains and load {load}. Consistent with the traced parts; not measured.',
+  simulatedAssumed: 'A simulation on {assumptions} stated assumptions; not measured.',
+  faultsWithoutResult: '{count} runs came to no result, the first of them {first}.',
+  faultsNotSeenToEnd: '{count} runs ended at a rating or still moved, the first of them {first}: what follows is not known.',
+  pointsWithoutResult: '{count} operating points came to no result.',
+  nothingThatOpens: 'Nothing in the traced circuit opens.',
+  heatedPart: 'The power goes into {part}.',
+  partBeyond: 'Beyond their rating: {parts}.',
+  afterBreakdownUnknown: 'What follows a breakdown was not simulated.',
+  beyondWhileHealthy: 'Beyond a rating without any fault: {parts}.',
+  barrierFaultsNotRun: '{count} shorts across the barrier inside one part were not run: they join mains and output.',
+  ratingAssumed: 'The rating of {part} was assumed, not read.',
   // barrier
   farFootUnknown: 'Nobody followed the far foot, so it may lead to what can be touched.',
   tracksTooEasily: 'The material tracks below an index of 100: it has no group, and no distance along it is given.',

@@ -72,6 +72,7 @@ export const STEP_NAMES: Templates = {
   'setting-contact': 'how long the case is touched',
   'edge-least': 'sign of the lower edge',
   'edge-most': 'sign of the upper edge',
+  'estimate-simulated': 'simulated, not measured',
   'estimate-line-resistance': 'resistance of the mains, estimated',
   'estimate-copper': 'thickness of the copper, usual',
   'estimate-time': 'one second',

@@ -1,0 +1,32 @@
+import { isRefusal, type Refusal } from '../../core/quantity/refusal.ts';
+import type { CaseState } from '../casebook/case-state.ts';
+import type { CasebookStore } from '../casebook/casebook-store.ts';
+import type { Change, Json } from '../casebook/change.ts';
+import type { Desk, EditAnswer } from '../casebook/desk.ts';
+import type { KeptRun } from './kept-run.ts';
+
+/** Keeps a result in a case of a casebook: its bytes first, then the edit that names them, in place of an older one of the same id. */
+export async function keepRun(
+  { store, desk }: { readonly store: CasebookStore; readonly desk: Desk },
+  id: string,
+  { bytes, attachment, computed }: Pick<KeptRun<unknown>, 'bytes' | 'attachment' | 'computed'>,
+  { by, at }: { readonly by: string; readonly at: string },
+): Promise<EditAnswer | Refusal> {
+  const upload = await store.files.begin(at);
+  await upload.write(bytes);
+  await upload.finish();
+  const open = await desk.open(id);
+  if (isRefusal(open)) return open;
+  const { state, head } = open;
+  const changes = [put(state, 'files', attachment), put(state, 'computed', computed)];
+  const name = { key: 'circuitRun', args: { id: computed.id } };
+  return desk.edit(id, { by, base: head.revision, step: `run-${computed.id}-${at}`, name, changes });
+}
+
+function put(state: CaseState, list: 'files' | 'computed', entry: { readonly id: string }): Change {
+  const known = (state.case[list] as readonly { readonly id: string }[] | undefined)?.find(({ id }) => id === entry.id);
+  const to = entry as unknown as Json;
+  return known === undefined
+    ? { at: `/case/${list}/${entry.id}`, to }
+    : { at: `/case/${list}/${entry.id}`, was: known as unknown as Json, to };
+}
