@@ -17,6 +17,7 @@ import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/w
 import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
 import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
+import { readPicture } from '../picture/read-picture.ts';
 import { reportExtras } from '../report-extras.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
@@ -148,11 +149,15 @@ export function createDesk(
   }
 
   /** The case as it stands once everything before has been written. */
-  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment'> | Refusal> {
+  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment' | 'state'> | Refusal> {
     return inTurn(id, async () => {
       const here = await load(id);
-      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment };
+      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment, state: here.state };
     });
+  }
+
+  function tablesOf({ one, state }: Pick<OpenCase, 'one' | 'state'>): ReturnType<TableShelf['tablesOf']> {
+    return shelf.tablesOf(one, casebookCaseSource(state, store.files));
   }
 
   interface Step {
@@ -346,6 +351,10 @@ export function createDesk(
           changes: ({ state }) => (isGone ? withoutPad(state, pad.gone) : padChanges(state, pad)),
         });
       }),
+    async picture(id, exhibit) {
+      const here = await standing(id);
+      return isRefusal(here) ? here : readPicture(here.one, (await tablesOf(here)).tables, exhibit);
+    },
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;

@@ -6,6 +6,7 @@ import type { Origin } from '../../present/workspace/origin.ts';
 import type { ViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import type { DrawnCircuit } from '../drawn-circuit.ts';
+import type { ThermalField } from '../picture/read-picture.ts';
 import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';
@@ -39,6 +40,8 @@ export interface Desk {
     id: string,
     edit: { readonly by: string; readonly base: number; readonly step: string; readonly pad: SaidPad | { readonly gone: string } },
   ): Promise<EditAnswer | Refusal>;
+  /** The numbers of one thermal picture, as they are judged. */
+  picture(id: string, exhibit: string): Promise<ThermalField | Refusal>;
   /** The report as one page. */
   report(id: string): Promise<string | Refusal>;
   /** Called after every revision of a case that somebody else than `but` wrote; answers how to stop listening. */

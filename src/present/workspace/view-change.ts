@@ -19,7 +19,19 @@ export interface ViewChange {
   readonly rest: Partial<Omit<WorkspaceView, 'rows' | 'chapters'>>;
 }
 
-const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory', 'caution', 'taken', 'warnings', 'points'] as const;
+const WHOLE = [
+  'verdict',
+  'tally',
+  'groups',
+  'next',
+  'lastChance',
+  'laboratory',
+  'caution',
+  'taken',
+  'warnings',
+  'pictures',
+  'points',
+] as const;
 
 export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
   const rest: Record<string, unknown> = {};

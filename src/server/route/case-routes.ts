@@ -9,6 +9,7 @@ import { toSvgFile } from '../../present/figure/to-svg-file.ts';
 import { PAPERS, renderDrawingSheet } from '../../present/schematic/render-drawing-sheet.ts';
 import { SCHEMATIC_CSS } from '../../present/schematic/schematic-style.ts';
 import { withoutPlace } from '../photo/without-place.ts';
+import { toPictureBytes } from '../picture-bytes.ts';
 import { reportPolicy } from '../policy.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
 import { anything, caseAtDesk, caseId, edit, editAnswer } from '../schema.ts';
@@ -154,6 +155,28 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       gives: editAnswer,
     }),
     async (context) => answer(context, await desk.pad(idOf(context), validIn<z.infer<typeof padded>>(context, 'json'))),
+  );
+
+  const exhibit = caseId.extend({
+    exhibit: z
+      .string()
+      .max(40)
+      .openapi({ param: { name: 'exhibit', in: 'path' } }),
+  });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/pictures/{exhibit}',
+      summary: 'A thermal picture: width and height as two 32-bit numbers, then °C as 32-bit floats, row by row, all little-endian',
+      params: exhibit,
+      gives: 'application/octet-stream',
+    }),
+    async (context) => {
+      const field = await desk.picture(idOf(context), validIn<z.infer<typeof exhibit>>(context, 'param').exhibit);
+      return isRefusal(field)
+        ? answerProblem(problemOf(field))
+        : new Response(toPictureBytes(field) as never, { headers: { 'content-type': 'application/octet-stream' } });
+    },
   );
 
   const step = caseId.extend({

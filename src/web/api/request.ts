@@ -23,17 +23,28 @@ export async function request<T>(method: string, path: string, body?: unknown, s
     init.body = JSON.stringify(body);
     init.headers = { ...init.headers, 'content-type': 'application/json' };
   }
-  let response: Response;
-  try {
-    response = await fetch(path, init);
-  } catch (error) {
-    if (signal?.aborted) throw error;
-    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
-  }
+  const response = await ask(path, init);
   if (response.status === 204) return undefined as T;
   const isJson = (response.headers.get('content-type') ?? '').includes('json');
   if (response.ok) return (isJson ? await response.json() : await response.text()) as T;
   throw toProblem(response.status, isJson ? await response.text() : null);
+}
+
+/** The bytes of an answer. Throws a Problem. */
+export async function requestBytes(path: string, signal?: AbortSignal): Promise<ArrayBuffer> {
+  const response = await ask(path, signal === undefined ? {} : { signal });
+  if (response.ok) return response.arrayBuffer();
+  const isJson = (response.headers.get('content-type') ?? '').includes('json');
+  throw toProblem(response.status, isJson ? await response.text() : null);
+}
+
+async function ask(path: string, init: RequestInit): Promise<Response> {
+  try {
+    return await fetch(path, init);
+  } catch (error) {
+    if (init.signal?.aborted === true) throw error;
+    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
+  }
 }
 
 /** What an answer that is no success says; `json` is its body where that is JSON. */

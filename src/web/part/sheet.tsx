@@ -5,6 +5,7 @@ import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
 import { ListField } from '../field/list-field.tsx';
 import { ObjectFields } from '../field/object-fields.tsx';
+import { HeatPicture } from '../picture/heat-picture.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { addExhibit, listOf } from './new-exhibit.ts';
@@ -145,6 +146,11 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
               <ReadingTable key={id} place={`${place}/table`} title={`${words.one} ${id}`} lit={lit(id)} />
               <ObjectFields key={`${id}-fields`} node={node} place={place} without={['table']} />
               <Columns place={place} node={node} />
+            </>
+          ) : kind === 'thermalPicture' ? (
+            <>
+              <HeatPicture key={id} id={id} node={node} />
+              <ObjectFields key={`${id}-fields`} node={node} place={place} without={['regions', 'samePoints']} />
             </>
           ) : (
             <ObjectFields key={id} node={node} place={place} />

@@ -18,13 +18,23 @@ type Region = Picture['regions'][number];
 /** The regions of thermal pictures as readings of their places, and pictures and regions that give none, with the reason. */
 export interface PictureFacts {
   readonly readings: readonly SpotReading[];
+  readonly regions: readonly RegionReading[];
   readonly troubles: readonly { readonly key: string; readonly at: string; readonly args: Readonly<Record<string, string>> }[];
+}
+
+/** One region with what the camera shows inside it. */
+export interface RegionReading {
+  readonly exhibit: Picture;
+  readonly region: Region;
+  readonly pixels: RegionPixels;
+  readonly toKelvin: (value: number) => number;
+  readonly reading: SpotReading;
 }
 
 const LAST_DIGIT_K = 0.1; // of cameras that state none; their accuracy is kelvin
 
 export function pictureFacts(bench: Bench, levels: readonly LevelFacts[]): PictureFacts {
-  const readings: SpotReading[] = [];
+  const regions: RegionReading[] = [];
   const troubles: PictureFacts['troubles'][number][] = [];
   for (const exhibit of exhibitsOf(bench, 'thermalPicture')) {
     const file = bench.files.get(exhibit.file);
@@ -38,7 +48,7 @@ export function pictureFacts(bench: Bench, levels: readonly LevelFacts[]): Pictu
     for (const region of exhibit.regions) {
       const pixels = regionPixels(region.points, table!);
       const read = pixels === null ? null : readRegion(bench, levels, { exhibit, region, pixels, toKelvin });
-      if (read !== null) readings.push(read);
+      if (read !== null) regions.push({ exhibit, region, pixels: pixels!, toKelvin, reading: read });
       else
         troubles.push({
           key: pixels === null ? 'regionEmpty' : 'regionWithoutPlace',
@@ -47,15 +57,10 @@ export function pictureFacts(bench: Bench, levels: readonly LevelFacts[]): Pictu
         });
     }
   }
-  return { readings, troubles };
+  return { readings: regions.map(({ reading }) => reading), regions, troubles };
 }
 
-interface Drawn {
-  readonly exhibit: Picture;
-  readonly region: Region;
-  readonly pixels: RegionPixels;
-  readonly toKelvin: (value: number) => number;
-}
+type Drawn = Omit<RegionReading, 'reading'>;
 
 function readRegion(bench: Bench, levels: readonly LevelFacts[], drawn: Drawn): SpotReading | null {
   const { exhibit, region } = drawn;
