@@ -19,6 +19,8 @@ import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { readPicture } from '../picture/read-picture.ts';
 import { reportExtras } from '../report-extras.ts';
+import { fitSoak } from '../soak/fit-soak.ts';
+import { keptChanges } from '../soak/kept-changes.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -354,6 +356,19 @@ export function createDesk(
     async picture(id, exhibit) {
       const here = await standing(id);
       return isRefusal(here) ? here : readPicture(here.one, (await tablesOf(here)).tables, exhibit);
+    },
+    async foresee(id, { by, base, step, soak, withinK }, watch) {
+      // fitting takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
+      const here = await standing(id);
+      if (isRefusal(here)) return here;
+      const kept = await fitSoak(here.one, casebookCaseSource(here.state, store.files), soak, withinK, watch);
+      if (isRefusal(kept)) return kept;
+      const upload = await store.files.begin(now());
+      await upload.write(kept.bytes);
+      await upload.finish();
+      const name = { key: 'foresee', args: {} };
+      const answered = await inTurn(id, () => write(id, { by, base, step, name, changes: ({ state }) => keptChanges(state, kept) }));
+      return isRefusal(answered) ? answered : { ...answered, curves: kept.curves };
     },
     async report(id) {
       const here = await standing(id);

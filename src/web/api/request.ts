@@ -38,6 +38,39 @@ export async function requestBytes(path: string, signal?: AbortSignal): Promise<
   throw toProblem(response.status, isJson ? await response.text() : null);
 }
 
+/** Asks for work that takes a while and hears of it line by line. Throws a Problem. */
+export async function requestLines<T>(
+  path: string,
+  body: unknown,
+  progress: (done: number, of: number) => void,
+  signal: AbortSignal,
+): Promise<T> {
+  const response = await ask(path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body), signal });
+  const isLines = (response.headers.get('content-type') ?? '').includes('jsonl');
+  if (!response.ok || !isLines || response.body === null) throw toProblem(response.status, await response.text());
+  let rest = '';
+  const decoder = new TextDecoder();
+  const reader = response.body.getReader();
+  for (;;) {
+    const { done, value } = await reader.read();
+    rest += decoder.decode(value, { stream: !done });
+    const lines = rest.split('\n');
+    rest = lines.pop() ?? '';
+    for (const line of lines) {
+      const said = JSON.parse(line) as {
+        done?: number;
+        of?: number;
+        answer?: T;
+        problem?: { code: string; detail: string; place: string };
+      };
+      if (said.problem !== undefined) throw new Problem(said.problem.code, said.problem.detail, said.problem.place);
+      if (said.answer !== undefined) return said.answer;
+      progress(said.done ?? 0, said.of ?? 1);
+    }
+    if (done) throw new Problem(NOT_REACHED, 'The server went away before it was done; nothing was kept.');
+  }
+}
+
 async function ask(path: string, init: RequestInit): Promise<Response> {
   try {
     return await fetch(path, init);

@@ -11,6 +11,7 @@ import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { addExhibit, listOf } from './new-exhibit.ts';
 import { ReadingTable } from './reading-table.tsx';
 import { RecordTable } from './record-table.tsx';
+import { SoakFit } from './soak-fit.tsx';
 
 type Tree = Readonly<Record<string, Json>>;
 type ObjectNode = Extract<FormNode, { is: 'object' }>;
@@ -144,6 +145,7 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
           {node.members.some(({ key }) => key === 'table') ? (
             <>
               <ReadingTable key={id} place={`${place}/table`} title={`${words.one} ${id}`} lit={lit(id)} />
+              {kind === 'soak' && <SoakFit key={`${id}-fit`} id={id} />}
               <ObjectFields key={`${id}-fields`} node={node} place={place} without={['table']} />
               <Columns place={place} node={node} />
             </>
