@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { createDesk } from '../../app/casebook/create-desk.ts';
@@ -36,10 +35,10 @@ export async function foresee(path: string, soak: string, options: { within: str
 /** The same for a case of a casebook, as one step that can be undone. */
 async function foreseeInCasebook(casebook: string, id: string, soak: string, withinK: number): Promise<void> {
   await withCasebook(casebook, { access: 'write' }, async (store) => {
-    const desk = createDesk(store, { now: () => new Date().toISOString(), newId: randomUUID });
+    const desk = createDesk(store, { now: () => new Date().toISOString(), newId: () => crypto.randomUUID() });
     const open = await desk.open(id);
     if (isRefusal(open)) throw new Refused([open]);
-    const ask = { by: 'foresee', base: open.head.revision, step: randomUUID(), soak, withinK };
+    const ask = { by: 'foresee', base: open.head.revision, step: crypto.randomUUID(), soak, withinK };
     const kept = await desk.foresee(id, ask, () => Promise.resolve(true));
     if (isRefusal(kept)) throw new Refused([kept]);
     await desk.settle();

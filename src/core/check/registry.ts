@@ -23,6 +23,7 @@ import { coreSaturation as fireCoreSaturation } from './fire/core-saturation.ts'
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { mainsSide as fireMainsSide } from './fire/mains-side.ts';
+import { materialTemperature as fireMaterialTemperature } from './fire/material-temperature.ts';
 import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-voltage.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
 import { shortEndurance as fireShortEndurance } from './fire/short-endurance.ts';
@@ -81,6 +82,7 @@ export const CHECKS: readonly AnyCheck[] = [
   fireFuse,
   fireInrush,
   fireMainsSide,
+  fireMaterialTemperature,
   fireRectifierVoltage,
   fireSemiconductorTemperature,
   fireShortEndurance,

@@ -76,6 +76,12 @@ export const NOTES: Templates = {
   aboveRatedTemperature: 'Above its rated temperature no life is given.',
   junctionFromLead:
     'Worked out from the temperature read on it, taken as that of its leads, and a loss by the usual voltage across rectifiers.',
+  runawayAt: 'Its own leakage would make it run away from {temperature|K} at the junction on, at the least.',
+  runawayNotKnown:
+    'Where its own leakage would make it run away is not known: its type is not in the list, or what it blocks is not worked out.',
+  leakageIsAtMost: 'Its sheet gives the greatest leakage of its type; this one may leak less and stand more.',
+  switchedInstead: 'For information: it loses {now|W}; a switched rectifier in its place would lose about {switched|W}.',
+  heatedBy: 'The hottest thing read together with it is {place}, {kelvin} K hotter.',
   rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
   rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
   severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',

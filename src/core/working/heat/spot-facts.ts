@@ -16,6 +16,7 @@ import type { LevelFacts } from '../load/sweep-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 import { seenByCamera } from './seen-by-camera.ts';
 import { type LoadState, stateOfLoads } from './state-of-loads.ts';
+import { windingOf } from './winding-resistance.ts';
 
 export interface SpotReading {
   readonly place: Place;
@@ -32,6 +33,8 @@ export interface SpotReading {
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
   readonly state: LoadState;
+  /** The mean of a winding, by what its resistance became. */
+  readonly byResistance?: true;
   /** Where a log is heading: no matter how many minutes it ran. */
   readonly settled?: true;
 }
@@ -68,6 +71,7 @@ function readSpot(
     atLeast: place.outside !== true && cover !== null && cover !== 'closed',
     state: stateOfLoads(levels, under),
   };
+  if (row.by === 'resistance') return { ...common, ...windingOf(bench, exhibit, row), refused: null, byResistance: true };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
   if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
