@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Assessment, Finding, ThermalPictureSheet } from '../../src/core/result/assessment.ts';
 import { heatColour } from '../../src/present/figure/heat-colours.ts';
 import { isothermPath, isotherms, roundLevels, smoothedCopy } from '../../src/present/figure/isotherms.ts';
+import { drawLifeChart } from '../../src/present/figure/life-chart.ts';
+import { drawThermalPicture } from '../../src/present/figure/thermal-picture.ts';
+import { thermalFigures } from '../../src/present/report/thermal-picture.ts';
 
 const STEPS = 32;
 const linear = (byte: number): number => {
@@ -112,5 +116,101 @@ describe('lines of equal temperature', () => {
 
   it('are drawn through a copy of at most 120 pixels', () => {
     expect(Math.max(smoothedCopy({ width: 640, height: 480, values: new Float32Array(640 * 480) }).width)).toBeLessThanOrEqual(120);
+  });
+});
+
+const SHEET: ThermalPictureSheet = {
+  exhibit: 'pic',
+  state: 'labelLoad',
+  cover: 'open',
+  regions: [
+    {
+      id: 'a',
+      name: 'the top',
+      points: [
+        [80, 80],
+        [120, 80],
+        [120, 120],
+        [80, 120],
+      ],
+      takes: 'hottest',
+      hottest: 372.45,
+      hottestAt: [100, 100],
+      mean: 360,
+      pixels: 1600,
+      surface: { value: 374.15, unit: 'K', u: 1 },
+      refused: null,
+      step: 'x',
+    },
+    {
+      id: 'b',
+      name: 'a <b>',
+      points: [],
+      takes: 'mean',
+      hottest: 300,
+      hottestAt: [0, 0],
+      mean: 299.15,
+      pixels: 4,
+      surface: null,
+      refused: 'bareMetal',
+      step: null,
+    },
+  ],
+};
+
+describe('a thermal picture on paper', () => {
+  const drawn = drawThermalPicture(SHEET, cone, 400).markup;
+
+  it('has a band for every round level, lighter where it is hotter, and the regions by number', () => {
+    const fills = [...drawn.matchAll(/<path fill="(#[0-9a-f]{6})"/g)].map(([, fill]) => fill!);
+    expect(fills).toHaveLength(roundLevels(Math.min(...cone.values), Math.max(...cone.values)).length);
+    const light = fills.map((fill) => [1, 3, 5].reduce((sum, at) => sum + Number.parseInt(fill.slice(at, at + 2), 16), 0));
+    expect(light).toEqual([...light].sort((a, b) => a - b));
+    expect(drawn).toContain('>1</text>');
+    expect(drawn).toContain('points="160,160 240,160 240,240 160,240"');
+  });
+
+  it('says what it shows, with names as text', () => {
+    expect(drawn).toContain('the top 99.3 °C');
+    expect(drawn).not.toContain('<b>');
+  });
+
+  it('tells below it what was read on each region, and why not', () => {
+    const [figure] = thermalFigures({ pictures: [SHEET] } as unknown as Assessment, { thermal: new Map([['pic', cone]]) });
+    expect(figure!.caption).toContain('1 the top: shown as 99.3 °C at the hottest, its surface 101.0');
+    expect(figure!.caption).toContain('shown as 26.0 °C on average, a thermal picture of bare metal does not show its temperature');
+    expect(figure!.caption).toContain('closed it is at least as hot');
+    expect(thermalFigures({ pictures: [SHEET] } as unknown as Assessment, {})).toEqual([]);
+  });
+});
+
+describe('the chart of lives', () => {
+  const life = (id: string, hours: number, highest?: number): Finding =>
+    ({
+      id,
+      check: 'endurance/capacitor-life',
+      about: id,
+      outcome: hours > 17_532 ? 'pass' : 'fail',
+      measured: { value: hours * 3600, unit: 's', u: hours * 360 },
+      limit: { at: { value: 17_532 * 3600, unit: 's', u: 0 }, grade: 'common-practice' },
+      notes: highest === undefined ? [] : [{ key: 'lifeAtHighest', args: { hours: highest } }],
+    }) as unknown as Finding;
+
+  it('has the shortest life first, a tenfold life always as far to the right, and a hollow dot at the highest ambient', () => {
+    const { markup } = drawLifeChart({ findings: [life('long', 30_000), life('short', 3000, 1500)] }, { width: 600 });
+    const dots = [...markup.matchAll(/<circle class="[^"]*?(full|open)" cx="([\d.]+)" cy="([\d.]+)"/g)].map(([, kind, x, y]) => ({
+      kind,
+      x: Number(x),
+      y: Number(y),
+    }));
+    const [short, open, long] = dots as [(typeof dots)[0], (typeof dots)[0], (typeof dots)[0]];
+    expect(dots.map(({ kind }) => kind)).toEqual(['full', 'open', 'full']);
+    expect(short.y).toBeLessThan(long.y);
+    // ln(10) and ln(2) on one scale
+    expect((long.x - short.x) / (short.x - open.x)).toBeCloseTo(Math.log(10) / Math.log(2), 2);
+  });
+
+  it('is nothing where no life was worked out', () => {
+    expect(drawLifeChart({ findings: [] }, { width: 600 }).markup).toBe('');
   });
 });

@@ -373,7 +373,8 @@ export function createDesk(
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw }));
+      const [moves, { tables }] = [await movesOf(id), await tablesOf(here)];
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves, draw, tables }));
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();
