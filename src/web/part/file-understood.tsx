@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Description } from '../../importer/describe.ts';
+import { fieldText } from '../../present/words/picture-words.ts';
 import type { TakenFile } from '../api/casebook.ts';
 
 /** What the importer made of a file, column by column, and every question that the file leaves open, each settled with a click. */
@@ -67,10 +68,7 @@ function FieldUnderstood(props: { understood: Description; settled: Settled; onS
   const unit = columns[0]?.unit;
   return (
     <>
-      <p>
-        A field of {columns.length} by {rows} numbers from {least} to {greatest}
-        {unit === null || unit === undefined ? '; the file does not say in which unit' : ` ${unit}`}.
-      </p>
+      <p>{fieldText(columns.length, rows, least, greatest, unit ?? null)}</p>
       <Questions {...props} doubts={doubts.filter(({ code }) => code !== 'unit')} />
     </>
   );

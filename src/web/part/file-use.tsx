@@ -1,6 +1,7 @@
 import type { Json } from '../../app/casebook/change.ts';
 import type { Description } from '../../importer/describe.ts';
 import { choiceWords, EXHIBIT_WORDS } from '../../present/words/page-words.ts';
+import { FIELD_WORDS } from '../../present/words/picture-words.ts';
 
 /** What a table of numbers is taken for, and which of its columns plays which part. */
 export interface FileUse {
@@ -147,9 +148,9 @@ function ScaleFields({
   return (
     <div className="fields">
       <label>
-        its numbers are, after × and +
+        {FIELD_WORDS.numbersAre}
         <select value={scale.unit} onChange={(event) => onScale({ ...scale, unit: event.target.value })}>
-          <option value="">not said</option>
+          <option value="">{FIELD_WORDS.notSaid}</option>
           {TEMPERATURES.map((unit) => (
             <option key={unit}>{unit}</option>
           ))}
@@ -157,7 +158,7 @@ function ScaleFields({
       </label>
       {(['factor', 'offset'] as const).map((key) => (
         <label key={key}>
-          {key === 'factor' ? '× factor' : '+ offset'}
+          {key === 'factor' ? FIELD_WORDS.factor : FIELD_WORDS.offset}
           <input inputMode="decimal" value={scale[key]} onChange={(event) => onScale({ ...scale, [key]: event.target.value })} />
         </label>
       ))}

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { FORESEE_WORDS } from '../../present/words/picture-words.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 const WITHIN = ['0.5', '1', '2', '5'];
@@ -21,18 +22,18 @@ export function SoakFit({ id }: { id: string }) {
     try {
       await store.foresee(id, Number(within), (done, of) => setProgress({ done, of }), own.signal);
     } catch (error) {
-      setTrouble(own.signal.aborted ? 'Stopped; nothing was kept.' : error instanceof Error ? error.message : String(error));
+      setTrouble(own.signal.aborted ? FORESEE_WORDS.stopped : error instanceof Error ? error.message : String(error));
     }
     setProgress(null);
   };
   return (
-    <section className="soak-fit" aria-label="where it is heading">
+    <section className="soak-fit" aria-label={FORESEE_WORDS.section}>
       <p className="ways">
         <button type="button" className="btn" disabled={progress !== null} onClick={() => void start()}>
-          Work out where it is heading
+          {FORESEE_WORDS.start}
         </button>
         <label>
-          its end to ±{' '}
+          {FORESEE_WORDS.within}{' '}
           <select value={within} onChange={(event) => setWithin(event.target.value)}>
             {WITHIN.map((kelvin) => (
               <option key={kelvin} value={kelvin}>
@@ -43,9 +44,9 @@ export function SoakFit({ id }: { id: string }) {
         </label>
         {progress !== null && (
           <>
-            <progress value={progress.done} max={progress.of} aria-label="temperatures worked out" />
+            <progress value={progress.done} max={progress.of} aria-label={FORESEE_WORDS.done} />
             <button type="button" className="quiet" onClick={() => stop.current?.abort()}>
-              Stop
+              {FORESEE_WORDS.stop}
             </button>
           </>
         )}
@@ -57,7 +58,7 @@ export function SoakFit({ id }: { id: string }) {
       )}
       {kept !== undefined &&
         (kept.sentences.length === 0 ? (
-          <p className="trouble">The log has changed since this was worked out; it is not used until it is worked out again.</p>
+          <p className="trouble">{FORESEE_WORDS.stale}</p>
         ) : (
           <ul className="dots">
             {kept.sentences.map((sentence) => (

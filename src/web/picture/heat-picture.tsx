@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { howToDraw, PICTURE_WORDS, pictureLabel, readoutText, SHAPE_WORDS } from '../../present/words/picture-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { fileOf } from '../api/casebook.ts';
 import { listOf } from '../part/new-exhibit.ts';
@@ -18,11 +19,7 @@ import { useIsotherms } from './use-isotherms.ts';
 type Tree = Readonly<Record<string, Json>>;
 type ObjectNode = Extract<FormNode, { is: 'object' }>;
 
-const TOOLS: readonly { readonly drawn: Drawn; readonly words: string; readonly how: string }[] = [
-  { drawn: 'rectangle', words: 'rectangle', how: 'drag from corner to corner' },
-  { drawn: 'ellipse', words: 'ellipse', how: 'drag from corner to corner of its box' },
-  { drawn: 'polygon', words: 'outline', how: 'one corner after the other; the first again closes it' },
-];
+const TOOLS = Object.keys(SHAPE_WORDS) as readonly Drawn[];
 const NEAR_SHARE = 0.025; // of the longer side: a corner so near to the first closes an outline
 const FEWEST_CORNERS = 3;
 
@@ -144,8 +141,8 @@ function Stage({ id, place, field, regions, selected, setSelected, remove, photo
     tool !== null && tool !== 'polygon' && corners[0] !== undefined && cross !== null ? outlineBetween(tool, corners[0], cross) : corners;
   return (
     <div className="beside-scale">
-      <div className="tools" role="toolbar" aria-label="draw a region">
-        {TOOLS.map(({ drawn, words }) => (
+      <div className="tools" role="toolbar" aria-label={PICTURE_WORDS.draw}>
+        {TOOLS.map((drawn) => (
           <button
             type="button"
             key={drawn}
@@ -157,18 +154,18 @@ function Stage({ id, place, field, regions, selected, setSelected, remove, photo
               if (tool !== drawn) layer.current?.focus();
             }}
           >
-            {words}
+            {SHAPE_WORDS[drawn].name}
           </button>
         ))}
         {tool === 'polygon' && corners.length >= FEWEST_CORNERS && (
           <button type="button" className="btn" onClick={() => finish('polygon', corners)}>
-            close it
+            {PICTURE_WORDS.close}
           </button>
         )}
         <label className="tick">
-          <input type="checkbox" checked={lines} onChange={(event) => setLines(event.target.checked)} /> lines of equal temperature
+          <input type="checkbox" checked={lines} onChange={(event) => setLines(event.target.checked)} /> {PICTURE_WORDS.lines}
         </label>
-        <small>{tool === null ? '' : `${TOOLS.find(({ drawn }) => drawn === tool)?.how}; or arrow keys and Enter`}</small>
+        <small>{tool === null ? '' : howToDraw(tool)}</small>
       </div>
       <div className={`stage${tool === null ? '' : ' drawing'}`}>
         <canvas ref={canvas} width={field.width} height={field.height} />
@@ -184,7 +181,7 @@ function Stage({ id, place, field, regions, selected, setSelected, remove, photo
           ref={layer}
           viewBox={`0 0 ${field.width} ${field.height}`}
           role="application"
-          aria-label={`thermal picture ${id}, ${field.width} by ${field.height}: arrow keys move the cross, Enter puts a corner`}
+          aria-label={pictureLabel(id, field.width, field.height)}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is drawn on by keys too, which the label tells
           tabIndex={0}
           onKeyDown={onKeyDown}
@@ -233,7 +230,7 @@ function Stage({ id, place, field, regions, selected, setSelected, remove, photo
             <SamePoints
               marks={pairs.map((pair) => ({ id: pair.id, at: pair.picture }))}
               size={field}
-              of="the thermal picture"
+              of={PICTURE_WORDS.thermal}
               onMove={(pair, at) =>
                 store.set(`${place}/samePoints/${pair}/picture`, [...at], `point-${pair}`, { key: 'entry', args: { at: place } })
               }
@@ -242,11 +239,11 @@ function Stage({ id, place, field, regions, selected, setSelected, remove, photo
           {cross !== null && <Cross at={cross} size={longer / 40} />}
         </svg>
       </div>
-      <output className="readout">{cross === null ? 'point at the picture to read it' : readout(field, cross)}</output>
+      <output className="readout">{cross === null ? PICTURE_WORDS.point : readout(field, cross)}</output>
       <ScaleBar {...{ field, from, to, setRange }} whole={range === null} />
       {photo !== null && transform !== '' && (
         <label className="strength">
-          photo over it
+          {PICTURE_WORDS.over}
           <input type="range" min={0} max={1} step={0.05} value={strength} onChange={(event) => setStrength(Number(event.target.value))} />
         </label>
       )}
@@ -261,8 +258,7 @@ function Cross({ at: [x, y], size }: { at: Point; size: number }) {
 function readout({ width, height, values }: Field, [x, y]: Point): string {
   const [column, row] = [Math.min(width - 1, Math.floor(x)), Math.min(height - 1, Math.floor(y))];
   const value = values[row * width + column];
-  const celsius = value === undefined || Number.isNaN(value) ? 'no number' : `${value.toFixed(1)} °C as the camera shows it`;
-  return `column ${column}, row ${row}: ${celsius}`;
+  return readoutText(column, row, value === undefined || Number.isNaN(value) ? null : value);
 }
 
 function apart([x1, y1]: Point, [x2, y2]: Point): number {
@@ -274,7 +270,7 @@ function regionsOf(exhibit: Tree, places: readonly Tree[]): DrawnRegion[] {
   return list.map((region, index) => ({
     id: String(region['id']),
     number: index + 1,
-    name: String(places.find((place) => place['id'] === region['place'])?.['name'] ?? 'a place that is not there'),
+    name: String(places.find((place) => place['id'] === region['place'])?.['name'] ?? PICTURE_WORDS.noPlace),
     drawn: (region['drawn'] as Drawn | undefined) ?? 'polygon',
     points: (region['points'] ?? []) as unknown as readonly Point[],
   }));

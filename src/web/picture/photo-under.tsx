@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { alignByPoints, toCssTransform } from '../../present/figure/alignment.ts';
+import { PICTURE_WORDS, pointsMissing, takePoint } from '../../present/words/picture-words.ts';
 import { fileOf } from '../api/casebook.ts';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
@@ -38,11 +39,9 @@ export function photoFile(
 
 /** How the photo is laid under the picture, as a CSS transform in pixels of the picture; or why not yet. */
 export function photoTransform(pairs: readonly Pair[]): { readonly transform: string; readonly why: string } {
-  if (pairs.length < FEWEST) return { transform: '', why: `${FEWEST - pairs.length} more points to lay it under the picture` };
+  if (pairs.length < FEWEST) return { transform: '', why: pointsMissing(FEWEST - pairs.length) };
   const laid = alignByPoints(pairs.map(({ picture, photo }) => ({ from: photo, to: picture })));
-  return isRefusal(laid)
-    ? { transform: '', why: 'three of the points lie on one line: move one aside' }
-    : { transform: toCssTransform(laid), why: '' };
+  return isRefusal(laid) ? { transform: '', why: PICTURE_WORDS.inLine } : { transform: toCssTransform(laid), why: '' };
 }
 
 /** The photo beside the picture with the points found on both. */
@@ -71,25 +70,25 @@ export function PhotoBeside(props: { place: string; sha256: string; pairs: reado
       <div className="stage">
         <img
           src={fileOf(caseId, sha256)}
-          alt="the same side as the camera saw it"
+          alt={PICTURE_WORDS.seen}
           onLoad={(event) => setSize({ width: event.currentTarget.naturalWidth, height: event.currentTarget.naturalHeight })}
         />
         {size !== null && (
-          <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-label="points on the photo" role="application">
-            <SamePoints marks={pairs.map(({ id, photo }) => ({ id, at: photo }))} size={size} of="the photo" onMove={keep} />
+          <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-label={PICTURE_WORDS.onPhoto} role="application">
+            <SamePoints marks={pairs.map(({ id, photo }) => ({ id, at: photo }))} size={size} of={PICTURE_WORDS.photo} onMove={keep} />
           </svg>
         )}
       </div>
       <p className="ways">
         <button type="button" className="btn" disabled={pairs.length >= MOST || size === null} onClick={add}>
-          + a point on both
+          {PICTURE_WORDS.addPoint}
         </button>
         {pairs.length > 0 && (
           <button type="button" className="quiet" onClick={remove}>
-            take point {pairs.length} away
+            {takePoint(pairs.length)}
           </button>
         )}
-        <small>{photoTransform(pairs).why || 'laid under the picture; drag its strength beside the scale'}</small>
+        <small>{photoTransform(pairs).why || PICTURE_WORDS.laid}</small>
       </p>
     </div>
   );

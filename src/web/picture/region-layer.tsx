@@ -1,4 +1,5 @@
 import { type PointerEvent, useState } from 'react';
+import { cornerLabel, regionLabel } from '../../present/words/picture-words.ts';
 import { type Drawn, handlesOf, movedBy, type Point, stepOf, withHandle } from './outline.ts';
 
 export interface DrawnRegion {
@@ -76,7 +77,7 @@ export function RegionLayer({ regions, selected, size, toPixel, onSelect, onPoin
               role="button"
               tabIndex={0}
               aria-pressed={selected === id}
-              aria-label={`region ${number}, ${name}: arrow keys move it, Delete takes it away`}
+              aria-label={regionLabel(number, name)}
               data-region={id}
               onFocus={() => onSelect(id)}
               onKeyDown={(event) => {
@@ -110,7 +111,7 @@ export function RegionLayer({ regions, selected, size, toPixel, onSelect, onPoin
               r={longer * HANDLE_SHARE}
               role="button"
               tabIndex={0}
-              aria-label={`corner ${handle + 1} of region ${region.number}: arrow keys move it`}
+              aria-label={cornerLabel(handle + 1, region.number)}
               onKeyDown={(event) => {
                 const step = stepOf(event);
                 if (step === null) return;

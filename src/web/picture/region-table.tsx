@@ -1,3 +1,4 @@
+import { PICTURE_WORDS, placeOfRegion, regionTitle, takeRegion, whereFrom } from '../../present/words/picture-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { RegionView } from '../../present/workspace/picture-view.ts';
 import { ObjectFields } from '../field/object-fields.tsx';
@@ -26,20 +27,20 @@ export function RegionTable({ place, node, regions, readings, selected, onSelect
     <>
       <div className="scroll">
         <table className="list regions">
-          <caption className="for-ears">Regions of the thermal picture</caption>
+          <caption className="for-ears">{PICTURE_WORDS.regions}</caption>
           <thead>
             <tr>
-              <th scope="col">region</th>
-              <th scope="col">place</th>
+              <th scope="col">{PICTURE_WORDS.region}</th>
+              <th scope="col">{PICTURE_WORDS.place}</th>
               <th scope="col" className="num">
-                hottest, °C
+                {PICTURE_WORDS.hottest}
               </th>
               <th scope="col" className="num">
-                mean, °C
+                {PICTURE_WORDS.mean}
               </th>
-              <th scope="col">the surface</th>
+              <th scope="col">{PICTURE_WORDS.surface}</th>
               <th scope="col">
-                <span className="for-ears">decides</span>
+                <span className="for-ears">{PICTURE_WORDS.decides}</span>
               </th>
             </tr>
           </thead>
@@ -56,7 +57,7 @@ export function RegionTable({ place, node, regions, readings, selected, onSelect
                   <td>
                     <ReferenceField
                       place={`${place}/regions/${region.id}/place`}
-                      label={`place of region ${region.number}`}
+                      label={placeOfRegion(region.number)}
                       shown={false}
                       required
                       list="places"
@@ -69,13 +70,13 @@ export function RegionTable({ place, node, regions, readings, selected, onSelect
                       <button
                         type="button"
                         className="from"
-                        aria-label={`where the temperature of region ${region.number} comes from`}
+                        aria-label={whereFrom(region.number)}
                         onClick={() => openOrigin(read.step ?? '')}
                       >
                         <RawHtml html={read.valueHtml} />
                       </button>
                     ) : (
-                      <span className="small">{read?.refused ?? 'no pixel inside'}</span>
+                      <span className="small">{read?.refused ?? PICTURE_WORDS.noPixel}</span>
                     )}
                   </td>
                   <td>
@@ -89,12 +90,10 @@ export function RegionTable({ place, node, regions, readings, selected, onSelect
       </div>
       {chosen !== undefined && (
         <fieldset className="chosen-region">
-          <legend>
-            region {chosen.number}, {chosen.name}
-          </legend>
+          <legend>{regionTitle(chosen.number, chosen.name)}</legend>
           <ObjectFields key={chosen.id} node={node} place={`${place}/regions/${chosen.id}`} without={['place', 'points', 'drawn']} />
           <button type="button" className="quiet" onClick={() => onRemove(chosen.id)}>
-            take region {chosen.number} away
+            {takeRegion(chosen.number)}
           </button>
         </fieldset>
       )}

@@ -1,4 +1,5 @@
 import { type PointerEvent, useRef, useState } from 'react';
+import { pointLabel } from '../../present/words/picture-words.ts';
 import { type Point, rounded, stepOf } from './outline.ts';
 
 export interface Mark {
@@ -37,7 +38,7 @@ export function SamePoints({ marks, size, of, onMove }: Props) {
             key={id}
             role="button"
             tabIndex={0}
-            aria-label={`point ${index + 1} on ${of}: arrow keys move it`}
+            aria-label={pointLabel(index + 1, of)}
             onKeyDown={(event) => {
               const step = stepOf(event);
               if (step === null) return;

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { degreesText, PICTURE_WORDS } from '../../present/words/picture-words.ts';
 import { paint } from './paint.ts';
 import type { Field } from './use-field.ts';
 
@@ -21,7 +22,7 @@ export function ScaleBar(props: {
   }, []);
   const end = (label: string, value: number, set: (next: number) => void) => (
     <label>
-      {label} <b>{value.toFixed(1)} °C</b>
+      {label} <b>{degreesText(value)}</b>
       <input
         type="range"
         min={field.least}
@@ -34,12 +35,12 @@ export function ScaleBar(props: {
   );
   return (
     <fieldset className="scale-bar">
-      <legend className="for-ears">colours</legend>
+      <legend className="for-ears">{PICTURE_WORDS.colours}</legend>
       <canvas ref={strip} width={STEPS} height={1} />
-      {end('darkest', from, (next) => setRange([Math.min(next, to - TENTH), to]))}
-      {end('lightest', to, (next) => setRange([from, Math.max(next, from + TENTH)]))}
+      {end(PICTURE_WORDS.darkest, from, (next) => setRange([Math.min(next, to - TENTH), to]))}
+      {end(PICTURE_WORDS.lightest, to, (next) => setRange([from, Math.max(next, from + TENTH)]))}
       <button type="button" className="quiet" disabled={whole} onClick={() => setRange(null)}>
-        from coldest to hottest
+        {PICTURE_WORDS.whole}
       </button>
     </fieldset>
   );
