@@ -7,6 +7,7 @@ export function toReadTable(file: InstrumentFile): ReadTable {
   const reduced = file.rows > MOST_ROWS ? reduceTable(file) : null;
   return {
     rows: reduced?.rows ?? file.rows,
+    shape: file.shape,
     columns: file.columns.map(({ name, unit, values, usable, doubts }, index) => {
       const at = reduced?.sources.indexOf(index) ?? -1;
       const own = reduced === null ? values : (reduced.columns[at]?.mean ?? new Float64Array(reduced.rows).fill(Number.NaN));

@@ -60,11 +60,12 @@ function program(): Command {
     );
   command
     .command('foresee')
-    .argument('<case>', 'case folder, or its case.json')
+    .argument('<case>', 'case folder, or its case.json; with a casebook the id of the case')
     .argument('<soak>', 'a logged soak of the case, by its id')
+    .option('--casebook <file>', 'the casebook that holds the case')
     .option('--within <kelvin>', 'how well its end is wanted, half of a 95 % interval', '1 K')
     .description('work out where the temperatures of a soak are going, and keep it in the case')
-    .action(async (path: string, soak: string, options: { within: string }) =>
+    .action(async (path: string, soak: string, options: { within: string; casebook?: string }) =>
       (await import('./command/foresee.ts')).foresee(path, soak, options),
     );
   command

@@ -17,6 +17,7 @@ import { BEYOND_ANY_READING } from './missing-mark.ts';
 import { type NumberStyle, RawColumn } from './raw-column.ts';
 import { findPreambleUnits, readCells, readHeadings, readNames } from './read-headings.ts';
 import { Preamble } from './read-preamble.ts';
+import { isTiff, readTiff } from './read-tiff.ts';
 import { refuseBinary, refuseForeign } from './refuse-foreign.ts';
 import type { RowReader } from './row-reader.ts';
 import type { SeparatorName } from './split-cells.ts';
@@ -27,11 +28,16 @@ export type { Column, Doubt, InstrumentFile, Missing, Settled, TimeBase } from '
 const NO_TABLE = 'a text export with a table of readings: rows of numbers with the same number of cells';
 
 /**
- * Reads a text export of a measuring instrument: understood, or asked about, never guessed. What cannot be told from the file stands
+ * Reads an export of a measuring instrument, text or a picture of 16-bit numbers: understood, or asked about, never guessed. What cannot be told from the file stands
  * in `doubts`; the columns it touches are not usable until `settled` answers it. An answer that nothing asks for is refused, or left alone
  * where it was kept from an earlier version (`unasked`).
  */
 export function readInstrumentFile(bytes: Uint8Array, settled: Settled = {}, unasked: Unasked = 'refuse'): InstrumentFile | Refusal {
+  if (isTiff(bytes)) {
+    const doubts = new Doubts(settled, unasked);
+    const picture = readTiff(bytes, doubts);
+    return isRefusal(picture) ? picture : close(picture, doubts);
+  }
   const foreign = refuseForeign(bytes);
   if (foreign !== null) return foreign;
   if (bytes.length >= FAST_FROM) {

@@ -25,8 +25,6 @@ const MARKS: readonly Mark[] = [
   { at: 0, bytes: [0x89, 0x50, 0x4e, 0x47], code: 'picture', what: 'a PNG picture' },
   { at: 0, bytes: [0xff, 0xd8, 0xff], code: 'picture', what: 'a JPEG picture' },
   { at: 0, bytes: [0x47, 0x49, 0x46, 0x38], code: 'picture', what: 'a GIF picture' },
-  { at: 0, bytes: [0x49, 0x49, 0x2a, 0x00], code: 'picture', what: 'a TIFF picture' },
-  { at: 0, bytes: [0x4d, 0x4d, 0x00, 0x2a], code: 'picture', what: 'a TIFF picture' },
   { at: 8, bytes: [0x57, 0x45, 0x42, 0x50], code: 'picture', what: 'a WebP picture' },
   { at: 0, bytes: [0x25, 0x50, 0x44, 0x46, 0x2d], code: 'pdf', what: 'a PDF document' },
   { at: 0, bytes: [0x50, 0x4b, 0x03, 0x04], code: 'spreadsheet', what: 'a zip container such as a spreadsheet' },

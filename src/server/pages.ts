@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { readFile, stat } from 'node:fs/promises';
 import { extname, join, normalize, sep } from 'node:path';
 import type { Context } from 'hono';
-import { pagePolicy } from './policy.ts';
+import { pagePolicy, SCRIPT_POLICY } from './policy.ts';
 import { answerProblem, toProblem } from './problem.ts';
 
 const MEDIA: Readonly<Record<string, string>> = {
@@ -40,7 +40,9 @@ async function serveFile(folder: string, path: string): Promise<Response> {
   const media = MEDIA[extname(file)];
   const found = file.startsWith(folder + sep) && media !== undefined ? await stat(file).catch(() => null) : null;
   if (found?.isFile() !== true || media === undefined) return answerProblem(toProblem(404, 'no-such-page', `There is no page at ${path}.`));
-  return new Response(await readFile(file), { headers: { 'content-type': media, 'cache-control': FOREVER } });
+  // a worker keeps the policy that its file came with: an inert one would not let it start
+  const policy = media.startsWith('text/javascript') ? { 'content-security-policy': SCRIPT_POLICY } : {};
+  return new Response(await readFile(file), { headers: { 'content-type': media, 'cache-control': FOREVER, ...policy } });
 }
 
 async function servePage(folder: string): Promise<Response> {

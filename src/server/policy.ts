@@ -13,11 +13,15 @@ export function pagePolicy(nonce: string): string {
     "font-src 'self'",
     "img-src 'self' blob:",
     "connect-src 'self'",
+    "worker-src 'self'",
     "form-action 'self'",
     "base-uri 'none'",
     "frame-ancestors 'none'",
   ].join('; ');
 }
+
+/** A script of our own that runs beside the page: it may compute and answer, and ask nobody. */
+export const SCRIPT_POLICY = "default-src 'none'; frame-ancestors 'none'";
 
 /** What is no page of ours may do nothing at all. */
 export const INERT_POLICY = "default-src 'none'; frame-ancestors 'none'; sandbox";

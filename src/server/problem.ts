@@ -19,6 +19,7 @@ const STATUS_OF: Readonly<Record<string, number>> = {
   'case-missing': 404,
   'no-such-step': 404,
   'no-such-file': 404,
+  'no-such-picture': 404,
   'no-such-page': 404,
   'no-such-version': 404,
   'file-missing': 404,

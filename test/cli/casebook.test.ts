@@ -38,6 +38,22 @@ describe('a case of a casebook', () => {
     await mustRun(['report', 'examples/fell-12', '-o', at('folder.html')]);
     expect(await readFile(at('book.html'), 'utf8')).toBe(await readFile(at('folder.html'), 'utf8'));
   });
+  test('has its soak followed to its end, as its folder has, and keeps it as a step that can be undone', async () => {
+    await cp('examples/fell-12', at('fell'), { recursive: true });
+    const inFolder = await mustRun(['foresee', at('fell'), 'soak-1']);
+    const inBook = await mustRun(['foresee', 'fell-12', 'soak-1', '--casebook', book]);
+    const told = (text: string): string[] => text.split('\n').filter((line) => line.includes('heading for'));
+    expect(told(inBook)).toEqual(told(inFolder));
+    expect(inBook).toContain('kept in fell-12, at revision 2');
+    const store = await mustOpen(book, { access: 'read' });
+    const [last] = (await store.cases.revisions('fell-12', 2)).slice(-1);
+    await store.close();
+    expect(last).toMatchObject({ by: 'foresee', name: { key: 'foresee' } });
+  });
+  test('of another name, or another soak, is refused', async () => {
+    expect((await mainsworthy(['foresee', 'nobody', 'soak-1', '--casebook', book])).err).toContain('a case of this casebook');
+    expect((await mainsworthy(['foresee', 'fell-12', 'soak-9', '--casebook', book])).err).toContain('one of soak-1');
+  });
   test('moves to another casebook as an archive, and out again as the folder it was', async () => {
     expect(await mustRun(['pack', 'beck-5', '--casebook', book, '-o', at('beck.zip')])).toContain('packed into');
     expect(await mustRun(['unpack', at('beck.zip'), '--casebook', at('other.casebook')])).toContain('with 1 revisions');
@@ -51,7 +67,7 @@ describe('a casebook', () => {
   test('is checked and copied while something else has it open for writing', async () => {
     const store = await mustOpen(book);
     try {
-      expect(await mustRun(['check', book])).toMatch(/^2 cases with 2 revisions, \d+ files with \d+ bytes: 0 wrong/);
+      expect(await mustRun(['check', book])).toMatch(/^2 cases with 3 revisions, \d+ files with \d+ bytes: 0 wrong/);
       await mustRun(['backup', book, '-o', at('copy.casebook')]);
       expect(await mustRun(['assess', 'beck-5', '--casebook', book])).toContain('Dangerous');
     } finally {

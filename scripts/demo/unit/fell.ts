@@ -1,3 +1,4 @@
+import { boardPicture, boardPictureExhibit } from '../board-picture.ts';
 import {
   attach,
   BENCH_HZ,
@@ -48,6 +49,11 @@ const SET_V = 12.2;
 const TESTED_A = 1.7;
 
 const DATE = '2026-03-04';
+/** Two looks at the board after a soak: the second tells how fast each part cools, so that both are carried back to the opening. */
+const PICTURES = [
+  { id: 'picture-1', seconds: 20, at: '15:30:20' },
+  { id: 'picture-2', seconds: 80, at: '15:31:20' },
+] as const;
 const MAINS = [
   { id: '230', v: BENCH_V, hz: BENCH_HZ, text: '230.4 V' },
   { id: '264', v: 264, hz: 50, text: '264.0 V' },
@@ -64,7 +70,10 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
     bytes: text(semicolonComma(sweepRows(model, SET_V, `sweep ${mains.id}`, currents, mains), `load sweep of Fell 12 at ${mains.text}`)),
   }));
   const hot = operatingAt(model, SET_V, TESTED_A);
-  const picture = text(matrix(hillOf(temperaturesAt(model, hot, ROOM_C).caseC)));
+  const pictures = PICTURES.map(({ id, seconds }) => ({
+    id,
+    bytes: text(matrix(boardPicture(model, temperaturesAt(model, hot, ROOM_C), seconds))),
+  }));
   const soaked = { cover: 'closed' as const, minutes: '120 min', loads: [{ port: 'out-1', draws: `${TESTED_A.toFixed(2)} A` }] };
   const day = 'day-1';
   const soak = soakOf(model, { id: 'soak-1', at: `${DATE}T13:10:00`, under: soaked, point: hot, outside: 'case-top', winding: 'winding' });
@@ -122,9 +131,11 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       ]),
       places: [
         { id: 'case-top', name: 'case, above the transformer', outside: true, material: 'plastic' },
-        { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B' },
-        { id: 'bulk', name: 'bulk capacitor', part: 'c1' },
+        { id: 'winding', name: 'transformer winding', part: 't1', windingClass: 'B', surface: 'tapeVinyl' },
+        { id: 'bulk', name: 'bulk capacitor', part: 'c1', surface: 'sleeve' },
         { id: 'y-cap', name: 'capacitor across the barrier', part: 'c5' },
+        { id: 'rectifier', name: 'output rectifier', part: 'd5', surface: 'epoxy' },
+        { id: 'core-tape', name: 'tape over the core', substance: 'polyesterTape', surface: 'tapeVinyl' },
       ],
       exhibits: [
         {
@@ -172,16 +183,9 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
           inside: { electrolytic: 'bulk', barrierCapacitor: 'y-cap' },
         }),
         soak.exhibit,
-        {
-          id: 'picture-1',
-          kind: 'thermalPicture',
-          day,
-          at: `${DATE}T15:15:00`,
-          under: soaked,
-          file: 'picture-file',
-          scale: { unit: '°C' },
-          regions: [],
-        },
+        ...PICTURES.map(({ id, seconds, at }) =>
+          boardPictureExhibit(id, `${DATE}T${at}`, { ...soaked, cover: { openedBefore: `${seconds} s` } }),
+        ),
         {
           id: 'gap-board',
           kind: 'distance',
@@ -235,29 +239,15 @@ export function fell(model: UnitModel & { boardMm: number; airMm: number } = FEL
       ],
       files: [
         ...sweeps.map(({ id, bytes }) => attach(`sweep-file-${id}`, `load-sweep-${id}.csv`, bytes)),
-        attach('picture-file', 'picture.csv', picture, 'text/csv', { unit: '°C' }),
+        ...pictures.map(({ id, bytes }) => attach(`${id}-file`, `${id}.csv`, bytes, 'text/csv', { unit: '°C' })),
         ...soak.files.map(({ attachment }) => attachment),
       ],
       computed: [soak.computed],
     },
     files: {
       ...Object.fromEntries(sweeps.map(({ id, bytes }) => [`load-sweep-${id}.csv`, bytes])),
-      'picture.csv': picture,
+      ...Object.fromEntries(pictures.map(({ id, bytes }) => [`${id}.csv`, bytes])),
       ...Object.fromEntries(soak.files.map(({ attachment, bytes }) => [attachment.path, bytes])),
     },
   };
-}
-
-const WIDE = 24;
-const HIGH = 18;
-
-/** A thermal picture of the case: a hill above the transformer that falls off towards the edges. */
-function hillOf(peakC: number): number[][] {
-  return Array.from({ length: HIGH }, (_, y) =>
-    Array.from({ length: WIDE }, (_unused, x) => {
-      const dx = (x - WIDE / 2) / (WIDE / 2);
-      const dy = (y - HIGH / 2) / (HIGH / 2);
-      return ROOM_C + (peakC - ROOM_C) * Math.exp(-1.4 * (dx * dx + dy * dy));
-    }),
-  );
 }

@@ -17,7 +17,10 @@ import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/w
 import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
 import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
+import { readPicture } from '../picture/read-picture.ts';
 import { reportExtras } from '../report-extras.ts';
+import { fitSoak } from '../soak/fit-soak.ts';
+import { keptChanges } from '../soak/kept-changes.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
@@ -148,11 +151,15 @@ export function createDesk(
   }
 
   /** The case as it stands once everything before has been written. */
-  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment'> | Refusal> {
+  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment' | 'state'> | Refusal> {
     return inTurn(id, async () => {
       const here = await load(id);
-      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment };
+      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment, state: here.state };
     });
+  }
+
+  function tablesOf({ one, state }: Pick<OpenCase, 'one' | 'state'>): ReturnType<TableShelf['tablesOf']> {
+    return shelf.tablesOf(one, casebookCaseSource(state, store.files));
   }
 
   interface Step {
@@ -346,10 +353,28 @@ export function createDesk(
           changes: ({ state }) => (isGone ? withoutPad(state, pad.gone) : padChanges(state, pad)),
         });
       }),
+    async picture(id, exhibit) {
+      const here = await standing(id);
+      return isRefusal(here) ? here : readPicture(here.one, (await tablesOf(here)).tables, exhibit);
+    },
+    async foresee(id, { by, base, step, soak, withinK }, watch) {
+      // fitting takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
+      const here = await standing(id);
+      if (isRefusal(here)) return here;
+      const kept = await fitSoak(here.one, casebookCaseSource(here.state, store.files), soak, withinK, watch);
+      if (isRefusal(kept)) return kept;
+      const upload = await store.files.begin(now());
+      await upload.write(kept.bytes);
+      await upload.finish();
+      const name = { key: 'foresee', args: {} };
+      const answered = await inTurn(id, () => write(id, { by, base, step, name, changes: ({ state }) => keptChanges(state, kept) }));
+      return isRefusal(answered) ? answered : { ...answered, curves: kept.curves };
+    },
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw }));
+      const [moves, { tables }] = [await movesOf(id), await tablesOf(here)];
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves, draw, tables }));
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();

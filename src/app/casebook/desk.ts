@@ -1,3 +1,4 @@
+import type { HeatingCurves } from '../../core/evidence/computed/heating-curves.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Assessment } from '../../core/result/assessment.ts';
 import type { Markup } from '../../present/markup/markup.ts';
@@ -6,6 +7,8 @@ import type { Origin } from '../../present/workspace/origin.ts';
 import type { ViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import type { DrawnCircuit } from '../drawn-circuit.ts';
+import type { ThermalField } from '../picture/read-picture.ts';
+import type { Watch } from '../soak/fit-soak.ts';
 import type { Conflict } from './apply-changes.ts';
 import type { CaseState } from './case-state.ts';
 import type { CaseHead } from './casebook-store.ts';
@@ -39,6 +42,10 @@ export interface Desk {
     id: string,
     edit: { readonly by: string; readonly base: number; readonly step: string; readonly pad: SaidPad | { readonly gone: string } },
   ): Promise<EditAnswer | Refusal>;
+  /** The numbers of one thermal picture, as they are judged. */
+  picture(id: string, exhibit: string): Promise<ThermalField | Refusal>;
+  /** Fits a soak and keeps what came of it; stopped by its watcher nothing is kept. */
+  foresee(id: string, ask: Foresee, watch: Watch): Promise<(EditAnswer & { readonly curves: HeatingCurves }) | Refusal>;
   /** The report as one page. */
   report(id: string): Promise<string | Refusal>;
   /** Called after every revision of a case that somebody else than `but` wrote; answers how to stop listening. */
@@ -63,6 +70,15 @@ export interface CaseAtDesk {
   readonly undo: StepName | null;
   readonly redo: StepName | null;
   readonly screen: Readonly<Record<string, string>>;
+}
+
+/** Which soak is to be followed to its end, and how well that is wanted: half of a 95 % interval, in kelvin. */
+export interface Foresee {
+  readonly by: string;
+  readonly base: number;
+  readonly step: string;
+  readonly soak: string;
+  readonly withinK: number;
 }
 
 /** What an undo would take back, for the words of its button. */

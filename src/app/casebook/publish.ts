@@ -6,9 +6,11 @@ import { digestOfBytes } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { type MovedView, type Published, type Publishing, toMovedView, toPublishedView } from '../../present/workspace/published-view.ts';
 import { reportExtras } from '../report-extras.ts';
+import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
 import { stateAt } from './state-at.ts';
+import { TableShelf } from './table-shelf.ts';
 
 /** Keeps the case as it is judged now, as the bytes that this tool makes of this revision. The same bytes again stay the version they were. */
 export async function publish(store: CasebookStore, desk: Desk, id: string, at: string): Promise<Published | Refusal> {
@@ -52,10 +54,10 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   const assessment = readAssessment(kept.bytes);
   if (isRefusal(assessment)) return assessment;
   const then = await stateAt(store, id, kept.revision);
-  const one = then === null ? [refuse('no-such-case', id, 'a case of this casebook')] : parseCase(then.state.case);
-  return Array.isArray(one)
-    ? (one[0] ?? refuse('no-such-case', id, 'a case of this casebook'))
-    : renderReport(assessment, await reportExtras(one, assessment));
+  const one = then === null ? [noCase(id)] : parseCase(then.state.case);
+  if (then === null || Array.isArray(one)) return Array.isArray(one) ? (one[0] ?? noCase(id)) : noCase(id);
+  const { tables } = await new TableShelf().tablesOf(one, casebookCaseSource(then.state, store.files));
+  return renderReport(assessment, await reportExtras(one, assessment, { tables }));
 }
 
 /** What the case says now otherwise than in a published Assessment. */
@@ -73,4 +75,8 @@ function readAssessment(bytes: Uint8Array): Assessment | Refusal {
   return read.format === ASSESSMENT_FORMAT
     ? read
     : refuse('other-format', String(read.format), `an Assessment of format ${ASSESSMENT_FORMAT}`);
+}
+
+function noCase(id: string): Refusal {
+  return refuse('no-such-case', id, 'a case of this casebook');
 }

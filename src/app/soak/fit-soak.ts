@@ -16,32 +16,52 @@ export interface KeptFit {
   readonly computed: ReturnType<(typeof computed)['parse']>;
 }
 
-/** Fits every temperature of one soak. `withinK`: how well its end is wanted, half of a 95 % interval. */
-export async function fitSoak(one: Case, source: CaseSource, soakId: string, withinK: number): Promise<KeptFit | Refusal> {
+/** Told after every temperature that was fitted; answers whether to go on. */
+export type Watch = (done: number, of: number) => Promise<boolean>;
+
+/** Fits every temperature of one soak. `withinK`: how well its end is wanted, half of a 95 % interval. Stopped by its watcher it is refused, and nothing is kept. */
+export async function fitSoak(one: Case, source: CaseSource, soakId: string, withinK: number, watch?: Watch): Promise<KeptFit | Refusal> {
   const soak = one.exhibits.find(({ id }) => id === soakId);
   const soaks = one.exhibits.filter(({ kind }) => kind === 'soak').map(({ id }) => id);
   if (soak === undefined || soak.kind !== 'soak')
     return refuse('no-such-soak', soakId, soaks.length === 0 ? 'a case with a soak' : `one of ${soaks.join(', ')}`, { place: '/exhibits' });
   if (soak.struck !== undefined) return refuse('soak-struck', soak.struck, 'a soak that is not struck', { place: `/exhibits/${soakId}` });
   const log = await readSoakLog(soak, one.files, source);
-  return isRefusal(log) ? log : fitLog(one, soak, log, withinK);
+  if (isRefusal(log)) return log;
+  const wanted = placedChannels(log);
+  const channels: HeatingChannel[] = [];
+  for (const channel of wanted) {
+    if (watch !== undefined && !(await watch(channels.length, wanted.length)))
+      return refuse('stopped', `${channels.length} of ${wanted.length} temperatures`, 'all of them; nothing was kept', {
+        place: `/exhibits/${soakId}`,
+      });
+    channels.push(fitChannel(log, channel, withinK));
+  }
+  return toKept(one, soak, channels);
 }
 
 /** The same for a log that is read already. */
 export function fitLog(one: Pick<Case, 'files'>, soak: ExhibitOf<'soak'>, log: SoakLog, withinK: number): KeptFit | Refusal {
-  const soakId = soak.id;
+  return toKept(
+    one,
+    soak,
+    placedChannels(log).map((channel) => fitChannel(log, channel, withinK)),
+  );
+}
+
+function placedChannels({ channels }: SoakLog): SoakLog['channels'] {
+  return channels.filter(({ role, place }) => (role === 'temperature' || role === null) && place !== null);
+}
+
+function fitChannel(log: SoakLog, { column, place, values, lastDigit }: SoakLog['channels'][number], withinK: number): HeatingChannel {
   const beside = (...roles: readonly string[]): Float64Array | null =>
     log.channels.find(({ role }) => role !== null && roles.includes(role))?.values ?? null;
   const [ambient, load] = [beside('ambient'), beside('inputPower', 'outputCurrent')];
-  const channels = log.channels
-    .filter(({ role, place }) => (role === 'temperature' || role === null) && place !== null)
-    .map(
-      ({ column, place, values, lastDigit }): HeatingChannel => ({
-        column,
-        place: place!,
-        ...heatingCurve({ times: log.times, values, ambient, load, lastDigit, withinK }),
-      }),
-    );
+  return { column, place: place!, ...heatingCurve({ times: log.times, values, ambient, load, lastDigit, withinK }) };
+}
+
+function toKept(one: Pick<Case, 'files'>, soak: ExhibitOf<'soak'>, channels: HeatingChannel[]): KeptFit | Refusal {
+  const soakId = soak.id;
   if (channels.length === 0)
     return refuse('soak-no-place', 'no column that names its place', 'a column of temperatures with "of", the place it was read at', {
       place: `/exhibits/${soakId}/table/columns`,

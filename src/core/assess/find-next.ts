@@ -26,6 +26,7 @@ const HAZARDS_OF: Readonly<Record<string, readonly string[]>> = {
   plugDischarge: ['liveMains'],
   capacitorValues: ['discharge', 'sampleOpened'],
   workmanship: ['discharge', 'sampleOpened'],
+  spotMaterial: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   spotParts: ['hot', 'neverLeave', 'mainsOnThermocouple'],
   inrushParts: ['discharge', 'sampleOpened'],
   bulkCapacitor: ['discharge', 'sampleOpened'],

@@ -1,7 +1,8 @@
 import type { Assessment } from '../result/assessment.ts';
-import { nameOf } from '../working/bench/bench.ts';
+import { exhibitsOf, nameOf } from '../working/bench/bench.ts';
 import { coldIsRead } from '../working/cold/cold-facts.ts';
 import type { Facts } from '../working/facts.ts';
+import { UNIT_ASKED } from '../working/heat/picture-scale.ts';
 import { refusedWorkingVoltages } from '../working/insulation/working-voltage-of.ts';
 import { isEventRead } from '../working/load/event-facts.ts';
 import { levelOfSweep } from '../working/load/read-sweep.ts';
@@ -19,6 +20,7 @@ const JUDGED = new Set([
   'sweep',
   'spots',
   'soak',
+  'thermalPicture',
   'photo',
   'advertised',
   'ripple',
@@ -34,6 +36,7 @@ export function findUnjudged(facts: Facts): Assessment['unjudged'] {
         !JUDGED.has(exhibit.kind) ||
         (exhibit.kind === 'cold' && !coldIsRead(facts.bench, exhibit)) ||
         (exhibit.kind === 'event' && !isEventRead(facts.bench, exhibit)) ||
+        (exhibit.kind === 'thermalPicture' && !facts.spots.some(({ field }) => field.startsWith(`/exhibits/${exhibit.id}/regions/`))) ||
         (exhibit.kind === 'soak' && !facts.headings.some((heading) => heading.exhibit.id === exhibit.id)) ||
         (exhibit.kind === 'sweep' && levelOfSweep(facts.bench, exhibit) === null),
     )
@@ -49,10 +52,13 @@ export function findWarnings(facts: Facts): Assessment['warnings'] {
     found.push({ key: 'workingVoltageRefused', at: `/exhibits/${exhibit}`, args: { supply } });
   for (const { sweeps } of facts.levels)
     for (const sweep of sweeps) for (const { field, because } of sweep.leftOut) found.push({ key: because, at: field, args: {} });
+  const pictures = new Set(exhibitsOf(facts.bench, 'thermalPicture').map(({ file }) => file)); // their scale says the unit
   for (const file of facts.bench.one.files) {
     const open = new Set((facts.bench.tables.get(file.sha256)?.columns ?? []).flatMap(({ doubts }) => doubts));
+    if (pictures.has(file.id)) open.delete(UNIT_ASKED);
     if (open.size > 0) found.push({ key: 'fileInDoubt', at: `/files/${file.id}`, args: { path: file.path, codes: [...open].join(', ') } });
   }
+  found.push(...facts.pictures.troubles.map(({ key, at, args }) => ({ key, at, args: { ...args } })));
   for (const { code, part, nets, args } of facts.circuit?.slips ?? [])
     found.push({
       key: `slip-${code}`,

@@ -20,6 +20,7 @@ import { conditionsOfFields, toBench } from './to-bench.ts';
 import { toCircuitResult } from './to-circuit-result.ts';
 import { toCurves } from './to-curves.ts';
 import { emptyFinding, toAmount, toFinding, toSource } from './to-finding.ts';
+import { toPictures } from './to-pictures.ts';
 import { toResiduals } from './to-residuals.ts';
 import { toSoaks } from './to-soaks.ts';
 import { toFormulas, toSteps } from './to-steps.ts';
@@ -53,7 +54,8 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
 
   for (const { nearest } of facts.levels) for (const { held } of nearest) if (held !== null) roots.push(held.step);
   const { soaks, roots: soakRoots } = toSoaks(facts, findings);
-  roots.push(...soakRoots);
+  const { pictures, roots: pictureRoots } = recall(toPictures, facts);
+  roots.push(...soakRoots, ...pictureRoots);
   const verdict = judgeVerdict(findings);
   const stops = { load: recall(stopLimitsFor, bench, facts.levels), heat: [hottestCase()] };
   const next = findNext(CHECKS, findings, verdict, stops, givenUp);
@@ -93,6 +95,7 @@ export function judgeCase(bench: Bench, results: Results, sha256: string, watche
     formulas: toFormulas(steps),
     curves: recall(toCurves, facts),
     soaks,
+    ...(pictures.length === 0 ? {} : { pictures }),
     ...(circuit === undefined ? {} : { circuit }),
     ...(barrier === undefined ? {} : { barrier }),
     ...(transformers.sheets.length === 0 ? {} : { transformers: transformers.sheets }),

@@ -13,9 +13,15 @@ import { worstAnswer } from './worst-answer.ts';
 
 type KindOfPart = (typeof table.rows)[number][0];
 
+export interface Bears {
+  readonly least: Derived;
+  readonly most: Derived;
+}
+
 /** What is held against the readings at one place. */
 export interface Component {
-  readonly kind: KindOfPart;
+  /** A kind of part by the table of parts, or what something else bears: of its lowest and of its highest grade. */
+  readonly kind: KindOfPart | Bears;
   /** The rating printed on the part or in its sheet; null when nobody read it. */
   readonly rated: Derived | null;
   /** The limit is for what lies inside: the outside is a lower bound of it, so a reading can fail and never pass. */
@@ -37,16 +43,21 @@ export function judgeComponent(readings: readonly SpotReading[], setting: Settin
       const notes: Note[] = [{ key: 'scaledToHighestAmbient', args: {} }];
       if (reading.atLeast) notes.push({ key: 'coverOpenAtLeast', args: {} });
       if (component.inside) notes.push({ key: 'insideNotKnown', args: {} });
-      if (component.rated === null && !isOneFigure(component.kind)) notes.push({ key: 'ratingNotRead', args: {} });
+      if (component.rated === null && !isOneFigure(bearsOf(component.kind))) notes.push({ key: 'ratingNotRead', args: {} });
       return onlyWhenSettled(reading, { judgement: compare(scaled, component, setting), state: reading.state, notes });
     }),
   );
 }
 
 /** One figure is known for the kind: a laminate. */
-function isOneFigure(kind: KindOfPart): boolean {
-  const row = table.rows.find(([own]) => own === kind);
-  return row !== undefined && row[1] === row[2];
+function isOneFigure({ least, most }: Bears): boolean {
+  return least.value === most.value;
+}
+
+function bearsOf(kind: Component['kind']): Bears {
+  if (typeof kind === 'object') return kind;
+  const cell = (column: 'least' | 'most'): Derived => getCell(table, kind, column, `heat/component-limit/${kind}/${column}`, 'T');
+  return { least: cell('least'), most: cell('most') };
 }
 
 function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFacts): Judgement {
@@ -56,9 +67,9 @@ function compare(scaled: Derived, { kind, rated }: Component, setting: SettingFa
     const line: LimitLine = { name: 'ratedTemperature', kind: 'atMost', at: rated, source, grade: 'official-text' };
     return atMostRise(scaled, line, setting.decision, ambient);
   }
-  const cell = (column: 'least' | 'most'): Derived => getCell(table, kind, column, `heat/component-limit/${kind}/${column}`, 'T');
-  const [least, most] = [cell('least'), cell('most')];
-  if (isOneFigure(kind)) return atMostRise(scaled, limitLine('ofItsKind', 'atMost', least), setting.decision, ambient);
+  const bears = bearsOf(kind);
+  const { least, most } = bears;
+  if (isOneFigure(bears)) return atMostRise(scaled, limitLine('ofItsKind', 'atMost', least), setting.decision, ambient);
   const low = atMostRise(scaled, limitLine('lowestRating', 'atMost', least), setting.decision, ambient);
   if (low.outcome === 'pass') return low;
   const line = limitLine('highestRating', 'atMost', most);

@@ -26,6 +26,7 @@ import { faultWithoutFuse as fireFaultWithoutFuse } from './fire/fault-without-f
 import { fuse as fireFuse } from './fire/fuse.ts';
 import { inrush as fireInrush } from './fire/inrush.ts';
 import { mainsSide as fireMainsSide } from './fire/mains-side.ts';
+import { materialTemperature as fireMaterialTemperature } from './fire/material-temperature.ts';
 import { rectifierStress as fireRectifierStress } from './fire/rectifier-stress.ts';
 import { rectifierVoltage as fireRectifierVoltage } from './fire/rectifier-voltage.ts';
 import { semiconductorTemperature as fireSemiconductorTemperature } from './fire/semiconductor-temperature.ts';
@@ -91,6 +92,7 @@ export const CHECKS: readonly AnyCheck[] = [
   fireFuse,
   fireInrush,
   fireMainsSide,
+  fireMaterialTemperature,
   fireRectifierStress,
   fireRectifierVoltage,
   fireSemiconductorTemperature,

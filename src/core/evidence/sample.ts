@@ -136,6 +136,23 @@ export const SURFACES = [
   'solder',
 ] as const;
 
+export const SUBSTANCES = [
+  'polycarbonate',
+  'polycarbonateAbs',
+  'abs',
+  'polystyrene',
+  'polyamideGlass',
+  'pbtGlass',
+  'petGlass',
+  'phenolic',
+  'polyesterTape',
+  'polyimideTape',
+  'pvcTape',
+  'shrinkSleeve',
+  'glassSleeve',
+  'pvcWire',
+] as const;
+
 /** Somewhere a temperature was read. */
 export const place = z.strictObject({
   id,
@@ -146,6 +163,9 @@ export const place = z.strictObject({
   emissivity: value(quantity('ratio')).optional(),
   /** What a camera looks at there; its emissivity is then looked up where none is stated. */
   surface: value(z.enum(SURFACES)).optional(),
+  /** What plastic, tape, sleeve or wire it is, and the temperature that is printed on it or in its sheet. */
+  substance: value(z.enum(SUBSTANCES)).optional(),
+  bears: value(quantity('temperature')).optional(),
   windingClass: value(z.enum(['A', 'E', 'B', 'F', 'H'])).optional(),
   /** The place lies on the printed board: its laminate. */
   laminate: value(z.enum(['fr4', 'fr4HighCti', 'fr1', 'fr2', 'cem1', 'cem3'])).optional(),

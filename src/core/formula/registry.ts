@@ -119,8 +119,13 @@ import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highes
 import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
 import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
 import { junction as thermalJunction } from './thermal/junction.ts';
+import { rectifierLoss as thermalRectifierLoss } from './thermal/rectifier-loss.ts';
+import { runawayLeakage as thermalRunawayLeakage } from './thermal/runaway-leakage.ts';
+import { runawayTemperature as thermalRunawayTemperature } from './thermal/runaway-temperature.ts';
+import { switchedRectifierLoss as thermalSwitchedRectifierLoss } from './thermal/switched-rectifier-loss.ts';
 import { trueTemperatureInBand as thermalTrueTemperatureInBand } from './thermal/true-temperature-in-band.ts';
 import { trueTemperature as thermalTrueTemperature } from './thermal/true-temperature.ts';
+import { windingByResistance as thermalWindingByResistance } from './thermal/winding-by-resistance.ts';
 import { boundOverTries as touchBoundOverTries } from './touch/bound-over-tries.ts';
 import { currentFromVoltage as touchCurrentFromVoltage } from './touch/current-from-voltage.ts';
 import { greatestCapacitance as touchGreatestCapacitance } from './touch/greatest-capacitance.ts';
@@ -255,8 +260,13 @@ export const FORMULAS: readonly Formula[] = [
   thermalAtOpening,
   thermalEndOfSoak,
   thermalJunction,
+  thermalRectifierLoss,
+  thermalRunawayLeakage,
+  thermalRunawayTemperature,
+  thermalSwitchedRectifierLoss,
   thermalTrueTemperatureInBand,
   thermalTrueTemperature,
+  thermalWindingByResistance,
   touchBoundOverTries,
   touchCurrentFromVoltage,
   touchGreatestCapacitance,

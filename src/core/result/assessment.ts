@@ -259,6 +259,31 @@ export const soakCurve = z.strictObject({
   stop: z.strictObject({ at: z.number(), step: z.string(), reachedAtS: z.number().nullable() }).nullable(),
 });
 export type SoakCurve = z.infer<typeof soakCurve>;
+/** A thermal picture with the regions drawn on it; pixels count from 0 at the top left, temperatures in kelvin. */
+export const thermalPictureSheet = z.strictObject({
+  exhibit: z.string(),
+  state: z.enum(['tested', 'labelLoad', 'worstSustained', 'shorted']),
+  cover: z.string().nullable(),
+  regions: z.array(
+    z.strictObject({
+      id: z.string(),
+      name: z.string(),
+      points: z.array(z.tuple([z.number(), z.number()])),
+      takes: z.enum(['hottest', 'mean']),
+      /** As the camera shows them, before emissivity. */
+      hottest: z.number(),
+      hottestAt: z.tuple([z.number(), z.number()]),
+      mean: z.number(),
+      pixels: z.number(),
+      /** Of the surface; null where it was refused, with the key of the reason. */
+      surface: amount.nullable(),
+      refused: z.string().nullable(),
+      step: z.string().nullable(),
+    }),
+  ),
+});
+export type ThermalPictureSheet = z.infer<typeof thermalPictureSheet>;
+
 /** What the traced circuit is, by its graph; names as a reader knows them. */
 export const circuit = z.strictObject({
   topology: z.strictObject({
@@ -321,6 +346,8 @@ export const assessment = z.strictObject({
   ),
   curves: z.array(curve),
   soaks: z.array(soakCurve),
+  /** Left out where no region was drawn. */
+  pictures: z.array(thermalPictureSheet).optional(),
   /** Left out where no circuit was traced. */
   circuit: circuit.optional(),
   barrier: barrierMap.optional(),

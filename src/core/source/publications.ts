@@ -63,6 +63,7 @@ export const PUBLICATIONS = {
   'core-catalogue': { title: 'TDK, Ferrite cores, catalogue 980817-001', edition: '1998' },
   'core-loss-data': { title: 'Princeton University, MagNet open data set of magnetic materials', edition: '2023' },
   'planar-notes': { title: 'Ferroxcube, Design of planar power transformers', edition: 'undated' },
+  'plastics-makers': { title: 'Sheets of makers of plastics, tapes, sleeves and wires', edition: 'various, from memory' },
   'wire-handbook': { title: 'McLyman, Transformer and Inductor Design Handbook', edition: 'third edition, 2004' },
   fusing: { title: 'Brooks and Adam, Onderdonk’s and Preece’s equations, PCD&F', edition: 'July 2015' },
   binomial: {

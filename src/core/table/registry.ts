@@ -9,6 +9,7 @@ import { pins as bs1363UndatedPins } from './bs-1363/undated/pins.ts';
 import { surfaceEmissivity as cameraMakers2026SurfaceEmissivity } from './camera-makers/2026/surface-emissivity.ts';
 import { insulationResistance as dinVde070107022008InsulationResistance } from './din-vde-0701-0702/2008/insulation-resistance.ts';
 import { rectifierPackage as diodeMakers2026RectifierPackage } from './diode-makers/2026/rectifier-package.ts';
+import { schottkyLeakage as diodeMakers2026SchottkyLeakage } from './diode-makers/2026/schottky-leakage.ts';
 import { pins as en500751990Pins } from './en-50075/1990/pins.ts';
 import { rating as en500751990Rating } from './en-50075/1990/rating.ts';
 import { averageEfficiency as eu201917822019AverageEfficiency } from './eu-2019-1782/2019/average-efficiency.ts';
@@ -63,6 +64,7 @@ import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/to
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
 import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
 import { steinmetz as planarNotesUndatedSteinmetz } from './planar-notes/undated/steinmetz.ts';
+import { materialTemperature as plasticsMakers2026MaterialTemperature } from './plastics-makers/2026/material-temperature.ts';
 import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
 import { interrupting as ul24814UndatedInterrupting } from './ul-248-14/undated/interrupting.ts';
 import { faultVoltage as usb2010FaultVoltage } from './usb/2010/fault-voltage.ts';
@@ -81,6 +83,7 @@ export const TABLES: readonly PublishedTable[] = [
   cameraMakers2026SurfaceEmissivity,
   dinVde070107022008InsulationResistance,
   diodeMakers2026RectifierPackage,
+  diodeMakers2026SchottkyLeakage,
   en500751990Pins,
   en500751990Rating,
   eu201917822019AverageEfficiency,
@@ -135,6 +138,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018WindingTemperature,
   iec6236812018WithstandTest,
   planarNotesUndatedSteinmetz,
+  plasticsMakers2026MaterialTemperature,
   ul24814UndatedGates,
   ul24814UndatedInterrupting,
   usb2010FaultVoltage,

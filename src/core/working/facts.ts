@@ -6,6 +6,7 @@ import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
 import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
 import { carriedBack } from './heat/carried-back.ts';
 import { type HeadingReading, headingReadings } from './heat/heading-facts.ts';
+import { type PictureFacts, pictureFacts } from './heat/picture-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
 import { type LevelFacts, levelFacts } from './load/sweep-facts.ts';
@@ -24,6 +25,7 @@ export interface Facts {
   readonly touch: readonly TouchReading[];
   readonly levels: readonly LevelFacts[];
   readonly spots: readonly SpotReading[];
+  readonly pictures: PictureFacts;
   /** Where logged temperatures are going, by the fits that were kept. */
   readonly headings: readonly HeadingReading[];
   /** Null where no circuit was traced. */
@@ -42,6 +44,7 @@ export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCu
   const pairs = recall(pairFacts, bench);
   const bridging = recall(bridgingPaths, bench);
   const stacks = recall(stackFacts, bench);
+  const pictures = recall(pictureFacts, bench, levels);
   const spots = recall(spotReadings, bench, levels);
   const headings = recall(headingReadings, bench, levels, heating);
   return {
@@ -51,7 +54,8 @@ export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCu
     bridging,
     touch: recall(touchReadings, bench, setting),
     levels,
-    spots: recall(allSpots, bench, spots, headings),
+    spots: recall(allSpots, bench, spots, pictures, headings),
+    pictures,
     headings,
     circuit: recall(circuitFacts, bench),
     stacks,
@@ -64,6 +68,12 @@ export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCu
 const NO_CURVES: ReadonlyMap<string, HeatingCurves> = new Map();
 
 /** An end that was worked out is judged as a reading is. */
-function allSpots(_: Bench, spots: readonly SpotReading[], headings: readonly HeadingReading[]): readonly SpotReading[] {
+function allSpots(
+  _: Bench,
+  typed: readonly SpotReading[],
+  { readings }: PictureFacts,
+  headings: readonly HeadingReading[],
+): readonly SpotReading[] {
+  const spots = [...typed, ...readings];
   return [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])];
 }

@@ -34,4 +34,5 @@ svg text{fill:var(--ink);font-size:12px}
 .load .crossing{stroke-width:1.5;fill:none}
 .soak .model{stroke:var(--ink-3);stroke-width:1.5;stroke-dasharray:5 3;fill:none}.soak .end{fill:var(--ink);opacity:.3;stroke:none}.soak .at-end{stroke:var(--ink);stroke-width:1.5;fill:none}
 .soak .limit{stroke-width:1.5;fill:none}.soak .stop{stroke:var(--ink-2);stroke-width:1;stroke-dasharray:2 3;fill:none}
+.ml.fig.thermal-figure text.degrees{fill:#14201e;stroke:#fbfcfa;stroke-width:3px;paint-order:stroke}.ml.fig.thermal-figure text.tag{fill:#fbfcfa}
 `;

@@ -11,6 +11,7 @@ import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 import type { ReportExtras } from './report-parts.ts';
 import { soakFigures } from './soak-picture.ts';
+import { lifeFigures, thermalFigures } from './thermal-picture.ts';
 import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
 
 const MANY = 3; // figures of one chapter
@@ -34,7 +35,12 @@ export function listFigures(chapter: Chapter, assessment: Assessment, extras: Re
     case 'load':
       return loadFigures(assessment);
     case 'heat':
-      return [...soakFigures(assessment), ...(heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)])];
+      return [
+        ...soakFigures(assessment),
+        ...thermalFigures(assessment, extras),
+        ...(heatFindings(assessment).length < FEWEST ? [] : [heatFigure(assessment)]),
+        ...lifeFigures(assessment),
+      ];
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
     case 'circuit':

@@ -1,4 +1,5 @@
 import type { Finding } from '../../core/result/assessment.ts';
+import type { NumberField } from '../figure/isotherms.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, type Markup, NOTHING, type Piece } from '../markup/markup.ts';
 import { fieldText } from '../words/field-words.ts';
@@ -9,6 +10,8 @@ export interface ReportExtras {
   readonly fields?: Readonly<Record<string, string>>;
   /** The schematic of the traced circuit, laid out beforehand: that takes longer than the whole rest of the page. */
   readonly schematic?: Markup;
+  /** The numbers of thermal pictures by exhibit, °C as the camera shows them. */
+  readonly thermal?: ReadonlyMap<string, NumberField>;
 }
 
 export interface Section {

@@ -50,6 +50,7 @@ export const LIMIT_NAMES: Templates = {
   soundWork: 'sound work',
   suppressionFitted: 'suppression',
   ratedTemperature: 'as rated',
+  runaway: 'where it would run away',
   ofItsKind: 'what its kind bears',
   lowestRating: 'lowest rating of its kind',
   highestRating: 'highest rating of its kind',

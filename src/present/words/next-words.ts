@@ -10,6 +10,7 @@ export const MEASUREMENTS: Templates = {
   firstPart: 'Find the first part behind the plug and what it is',
   capacitorValues: 'Copy the value of each electrolytic and film capacitor and measure it, electrolytic ones at 100 or 120 Hz',
   workmanship: 'Look over the joints and wires of the mains side under a lens, and pull each wire',
+  spotMaterial: 'Read plastic, tape, sleeve and wire nearest to the hottest parts at the label load, and say what they are',
   spotParts:
     'Read the hottest parts and the board at the label load with ambient and minutes, and copy the temperature printed on each part',
   inrushParts: 'Read the part that limits the inrush, the melting integral or pulse rating of the first part, and the bulk capacitance',

@@ -91,6 +91,12 @@ export const NOTES: Templates = {
   aboveRatedTemperature: 'Above its rated temperature no life is given.',
   junctionFromLead:
     'Worked out from the temperature read on it, taken as that of its leads, and a loss by the usual voltage across rectifiers.',
+  runawayAt: 'Its own leakage would make it run away from {temperature|K} at the junction on, at the least.',
+  runawayNotKnown:
+    'Where its own leakage would make it run away is not known: its type is not in the list, or what it blocks is not worked out.',
+  leakageIsAtMost: 'Its sheet gives the greatest leakage of its type; this one may leak less and stand more.',
+  switchedInstead: 'For information: it loses {now|W}; a switched rectifier in its place would lose about {switched|W}.',
+  heatedBy: 'The hottest thing read together with it is {place}, {kelvin} K hotter.',
   rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
   rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
   severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',
@@ -106,6 +112,12 @@ export const NOTES: Templates = {
   coverNotClosed: 'Read with the cover open; the outside was not as it is in use.',
   ambientTooFar: 'Read at an ambient of {ambientC} °C, too far from room temperature to be taken as read.',
   cameraModels: 'By Planck’s law from 8 to 14 µm; the fourth power of temperature would give {apartK} K more.',
+  hottestOfRegion:
+    'The hottest of the {pixels} pixels of the region: {hottestC} °C as the camera shows it, at column {x}, row {y}, from 0 at the top left. Their mean is {meanC} °C.',
+  meanOfRegion:
+    'The mean of the {pixels} pixels of the region: {meanC} °C as the camera shows it. The hottest is {hottestC} °C, at column {x}, row {y}, from 0 at the top left.',
+  pictureScale: 'The file has {value} at the hottest pixel; × {factor} + {offset} is the temperature in {unit}.',
+  pixelsWithoutNumber: '{pixels} pixels of the region hold no number and are left out.',
   bareMetal: 'A thermal picture of bare metal does not show its temperature.',
   emissivityUnknown: 'The emissivity or the reflected temperature is not known; the thermal picture cannot be read.',
   fromVoltageToEarth: 'Worked out of the voltage to earth and what it was read across.',
@@ -365,6 +377,15 @@ export const WARNINGS: Templates = {
   fileMissing: 'The file of a sweep is missing.',
   columnMissing: 'A sweep lacks a column that is needed.',
   columnInDoubt: 'It is not settled what a column of a sweep means; it is left out.',
+  pictureHoldsNoNumbers:
+    'The thermal picture is taken from {path}, which holds no temperatures: colours are no numbers. Export the field of numbers from the camera.',
+  pictureIsATable: 'The thermal picture is taken from {path}, which is a table with columns of its own and no field of numbers.',
+  pictureUnitUnknown: '“{unit}” is no unit of temperature: the numbers of the thermal picture are left alone.',
+  pictureUnitsDiffer:
+    'The thermal picture is said to be in {unit}, its file says {said}: its numbers are left alone until both say the same.',
+  pictureInDoubt: 'The file {path} of the thermal picture leaves questions open; its numbers are left alone.',
+  regionEmpty: 'No pixel with a number has its middle inside this region.',
+  regionWithoutPlace: 'The region names a place that is not there ({place}).',
   fileInDoubt: 'The file {path} leaves open questions ({codes}); the columns they touch are not used.',
   unitNotStated: 'A column of a sweep states no unit; it is left out.',
   'slip-dangling': 'A net has one pin only: {nets}.',

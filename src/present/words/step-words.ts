@@ -21,6 +21,7 @@ const STEPS: Readonly<Record<string, (args: Args) => string>> = {
   layOver: () => 'photo laid on another',
   region: () => 'region on a photo',
   scale: () => 'scale of a photo',
+  foresee: () => 'where a soak is heading',
   keep: () => 'kept reading',
   mark: () => 'mark',
   turn: () => 'turn',

@@ -81,10 +81,12 @@ function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): strin
 }
 
 /** What a chapter draws beside its findings. */
-function drawnOf(id: WorkspaceChapter, { curves, circuit, transformers, barrier }: Assessment): string {
+function drawnOf(id: WorkspaceChapter, { curves, soaks, circuit, transformers, barrier }: Assessment): string {
   switch (id) {
     case 'load':
       return textOnce(curves);
+    case 'heat':
+      return textOnce(soaks);
     case 'circuit':
       return String(circuit !== undefined);
     case 'transformer':

@@ -19,7 +19,23 @@ export interface ViewChange {
   readonly rest: Partial<Omit<WorkspaceView, 'rows' | 'chapters'>>;
 }
 
-const WHOLE = ['verdict', 'tally', 'groups', 'next', 'lastChance', 'laboratory', 'caution', 'taken', 'warnings', 'points'] as const;
+type Whole = Exclude<keyof WorkspaceView, 'rows' | 'chapters'>;
+
+/** Every member that goes whole; the compiler says so when one is forgotten. */
+const WHOLE = Object.keys({
+  verdict: true,
+  tally: true,
+  groups: true,
+  next: true,
+  lastChance: true,
+  laboratory: true,
+  caution: true,
+  taken: true,
+  warnings: true,
+  soaks: true,
+  pictures: true,
+  points: true,
+} satisfies Record<Whole, true>) as Whole[];
 
 export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
   const rest: Record<string, unknown> = {};

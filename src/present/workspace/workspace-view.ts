@@ -17,6 +17,8 @@ import { type ChapterView, toChapterViews } from './chapter-view.ts';
 import { type FindingRow, toFindingRow } from './finding-row.ts';
 import { findingTexts } from './finding-texts.ts';
 import { type LastChance, type NextView, toLastChances, toNextViews } from './next-view.ts';
+import { type PictureView, toPictureView } from './picture-view.ts';
+import { type SoakView, toSoakViews } from './soak-view.ts';
 
 /**
  * Everything the page of a case draws, worked out already: texts, finished markup and the order of things. The page compares no number
@@ -48,6 +50,10 @@ export interface WorkspaceView {
   /** Rows that a sweep took from a file, as they were judged, by exhibit. */
   readonly taken: readonly { readonly exhibit: string; readonly rows: readonly (readonly string[])[] }[];
   readonly warnings: readonly { readonly at: string; readonly where: string; readonly words: string }[];
+  /** Soaks that were followed to their end, and those of which the kept result is older than their log. */
+  readonly soaks: readonly SoakView[];
+  /** Thermal pictures with what was read in each region. */
+  readonly pictures: readonly PictureView[];
   readonly points: { readonly opened: boolean; readonly desoldered: boolean; readonly unwound: boolean };
 }
 
@@ -107,6 +113,8 @@ export function toWorkspaceView(assessment: Assessment, before?: Drawn): Workspa
     },
     taken: assessment.curves.map(({ exhibit, points }) => ({ exhibit, rows: points.map(toTexts) })),
     warnings: assessment.warnings.map(({ key, at, args }) => ({ at, where: fieldText(at), words: sentenceFor(WARNINGS, key, args) })),
+    soaks: toSoakViews(assessment),
+    pictures: (assessment.pictures ?? []).map(toPictureView),
     points: { opened: after('opened'), desoldered: after('desoldered'), unwound: after('unwound') },
   };
 }

@@ -14,6 +14,8 @@ const WRITTEN: Readonly<Record<string, (from: Sharp) => Sharp>> = {
   'image/tiff': (from) => from.tiff({ compression: 'lzw' }),
 };
 
+const NUMBERS = 'grey16';
+
 /** Whether there is more in a file than its pixels, by how it is laid out. A TIFF can hide bytes anywhere: it always counts as more. */
 const HAS_MORE: Readonly<Record<string, (bytes: Uint8Array) => boolean>> = {
   'image/jpeg': hasMoreInJpeg,
@@ -33,7 +35,14 @@ export async function withoutPlace(bytes: Uint8Array, media: string): Promise<Ui
   if (write === undefined || hasMore === undefined)
     throw new CasebookRefused(refuse('photo-not-cleaned', media, 'a JPEG, PNG, WebP, AVIF or TIFF, out of which its place can be taken'));
   if (!hasMore(bytes) && !(await saysMore(bytes))) return bytes;
-  return new Uint8Array(await write(sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate()).toBuffer());
+  const picture = sharp(bytes, { limitInputPixels: MOST_PIXELS });
+  const { space } = await picture.metadata();
+  // numbers of 16 bits are readings, as a thermal camera stores them: they leave as they are, and unpacked, since that is how they are read
+  const clean =
+    media === 'image/tiff' && space === NUMBERS
+      ? picture.toColourspace(NUMBERS).tiff({ compression: 'none', predictor: 'none' })
+      : write(picture.rotate());
+  return new Uint8Array(await clean.toBuffer());
 }
 
 async function saysMore(bytes: Uint8Array): Promise<boolean> {

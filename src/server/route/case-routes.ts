@@ -2,13 +2,15 @@ import { ReadableStream } from 'node:stream/web';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import type { Context } from 'hono';
-import type { Edit } from '../../app/casebook/desk.ts';
+import type { Edit, Foresee } from '../../app/casebook/desk.ts';
 import { pack } from '../../app/casebook/pack.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
 import { toSvgFile } from '../../present/figure/to-svg-file.ts';
 import { PAPERS, renderDrawingSheet } from '../../present/schematic/render-drawing-sheet.ts';
 import { SCHEMATIC_CSS } from '../../present/schematic/schematic-style.ts';
+import { answerLines } from '../answer-lines.ts';
 import { withoutPlace } from '../photo/without-place.ts';
+import { toPictureBytes } from '../picture-bytes.ts';
 import { reportPolicy } from '../policy.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
 import { anything, caseAtDesk, caseId, edit, editAnswer } from '../schema.ts';
@@ -154,6 +156,51 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       gives: editAnswer,
     }),
     async (context) => answer(context, await desk.pad(idOf(context), validIn<z.infer<typeof padded>>(context, 'json'))),
+  );
+
+  const asked = z.object({
+    by: z.string().min(1).max(80),
+    base: z.number().int().nonnegative(),
+    step: z.string().min(1).max(120),
+    soak: z.string().max(40),
+    withinK: z.number().positive(),
+  });
+  app.openapi(
+    described({
+      method: 'post',
+      path: '/api/cases/{id}/foresee',
+      summary:
+        'Where a soak is heading, worked out and kept; a line of JSON after each temperature, then the answer or what stands in the way',
+      params: caseId,
+      body: asked,
+      gives: 'application/jsonl',
+    }),
+    (context) => {
+      const [id, ask] = [idOf(context), validIn<Foresee>(context, 'json')];
+      return Promise.resolve(answerLines((watch) => desk.foresee(id, ask, watch)));
+    },
+  );
+
+  const exhibit = caseId.extend({
+    exhibit: z
+      .string()
+      .max(40)
+      .openapi({ param: { name: 'exhibit', in: 'path' } }),
+  });
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/pictures/{exhibit}',
+      summary: 'A thermal picture: width and height as two 32-bit numbers, then °C as 32-bit floats, row by row, all little-endian',
+      params: exhibit,
+      gives: 'application/octet-stream',
+    }),
+    async (context) => {
+      const field = await desk.picture(idOf(context), validIn<z.infer<typeof exhibit>>(context, 'param').exhibit);
+      return isRefusal(field)
+        ? answerProblem(problemOf(field))
+        : new Response(toPictureBytes(field) as never, { headers: { 'content-type': 'application/octet-stream' } });
+    },
   );
 
   const step = caseId.extend({

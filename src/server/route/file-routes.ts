@@ -187,7 +187,7 @@ function describeHead(head: Uint8Array): string {
 }
 
 async function understand(files: FileStore, { sha256, bytes, media }: Kept, settled: Readonly<Record<string, string>>) {
-  if (!media.startsWith('text/') || bytes > MOST_TEXT_BYTES) return {};
+  if (!(media.startsWith('text/') || media === 'image/tiff') || bytes > MOST_TEXT_BYTES) return {};
   const read = readInstrumentFile(await readWhole(files, sha256), settled);
   return isRefusal(read) ? { notUnderstood: sentence(read) } : { understood: describe(read) };
 }

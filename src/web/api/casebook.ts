@@ -1,12 +1,12 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
-import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer } from '../../app/casebook/desk.ts';
+import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer, Foresee } from '../../app/casebook/desk.ts';
 import type { SaidPad } from '../../app/casebook/pad-edit.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import type { MovedView, Published, Publishing } from '../../present/workspace/published-view.ts';
-import { request } from './request.ts';
+import { request, requestBytes, requestLines } from './request.ts';
 import { sendBytes, type Watch } from './send-bytes.ts';
 
 const at = (id: string, ...more: string[]): string =>
@@ -38,6 +38,16 @@ export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at
 export const unpackCase = (file: File): Promise<CaseHead> => request('POST', '/api/unpack', new Blob([file], { type: 'application/zip' }));
 export const writeScreen = (id: string, key: string, value: string | null): Promise<void> =>
   request('PUT', at(id, 'screen', key), { value });
+/** Width, height and °C of a thermal picture, as the server lays them out. */
+export const pictureOf = (id: string, exhibit: string, signal?: AbortSignal): Promise<ArrayBuffer> =>
+  requestBytes(at(id, 'pictures', exhibit), signal);
+/** Fits a soak and keeps what came of it; `progress` hears after each temperature. Going away stops it. */
+export const foreseeCase = (
+  id: string,
+  ask: Foresee,
+  progress: (done: number, of: number) => void,
+  signal: AbortSignal,
+): Promise<EditAnswer> => requestLines(at(id, 'foresee'), ask, progress, signal);
 export const getForm = (): Promise<{ readonly case: FormNode; readonly reading: FormNode }> => request('GET', '/api/form');
 export const getAccess = (): Promise<{ readonly phones: boolean }> => request('GET', '/api/access');
 export const describePublishing = (id: string, signal?: AbortSignal): Promise<Publishing> =>

@@ -23,17 +23,61 @@ export async function request<T>(method: string, path: string, body?: unknown, s
     init.body = JSON.stringify(body);
     init.headers = { ...init.headers, 'content-type': 'application/json' };
   }
-  let response: Response;
-  try {
-    response = await fetch(path, init);
-  } catch (error) {
-    if (signal?.aborted) throw error;
-    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
-  }
+  const response = await ask(path, init);
   if (response.status === 204) return undefined as T;
   const isJson = (response.headers.get('content-type') ?? '').includes('json');
   if (response.ok) return (isJson ? await response.json() : await response.text()) as T;
   throw toProblem(response.status, isJson ? await response.text() : null);
+}
+
+/** The bytes of an answer. Throws a Problem. */
+export async function requestBytes(path: string, signal?: AbortSignal): Promise<ArrayBuffer> {
+  const response = await ask(path, signal === undefined ? {} : { signal });
+  if (response.ok) return response.arrayBuffer();
+  const isJson = (response.headers.get('content-type') ?? '').includes('json');
+  throw toProblem(response.status, isJson ? await response.text() : null);
+}
+
+/** Asks for work that takes a while and hears of it line by line. Throws a Problem. */
+export async function requestLines<T>(
+  path: string,
+  body: unknown,
+  progress: (done: number, of: number) => void,
+  signal: AbortSignal,
+): Promise<T> {
+  const response = await ask(path, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body), signal });
+  const isLines = (response.headers.get('content-type') ?? '').includes('jsonl');
+  if (!response.ok || !isLines || response.body === null) throw toProblem(response.status, await response.text());
+  let rest = '';
+  const decoder = new TextDecoder();
+  const reader = response.body.getReader();
+  for (;;) {
+    const { done, value } = await reader.read();
+    rest += decoder.decode(value, { stream: !done });
+    const lines = rest.split('\n');
+    rest = lines.pop() ?? '';
+    for (const line of lines) {
+      const said = JSON.parse(line) as {
+        done?: number;
+        of?: number;
+        answer?: T;
+        problem?: { code: string; detail: string; place: string };
+      };
+      if (said.problem !== undefined) throw new Problem(said.problem.code, said.problem.detail, said.problem.place);
+      if (said.answer !== undefined) return said.answer;
+      progress(said.done ?? 0, said.of ?? 1);
+    }
+    if (done) throw new Problem(NOT_REACHED, 'The server went away before it was done; nothing was kept.');
+  }
+}
+
+async function ask(path: string, init: RequestInit): Promise<Response> {
+  try {
+    return await fetch(path, init);
+  } catch (error) {
+    if (init.signal?.aborted === true) throw error;
+    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
+  }
 }
 
 /** What an answer that is no success says; `json` is its body where that is JSON. */

@@ -89,7 +89,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
   { id: 'circuit', measures: ['circuit'], shows: () => false, open: 'dead', desk: 'circuit' },
   {
     id: 'thermal',
-    measures: ['spotWinding', 'spotParts'],
+    measures: ['spotWinding', 'spotParts', 'spotMaterial'],
     shows: (exhibit) => exhibit['kind'] === 'thermalPicture' || (exhibit['kind'] === 'spots' && conditionsOf(exhibit)['cover'] === 'open'),
     open: 'live',
   },

@@ -32,6 +32,7 @@ export const ENTRY_OF: Readonly<Record<string, EntryOf>> = {
   ripple: { chapter: 'load', kind: 'ripple' },
   spotOutside: { chapter: 'heat', kind: 'spots' },
   spotWinding: { chapter: 'heat', kind: 'spots' },
+  spotMaterial: { chapter: 'heat', kind: 'spots' },
   spotParts: { chapter: 'heat', kind: 'spots' },
   soak: { chapter: 'heat', kind: 'soak' },
   soakLogged: { chapter: 'heat', kind: 'soak' },

@@ -2,7 +2,7 @@ import { useRef, useState } from 'react';
 import { fileOf, packOf, sendFile, type TakenFile, thumbOf } from '../api/casebook.ts';
 import { toFileRecord } from '../part/file-record.ts';
 import { FileUnderstood } from '../part/file-understood.tsx';
-import { type FileUse, FileUseFields, guessUse, toExhibit } from '../part/file-use.tsx';
+import { type FileUse, FileUseFields, guessUse, isSaid, toExhibit } from '../part/file-use.tsx';
 import { addExhibit, listOf } from '../part/new-exhibit.ts';
 import { SheetView } from '../part/sheet.tsx';
 import { PhotoMarks } from '../photo/photo-marks.tsx';
@@ -62,7 +62,7 @@ export function FilesPage() {
     const { id: made, change } = toFileRecord(taken, ids, settled);
     const first = [change];
     const name = file.name.replace(/\.[^.]*$/, '');
-    if (PICTURE.test(taken.media)) addExhibit(store, 'photo', { file: made, of: name }, first);
+    if (PICTURE.test(taken.media) && use.kind !== 'thermalPicture') addExhibit(store, 'photo', { file: made, of: name }, first);
     else if (use.kind !== '' && taken.understood !== undefined) {
       const exhibit = addExhibit(store, use.kind, toExhibit(use, taken.understood, made), first);
       store.setScreen(`open-${use.kind}`, exhibit);
@@ -140,7 +140,7 @@ export function FilesPage() {
           )}
           <p className="ways">
             {one.taken !== null && one.trouble === '' && (
-              <button type="button" className="btn" onClick={() => take(one)}>
+              <button type="button" className="btn" disabled={!isSaid(one.use)} onClick={() => take(one)}>
                 Take it into the case
               </button>
             )}

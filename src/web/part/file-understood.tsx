@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import type { Description } from '../../importer/describe.ts';
+import { fieldText } from '../../present/words/picture-words.ts';
 import type { TakenFile } from '../api/casebook.ts';
 
 /** What the importer made of a file, column by column, and every question that the file leaves open, each settled with a click. */
@@ -15,6 +17,7 @@ export function FileUnderstood(props: {
         {file.media}, {file.bytes} bytes.{notUnderstood === undefined ? '' : ` ${notUnderstood}`}
       </p>
     );
+  if (understood.shape === 'matrix') return <FieldUnderstood understood={understood} settled={settled} onSettle={onSettle} />;
   return (
     <>
       <p>
@@ -50,7 +53,39 @@ export function FileUnderstood(props: {
           </tbody>
         </table>
       </div>
-      {understood.doubts.map((doubt) => (
+      <Questions doubts={understood.doubts} settled={settled} onSettle={onSettle} />
+    </>
+  );
+}
+
+type Settled = Readonly<Record<string, string>>;
+
+/** A field of numbers is told as a whole, not column by column; what its numbers are is said below. */
+function FieldUnderstood(props: { understood: Description; settled: Settled; onSettle: (settled: Settled) => void }) {
+  const { columns, rows, doubts } = props.understood;
+  const least = Math.min(...columns.map(({ min }) => min ?? Number.POSITIVE_INFINITY));
+  const greatest = Math.max(...columns.map(({ max }) => max ?? Number.NEGATIVE_INFINITY));
+  const unit = columns[0]?.unit;
+  return (
+    <>
+      <p>{fieldText(columns.length, rows, least, greatest, unit ?? null)}</p>
+      <Questions {...props} doubts={doubts.filter(({ code }) => code !== 'unit')} />
+    </>
+  );
+}
+
+function Questions({
+  doubts,
+  settled,
+  onSettle,
+}: {
+  doubts: Description['doubts'];
+  settled: Settled;
+  onSettle: (settled: Settled) => void;
+}) {
+  return (
+    <>
+      {doubts.map((doubt) => (
         <fieldset className="doubt" key={doubt.code}>
           <legend>{doubt.question}</legend>
           {doubt.answers.map((answer) =>

@@ -116,6 +116,7 @@ const BLANKS: Readonly<Record<string, (made: Made) => Tree>> = {
       { id: 'b', role: 'ambient', unit: '°C' },
     ]),
   }),
+  thermalPicture: () => ({ under: {}, file: '', scale: { unit: '°C' }, regions: [] }),
   distance: (made) => ({ from: made.mains(), to: made.output(), path: 'surface', value: NOT_LOOKED, method: 'caliper' }),
   board: () => ({ fuse: NOT_LOOKED, rectifier: NOT_LOOKED }),
   stack: (made) => ({ part: made.part('T1'), core: NOT_LOOKED, outsideIn: [] }),

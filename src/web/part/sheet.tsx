@@ -5,11 +5,13 @@ import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
 import { ListField } from '../field/list-field.tsx';
 import { ObjectFields } from '../field/object-fields.tsx';
+import { HeatPicture } from '../picture/heat-picture.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { addExhibit, type CaseReader, listOf } from './new-exhibit.ts';
 import { ReadingTable } from './reading-table.tsx';
 import { RecordTable } from './record-table.tsx';
+import { SoakFit } from './soak-fit.tsx';
 
 type Tree = Readonly<Record<string, Json>>;
 type ObjectNode = Extract<FormNode, { is: 'object' }>;
@@ -146,8 +148,14 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
           {node.members.some(({ key }) => key === 'table') ? (
             <>
               <ReadingTable key={id} place={`${place}/table`} title={`${words.one} ${id}`} lit={lit(id)} />
+              {kind === 'soak' && <SoakFit key={`${id}-fit`} id={id} />}
               <ObjectFields key={`${id}-fields`} node={node} place={place} without={['table']} />
               <Columns place={place} node={node} />
+            </>
+          ) : kind === 'thermalPicture' ? (
+            <>
+              <HeatPicture key={id} id={id} node={node} />
+              <ObjectFields key={`${id}-fields`} node={node} place={place} without={['regions', 'samePoints']} />
             </>
           ) : (
             <ObjectFields key={id} node={node} place={place} />

@@ -7,7 +7,7 @@ import type { Refusal } from '../../core/quantity/refusal.ts';
 import { STILL_HERE } from '../../present/words/page-words.ts';
 import { withViewChange } from '../../present/workspace/view-change.ts';
 import type { WorkspaceView } from '../../present/workspace/workspace-view.ts';
-import { editCase, eventsOf, openCase, redoCase, traceCircuit, traceOnPhoto, undoCase, writeScreen } from '../api/casebook.ts';
+import { editCase, eventsOf, foreseeCase, openCase, redoCase, traceCircuit, traceOnPhoto, undoCase, writeScreen } from '../api/casebook.ts';
 import { NOT_REACHED, Problem } from '../api/request.ts';
 import { newItemId } from './place-parts.ts';
 
@@ -151,6 +151,14 @@ export class CaseStore {
     await this.#idle();
     const base = this.#now.revision;
     this.#take(await traceOnPhoto(this.#now.id, { by: this.tab, base, step, pad }), base);
+  }
+
+  /** Works out where a soak is heading and takes what was kept; throws what stands in the way. */
+  async foresee(soak: string, withinK: number, progress: (done: number, of: number) => void, signal: AbortSignal): Promise<void> {
+    await this.#idle();
+    const base = this.#now.revision;
+    const ask = { by: this.tab, base, step: newItemId('foresee'), soak, withinK };
+    this.#take(await foreseeCase(this.#now.id, ask, progress, signal), base);
   }
 
   setScreen(key: string, value: string | null): void {

@@ -62,4 +62,12 @@ describe('the junction of an output rectifier', () => {
     const patch = { ...onPart(part, '60 °C ± 2 K', { under: HOT_ROOM }), conductors: CONDUCTORS };
     expect(findingOf(judge(patch), 'endurance/rectifier-margin')).toMatchObject({ outcome: 'notAssessed', reason: 'notLooked' });
   });
+
+  it('tells what it loses and what a switched one would lose in its place, and says where nothing is known of its leakage', () => {
+    const finding = judged('60 °C ± 2 K');
+    expect(noteKeys(finding)).toEqual(expect.arrayContaining(['runawayNotKnown', 'switchedInstead']));
+    const note = finding.notes.find(({ key }) => key === 'switchedInstead')!;
+    // 0.7 V × 2 A; 4 × 4 A² / (3 × 0.4) × 15 mΩ
+    expect(note.args).toMatchObject({ now: expect.closeTo(1.4, 6), switched: expect.closeTo(0.2, 6) });
+  });
 });

@@ -4,6 +4,7 @@ import { findRead } from '../../working/bench/open-value.ts';
 import { ratingOf } from '../../working/board/part-quantity.ts';
 import { capacitorLife as lifeOf } from '../../working/heat/capacitor-life.ts';
 import { type ComponentSpots, componentSpots } from '../../working/heat/component-spots.ts';
+import { hottestNeighbour } from '../../working/heat/hottest-neighbour.ts';
 import { scaledToHighestAmbient } from '../../working/heat/spot-facts.ts';
 import { atLeast, limitLine, undecided } from '../decide.ts';
 import { type Answer, defineCheck } from '../define-check.ts';
@@ -24,7 +25,7 @@ export const capacitorLife = defineCheck<ComponentSpots>({
     const places = componentSpots(bench, spots, (part) => findRead(part.kind) === 'electrolyticCapacitor');
     return places.length > 0 ? places : 'notLooked';
   },
-  judge: ({ setting }, { id, part, readings }) =>
+  judge: ({ setting, spots }, { id, part, readings }) =>
     worstAnswer(
       readings.map((reading, index): Answer => {
         const refused = refusedSpot(reading);
@@ -54,6 +55,7 @@ export const capacitorLife = defineCheck<ComponentSpots>({
         const hottest = scaledToHighestAmbient(reading, setting, `${at}/can-at-highest-ambient`);
         const worst =
           hottest === null || hottest.value > found.ratedTemperature.value ? null : lifeOf(part, hottest, `${at}/at-highest-ambient`);
+        const neighbour = hottestNeighbour(reading, spots);
         return onlyWhenSettled(reading, {
           judgement,
           state: reading.state,
@@ -61,6 +63,7 @@ export const capacitorLife = defineCheck<ComponentSpots>({
           beside: worst === null ? [] : [worst.life.step],
           notes: [
             { key: 'lifeFromNew', args: {} },
+            ...(neighbour === null ? [] : [{ key: 'heatedBy', args: { ...neighbour } }]),
             worst === null
               ? { key: 'aboveRatedAtHighest', args: {} }
               : { key: 'lifeAtHighest', args: { hours: Math.round(worst.life.value / 3600) } },

@@ -12,7 +12,15 @@ export const spots = z.strictObject({
       id,
       place: id,
       value: value(quantity('temperature')),
-      by: z.enum(['contact', 'infrared']),
+      by: z.enum(['contact', 'infrared', 'resistance']),
+      /** Of a copper winding: its resistance cold, at which temperature, and hot; the value then stays unread. */
+      resistance: z
+        .strictObject({
+          cold: value(quantity('resistance')),
+          coldAt: value(quantity('temperature')),
+          hot: value(quantity('resistance')),
+        })
+        .optional(),
       cameraEmissivity: quantity('ratio').optional(),
       reflected: value(quantity('temperature')).optional(),
     }),

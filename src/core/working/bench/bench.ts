@@ -6,6 +6,8 @@ import type { Conductor, Part, Place, Port } from '../../evidence/sample.ts';
 /** What the importer read from one attached file, reduced, in the file's own units. Handed to `assess` by the hash of the file. */
 export interface ReadTable {
   readonly rows: number;
+  /** A field of numbers, as thermal pictures are, or a table with columns of their own; not told for a table made by hand. */
+  readonly shape?: 'columns' | 'matrix';
   readonly columns: readonly {
     readonly name: string;
     readonly unit: string | null;

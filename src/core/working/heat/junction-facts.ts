@@ -22,6 +22,13 @@ export function isOutputRectifier(bench: Bench, part: Part): boolean {
   return findRead(part.kind) === 'diode' && sides.length > 0 && sides.every((side) => side === 'output');
 }
 
+/** The temperature of a junction with what it was worked out from. */
+export interface Junction {
+  readonly at: Derived;
+  readonly forward: Derived;
+  readonly current: Derived;
+}
+
 /** Why a junction cannot be worked out, or its temperature where the leads are at `lead`. */
 export function junctionOf(
   bench: Bench,
@@ -29,7 +36,7 @@ export function junctionOf(
   reading: SpotReading,
   lead: Derived,
   id: string,
-): Derived | 'rectifierPackageNotKnown' | 'rectifierCurrentNotKnown' | 'severalRectifiers' {
+): Junction | 'rectifierPackageNotKnown' | 'rectifierCurrentNotKnown' | 'severalRectifiers' {
   const drawn = (reading.under.loads ?? []).filter(({ draws }) => typeof draws === 'string');
   const [only] = drawn;
   if (only === undefined || drawn.length > 1 || bench.one.ports.length > 1) return 'rectifierCurrentNotKnown';
@@ -51,5 +58,5 @@ export function junctionOf(
     },
     { form: doubtOf({ id: `forward-voltage/${part.id}`, u: rectangular(FORWARD_HALF_V), means: 'forwardVoltage' }) },
   );
-  return derive(junction, { lead, forward, current, resistance }, id);
+  return { at: derive(junction, { lead, forward, current, resistance }, id), forward, current };
 }

@@ -3,15 +3,10 @@ import type { Conditions } from '../../evidence/conditions.ts';
 import type { Place } from '../../evidence/sample.ts';
 import { derive } from '../../formula/derive.ts';
 import { atHighestAmbient } from '../../formula/thermal/at-highest-ambient.ts';
-import { trueTemperature } from '../../formula/thermal/true-temperature.ts';
-import { trueTemperatureInBand } from '../../formula/thermal/true-temperature-in-band.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
 import { cite } from '../../source/source.ts';
-import { surfaceEmissivity } from '../../table/camera-makers/2026/surface-emissivity.ts';
-import { findCell } from '../../table/look-up.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
-import { addForms, uncertaintyOf } from '../../trace/leaf.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
 import { type Bench, exhibitsOf } from '../bench/bench.ts';
 import { conditionsOf, fieldOfCondition, findCondition } from '../bench/conditions-of.ts';
@@ -19,7 +14,9 @@ import { deriveReading } from '../bench/derive-reading.ts';
 import { findRead, type Opened, openValue } from '../bench/open-value.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
+import { seenByCamera } from './seen-by-camera.ts';
 import { type LoadState, stateOfLoads } from './state-of-loads.ts';
+import { windingOf } from './winding-resistance.ts';
 
 export interface SpotReading {
   readonly place: Place;
@@ -36,12 +33,12 @@ export interface SpotReading {
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
   readonly state: LoadState;
+  /** The mean of a winding, by what its resistance became. */
+  readonly byResistance?: true;
   /** Where a log is heading: no matter how many minutes it ran. */
   readonly settled?: true;
 }
 
-const LEAST_EMISSIVITY = 0.6; // below it a camera reading of a surface is a guess; common practice
-const EMISSIVITY_HALF_WIDTH = 0.03; // of a looked-up emissivity when none is stated; common practice
 const AMBIENT_FACTOR = 1.075; // kelvin of part per kelvin of ambient: 1.00 to 1.15
 const AMBIENT_FACTOR_HALF_WIDTH = 0.075;
 
@@ -74,6 +71,7 @@ function readSpot(
     atLeast: place.outside !== true && cover !== null && cover !== 'closed',
     state: stateOfLoads(levels, under),
   };
+  if (row.by === 'resistance') return { ...common, ...windingOf(bench, exhibit, row), refused: null, byResistance: true };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
   if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
@@ -85,51 +83,20 @@ function readSpot(
     symbol: 'T',
   });
   if (row.by === 'contact') return { ...common, temperature: shown, refused: null };
-  const emissivity = emissivityOf(place);
-  if (emissivity === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
-  if (emissivity.value < LEAST_EMISSIVITY) return { ...common, temperature: null, refused: 'bareMetal' };
-  const set = row.cameraEmissivity === undefined ? null : parseQuantity(row.cameraEmissivity, 'ratio');
-  if (set === null || isRefusal(set)) return { ...common, temperature: null, refused: 'emissivityUnknown' };
   const reflected =
     temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;
-  if (reflected === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
-  const cameraEmissivity = given('typed', set.value, '1', {
-    id: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`,
-    name: 'cameraEmissivity',
-    symbol: 'ε_c',
-    field: `/exhibits/${exhibit.id}/rows/${row.id}/cameraEmissivity`,
-  });
-  // what is reflected may not exceed what is seen: then emissivity or reflection is wrong
-  if (
-    trueTemperature.compute({
-      shown: shown.value,
-      cameraEmissivity: cameraEmissivity.value,
-      emissivity: emissivity.value,
-      reflected: reflected.value,
-    }) <= 0
-  )
-    return { ...common, temperature: null, refused: 'reflectionTooStrong' };
-  const seen = { shown, cameraEmissivity, emissivity, reflected };
-  const inBand = derive(trueTemperatureInBand, seen, `heat/${exhibit.id}/${row.id}/surface`);
-  const byFourthPower = trueTemperature.compute({
-    shown: shown.value,
-    cameraEmissivity: cameraEmissivity.value,
-    emissivity: emissivity.value,
-    reflected: reflected.value,
-  });
-  // the band of the camera is not known: how far the two models lie apart is a doubt of its own
-  const apart = byFourthPower - inBand.value;
-  const form = addForms([
-    { form: inBand.form, factor: 1 },
-    { form: doubtOf({ id: `camera-band/${exhibit.id}/${row.id}`, u: rectangular(Math.abs(apart)), means: 'cameraBand' }), factor: 1 },
-  ]);
-  const notes = [...inBand.step.notes, { key: 'cameraModels', args: { apartK: apart } }];
-  const temperature: Derived = {
-    ...inBand,
-    form,
-    step: { ...inBand.step, form, u: inBand.side === undefined ? uncertaintyOf(form) : null, notes },
+  const at = `/exhibits/${exhibit.id}/rows/${row.id}`;
+  return {
+    ...common,
+    ...seenByCamera({
+      of: [{ ...place, at: `/places/${place.id}` }],
+      shown,
+      set: row.cameraEmissivity,
+      field: `${at}/cameraEmissivity`,
+      reflected,
+      id: `${exhibit.id}/${row.id}`,
+    }),
   };
-  return { ...common, temperature, refused: null };
 }
 
 /** Conditions without which a temperature is stored and not comparable. */
@@ -141,33 +108,6 @@ export function missingConditions(under: Conditions): string[] {
 export function temperatureOf(bench: Bench, text: string | null, field: string, day: string | undefined, symbol: string): Derived | null {
   const quantity = text === null ? null : parseQuantity(text, 'temperature');
   return quantity === null || isRefusal(quantity) ? null : deriveReading(bench, quantity, { field, role: 'ambient', day, symbol });
-}
-
-function emissivityOf(place: Place): Derived | null {
-  const text = findRead(place.emissivity);
-  const quantity = text === null ? null : parseQuantity(text, 'ratio');
-  if (quantity === null || isRefusal(quantity)) return emissivityOfSurface(place);
-  const u = quantity.u ?? rectangular(EMISSIVITY_HALF_WIDTH);
-  const field = `/places/${place.id}/emissivity`;
-  return given(
-    'typed',
-    quantity.value,
-    '1',
-    { id: field, name: 'emissivity', symbol: 'ε', field },
-    { form: doubtOf({ id: `emissivity/${place.id}`, u, means: 'emissivity' }) },
-  );
-}
-
-/** Looked up by what the surface is; the half width of its range is its doubt. */
-function emissivityOfSurface(place: Place): Derived | null {
-  const surface = findRead(place.surface);
-  if (surface === null) return null;
-  const cell = (column: 'emissivity' | 'halfWidth'): Derived | null =>
-    findCell(surfaceEmissivity, surface, column, `heat/surface/${surface}/${column}`, 'ε');
-  const [emissivity, half] = [cell('emissivity'), cell('halfWidth')];
-  if (emissivity === null || half === null) return null;
-  const form = doubtOf({ id: `emissivity/${place.id}`, u: rectangular(half.value), means: 'emissivity' });
-  return { ...emissivity, form, step: { ...emissivity.step, form, u: uncertaintyOf(form) } };
 }
 
 /** A limit that holds at the highest ambient, where it lies at the ambient of a reading (K). */
