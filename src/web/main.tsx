@@ -9,6 +9,7 @@ import './style/stack.css';
 import './style/casebook.css';
 import './style/bench.css';
 import './style/circuit.css';
+import './style/run.css';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('the page has no place for the workspace');

@@ -148,10 +148,10 @@ export function createDesk(
   }
 
   /** The case as it stands once everything before has been written. */
-  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment'> | Refusal> {
+  function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment' | 'state'> | Refusal> {
     return inTurn(id, async () => {
       const here = await load(id);
-      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment };
+      return isRefusal(here) ? here : { one: here.one, assessment: here.assessment, state: here.state };
     });
   }
 
@@ -349,7 +349,10 @@ export function createDesk(
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw }));
+      const source = casebookCaseSource(here.state, store.files);
+      const { tables } = await shelf.tablesOf(here.one, source);
+      const files = { tables, results: await kept.resultsOf(here.one, source) };
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw, kept: files }));
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();

@@ -5,7 +5,9 @@ import { canonicalText } from '../../core/result/canonical.ts';
 import { digestOfBytes } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { type MovedView, type Published, type Publishing, toMovedView, toPublishedView } from '../../present/workspace/published-view.ts';
+import { openCase } from '../open-case.ts';
 import { reportExtras } from '../report-extras.ts';
+import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
 import { stateAt } from './state-at.ts';
@@ -53,9 +55,11 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   if (isRefusal(assessment)) return assessment;
   const then = await stateAt(store, id, kept.revision);
   const one = then === null ? [refuse('no-such-case', id, 'a case of this casebook')] : parseCase(then.state.case);
-  return Array.isArray(one)
-    ? (one[0] ?? refuse('no-such-case', id, 'a case of this casebook'))
-    : renderReport(assessment, await reportExtras(one, assessment));
+  if (then === null || Array.isArray(one))
+    return (Array.isArray(one) ? one[0] : undefined) ?? refuse('no-such-case', id, 'a case of this casebook');
+  // only what was run of its circuit is drawn from files
+  const open = (one.computed ?? []).length === 0 ? null : await openCase(casebookCaseSource(then.state, store.files));
+  return renderReport(assessment, await reportExtras(one, assessment, open === null || Array.isArray(open) ? {} : { kept: open }));
 }
 
 /** What the case says now otherwise than in a published Assessment. */

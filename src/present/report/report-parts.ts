@@ -2,6 +2,7 @@ import type { Finding } from '../../core/result/assessment.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, type Markup, NOTHING, type Piece } from '../markup/markup.ts';
 import { fieldText } from '../words/field-words.ts';
+import type { ReportRuns } from './run-section.ts';
 
 /** What only the caller of a report knows. */
 export interface ReportExtras {
@@ -9,6 +10,8 @@ export interface ReportExtras {
   readonly fields?: Readonly<Record<string, string>>;
   /** The schematic of the traced circuit, laid out beforehand: that takes longer than the whole rest of the page. */
   readonly schematic?: Markup;
+  /** Kept runs of the traced circuit that still belong to it. */
+  readonly runs?: ReportRuns;
 }
 
 export interface Section {
