@@ -13,6 +13,7 @@ import { casebookRoutes } from './route/casebook-routes.ts';
 import { eventRoute } from './route/event-route.ts';
 import { fileRoutes } from './route/file-routes.ts';
 import { publishedRoutes } from './route/published-routes.ts';
+import { runRoutes } from './route/run-routes.ts';
 import type { Workspace } from './workspace.ts';
 
 const VERSION_OF_INTERFACE = '1';
@@ -43,6 +44,7 @@ export function createServer(workspace: Workspace): OpenAPIHono {
   eventRoute(app, workspace);
   fileRoutes(app, workspace);
   publishedRoutes(app, workspace);
+  runRoutes(app, workspace);
   app.doc31('/api/openapi.json', {
     openapi: '3.1.0',
     info: { title: 'Mainsworthy', version: VERSION_OF_INTERFACE, description: 'The local workspace: cases, evidence, Assessments.' },

@@ -1,12 +1,13 @@
 import { randomBytes, randomUUID } from 'node:crypto';
 import { setMaxListeners } from 'node:events';
 import type { Server } from 'node:http';
-import { networkInterfaces } from 'node:os';
+import { availableParallelism, networkInterfaces } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
 import { serve } from '@hono/node-server';
 import { CasebookRefused } from '../app/casebook/casebook-refused.ts';
 import type { CasebookStore } from '../app/casebook/casebook-store.ts';
 import { createDesk } from '../app/casebook/create-desk.ts';
+import { createRunDesk } from '../app/circuit/run-desk.ts';
 import type { DrawCircuit } from '../app/drawn-circuit.ts';
 import { type Refusal, refuse, sentence } from '../core/quantity/refusal.ts';
 import { TOKEN_QUERY } from './access.ts';
@@ -41,13 +42,15 @@ export interface Starting {
 export async function runServer({ store, pages, port, host, draw }: Starting): Promise<Running | Refusal> {
   const now = (): string => new Date().toISOString();
   const desk = createDesk(store, { now, newId: randomUUID, ...(draw === undefined ? {} : { draw }) });
+  // one processor stays with the pages
+  const runs = createRunDesk({ store, desk, now, workers: Math.max(1, availableParallelism() - 1) });
   const open = host === LOOPBACK || host === 'localhost' || host === '::1';
   const token = open ? null : randomBytes(TOKEN_BYTES).toString('base64url');
   const hosts: string[] = [];
   const stopping = new AbortController();
   setMaxListeners(0, stopping.signal); // one for each open tab
   const access = { hosts, token, now: () => performance.now() };
-  const app = createServer({ store, desk, pages, access, now, stopping: stopping.signal });
+  const app = createServer({ store, desk, runs, pages, access, now, stopping: stopping.signal });
   const underWay = new Set<Promise<unknown>>();
   const fetch: Fetch = (request, env) => {
     const work = Promise.resolve(app.fetch(request, env as object));
@@ -70,6 +73,7 @@ export async function runServer({ store, pages, port, host, draw }: Starting): P
     links: shown.map((name) => `http://${name}:${real}/${token === null ? '' : `?${TOKEN_QUERY}=${token}`}`),
     async stop() {
       clearInterval(settling);
+      runs.close();
       stopping.abort();
       await Promise.all([end(server), refreshing]);
       await Promise.race([Promise.allSettled(underWay), wait(REST_MS, undefined, { ref: false })]);

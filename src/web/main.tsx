@@ -10,6 +10,7 @@ import './style/casebook.css';
 import './style/bench.css';
 import './style/circuit.css';
 import './style/picture.css';
+import './style/run.css';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('the page has no place for the workspace');

@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CasebookStore } from '../../src/app/casebook/casebook-store.ts';
 import { createDesk } from '../../src/app/casebook/create-desk.ts';
+import { createRunDesk } from '../../src/app/circuit/run-desk.ts';
 import type { Access } from '../../src/server/access.ts';
 import { createServer } from '../../src/server/create-server.ts';
 import { mustOpen, scratchFolder } from '../store/scratch-casebook.ts';
@@ -37,7 +38,15 @@ export async function startWorkspace(more: Partial<Access> = {}): Promise<Starte
   const desk = createDesk(store, { now, newId: randomUUID });
   const stopping = new AbortController();
   const access: Access = { hosts: [OWN], token: null, now: () => 0, ...more };
-  const app = createServer({ store, desk, pages, access, now, stopping: stopping.signal });
+  const app = createServer({
+    store,
+    desk,
+    runs: createRunDesk({ store, desk, now, workers: 1 }),
+    pages,
+    access,
+    now,
+    stopping: stopping.signal,
+  });
   const ask = async (at: string, init: RequestInit = {}, from = '127.0.0.1'): Promise<Response> => {
     const headers = new Headers(init.headers);
     if (!headers.has('host')) headers.set('host', OWN);

@@ -237,7 +237,7 @@ describe('keyboard alone', () => {
 });
 
 const AXE_MS = 240_000; // ten pages, each looked through whole
-const PLACES = ['sample', 'label', 'touch', 'load', 'heat', 'board', 'transformer', 'circuit', 'files', 'judgement'];
+const PLACES = ['sample', 'label', 'touch', 'load', 'heat', 'board', 'transformer', 'circuit', 'faults', 'files', 'judgement'];
 
 describe('every page of a case', () => {
   for (const dark of [false, true])

@@ -373,8 +373,9 @@ export function createDesk(
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      const [moves, { tables }] = [await movesOf(id), await tablesOf(here)];
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves, draw, tables }));
+      const { tables } = await tablesOf(here);
+      const files = { tables, results: await kept.resultsOf(here.one, casebookCaseSource(here.state, store.files)) };
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw, kept: files }));
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();

@@ -5,12 +5,12 @@ import { canonicalText } from '../../core/result/canonical.ts';
 import { digestOfBytes } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { type MovedView, type Published, type Publishing, toMovedView, toPublishedView } from '../../present/workspace/published-view.ts';
+import { openCase } from '../open-case.ts';
 import { reportExtras } from '../report-extras.ts';
 import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
 import { stateAt } from './state-at.ts';
-import { TableShelf } from './table-shelf.ts';
 
 /** Keeps the case as it is judged now, as the bytes that this tool makes of this revision. The same bytes again stay the version they were. */
 export async function publish(store: CasebookStore, desk: Desk, id: string, at: string): Promise<Published | Refusal> {
@@ -56,8 +56,8 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   const then = await stateAt(store, id, kept.revision);
   const one = then === null ? [noCase(id)] : parseCase(then.state.case);
   if (then === null || Array.isArray(one)) return Array.isArray(one) ? (one[0] ?? noCase(id)) : noCase(id);
-  const { tables } = await new TableShelf().tablesOf(one, casebookCaseSource(then.state, store.files));
-  return renderReport(assessment, await reportExtras(one, assessment, { tables }));
+  const open = await openCase(casebookCaseSource(then.state, store.files));
+  return renderReport(assessment, await reportExtras(one, assessment, Array.isArray(open) ? {} : { kept: open }));
 }
 
 /** What the case says now otherwise than in a published Assessment. */

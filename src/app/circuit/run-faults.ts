@@ -89,9 +89,14 @@ export async function runFaults(
       load: name,
       outputV: well[index]!.probes['output']?.mean ?? null,
       inputW: well[index]!.inputW,
+      touchRmsA: well[index]!.probes['touch']?.rms ?? null,
     })),
     faults: list.run.map(toKeptFault),
-    results: results.map((result) => toOutcome(result, well[FAULT_LOADS.findIndex(({ name }) => name === result.load)]!.lossW)),
+    results: withDraining(
+      results,
+      results.map((result) => toOutcome(result, well[FAULT_LOADS.findIndex(({ name }) => name === result.load)]!.lossW)),
+      model.primary?.ref ?? null,
+    ),
     acrossBarrier: list.acrossBarrier.map(toKeptFault),
     certified: list.certified.map(toKeptFault),
     worst,
@@ -133,11 +138,31 @@ async function linesOfWorst(
     },
   );
   if (lines.includes(null)) return null;
-  return chosen.map(({ id, load }, index) => ({ fault: id, load: load as LoadName, waveform: toLines(looksOf(model), lines[index]!)! }));
+  return chosen.map(({ id, load }, index) => ({
+    fault: id,
+    load: load as LoadName,
+    waveform: toLines(looksOf(model), lines[index]!, 'mains')!,
+  }));
 }
 
 export function lookOf(plan: CampaignPlan, model: Parameters<typeof looksOf>[0], fault: Fault, load: LoadName, seconds: number): FaultLook {
   return { plan, job: { load, fault }, probes: looksOf(model).map(({ probe }) => probe), seconds, points: LINE_POINTS };
+}
+
+/** Below this loss in the transformer nothing switches, watt. House choice: far below the loss of one pulse in a hundred milliseconds. */
+const STILL_W = 1e-7;
+
+/**
+ * With next to no load a converter that stands still looks for seconds as if it regulated. Where a fault gives nothing at full load, and
+ * nothing moved in the transformer at a lighter one either, the output drains.
+ */
+function withDraining(results: readonly FaultResult[], outcomes: readonly FaultOutcome[], transformer: string | null): FaultOutcome[] {
+  const dead = new Set(outcomes.flatMap(({ fault, load, state }) => (load === 'full' && state === 'dead' ? [fault] : [])));
+  return outcomes.map((one, index) => {
+    const lossW = results[index]!.settled?.lossW ?? null;
+    const still = lossW !== null && transformer !== null && (lossW[transformer] ?? 0) < STILL_W;
+    return dead.has(one.fault) && one.state === 'regulates' && still ? { ...one, state: 'drains' } : one;
+  });
 }
 
 function toKeptFault(fault: Fault): FaultKept {
@@ -161,7 +186,8 @@ function toOutcome(result: FaultResult, healthyW: Readonly<Record<string, number
     simulatedS: result.simulatedS,
     outputMostV: result.outputMostV,
     aboveHarmS: result.aboveHarmS,
-    settled: settled === null ? null : { outputV: settled.outputV, inputW: settled.inputW, touchRmsA: settled.touchRmsA },
+    touchRmsA: result.touchRmsA,
+    settled: settled === null ? null : { outputV: settled.outputV, inputW: settled.inputW },
     hotter,
     slopeVPerS: result.slopeVPerS,
     findings: [...result.findings],

@@ -92,15 +92,20 @@ function toPoint({ choice, mains, looks }: PlannedPoint, result: PointResult): O
     findings: [...result.findings],
     imbalance: result.imbalance,
     balanced: result.balanced,
-    waveform: toLines(looks, result.waveform),
-    close: toLines(looks, result.close),
+    waveform: toLines(looks, result.waveform, 'mains'),
+    close: toLines(looks, result.close, 'switching'),
   };
 }
 
-export function toLines(looks: readonly Look[], waveform: Waveform | null): RunWaveform | null {
+/** Lines that a stretch of mains can show: what moves with the switch would be drawn by points that miss it. */
+const SLOW: ReadonlySet<string> = new Set(['output', 'mains-current', 'bulk']);
+
+export function toLines(looks: readonly Look[], waveform: Waveform | null, over: 'mains' | 'switching'): RunWaveform | null {
   if (waveform === null) return null;
   return {
     timeS: [...waveform.timeS],
-    lines: looks.flatMap(({ probe, unit, drawn }, index) => (drawn ? [{ id: probe.id, unit, values: [...waveform.values[index]!] }] : [])),
+    lines: looks.flatMap(({ probe, unit, drawn }, index) =>
+      drawn && (over === 'switching' || SLOW.has(probe.id)) ? [{ id: probe.id, unit, values: [...waveform.values[index]!] }] : [],
+    ),
   };
 }

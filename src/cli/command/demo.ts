@@ -29,7 +29,7 @@ export async function demo(options: { out: string; once?: boolean; port?: string
     const { assessment } = result;
     print(summaryText(assessment, { colour: wantsColour(), width: columns() }));
     const file = join(options.out, `${name}.html`);
-    await writeFile(file, renderReport(assessment, await reportExtras(result.open.one, assessment, { tables: result.open.tables })));
+    await writeFile(file, renderReport(assessment, await reportExtras(result.open.one, assessment, { kept: result.open })));
     written.push(file);
   }
   const [first] = names;

@@ -8,7 +8,7 @@ import { print, Refused } from '../output.ts';
 /** Writes the report of a case as one HTML file. */
 export async function report(path: string, options: { out: string; casebook?: string }): Promise<void> {
   const { open, assessment } = await judgeOpenCase(path, options);
-  const extras = await reportExtras(open.one, assessment, { tables: open.tables });
+  const extras = await reportExtras(open.one, assessment, { kept: open });
   try {
     await writeFile(options.out, renderReport(assessment, extras));
   } catch (error) {

@@ -40,6 +40,8 @@ export interface FaultResult {
   /** Highest output voltage since the fault. */
   readonly outputMostV: number | null;
   readonly aboveHarmS: number;
+  /** Largest touch current of a whole look, rms: also where nothing settled. Null without a body network or a whole look. */
+  readonly touchRmsA: number | null;
   /** Of the last look; null unless the circuit had settled. */
   readonly settled: {
     readonly outputV: number;
@@ -195,6 +197,10 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
   const last = looks.at(-1)!;
   const startsBefore = Object.values(healthy.controllers).reduce((sum, state) => sum + Number(state['starts'] ?? 0), 0);
   const state = stateOf(plan, looks, outcome, settled, startsBefore);
+  const touches = looks.flatMap(({ result }) => {
+    const one = result.outcome === 'completed' ? result.probes['touch'] : undefined;
+    return one !== undefined && 'rms' in one ? [one.rms] : [];
+  });
   const touch = last.result.probes['touch'];
   const tops = looks.flatMap(({ out }) => (out === null ? [] : [out.most]));
   const [before, after] = [looks.at(-2)?.out, last.out];
@@ -206,6 +212,7 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
     simulatedS: looks.reduce((sum, { result }) => sum + result.reachedS, 0),
     outputMostV: tops.length === 0 ? null : Math.max(...tops),
     aboveHarmS: aboveS,
+    touchRmsA: touches.length === 0 ? null : Math.max(...touches),
     settled:
       settled && last.out !== null
         ? {

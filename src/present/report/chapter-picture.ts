@@ -10,6 +10,7 @@ import { CHAPTERS } from './chapter.ts';
 import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 import type { ReportExtras } from './report-parts.ts';
+import { runFigures } from './run-section.ts';
 import { soakFigures } from './soak-picture.ts';
 import { lifeFigures, thermalFigures } from './thermal-picture.ts';
 import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
@@ -47,6 +48,8 @@ export function listFigures(chapter: Chapter, assessment: Assessment, extras: Re
       return extras.schematic === undefined ? [] : [schematicFigure(extras.schematic)];
     case 'transformer':
       return transformerFigures(assessment);
+    case 'faults':
+      return runFigures(extras.runs);
     default:
       return [];
   }

@@ -11,6 +11,7 @@ import { setCircuit } from './circuit-section.ts';
 import { setFinding } from './finding-article.ts';
 import { setFindingGroup, setFindingRow } from './finding-group.ts';
 import type { ReportExtras, Section } from './report-parts.ts';
+import { setRuns } from './run-section.ts';
 import { listUnexamined } from './unexamined-section.ts';
 
 /** One section for every chapter in which something was examined: its picture, its findings, and what of it was not examined. */
@@ -34,7 +35,7 @@ function setChapter(chapter: Chapter, assessment: Assessment, extras: ReportExtr
       ? joined(group.map((finding) => (short ? setFindingRow(finding, assessment, extras) : setFinding(finding, assessment, extras))))
       : setFindingGroup(group, assessment, extras),
   );
-  const circuit = chapter === 'circuit' ? setCircuit(assessment) : NOTHING;
+  const circuit = chapter === 'circuit' ? setCircuit(assessment) : chapter === 'faults' ? setRuns(extras.runs) : NOTHING;
   return html`${circuit}${picture}${joined(set)}${setGap(chapter, assessment, quiet.map(findingName))}`;
 }
 

@@ -3,6 +3,7 @@ import type { NumberField } from '../figure/isotherms.ts';
 import { toAnchor } from '../markup/anchor.ts';
 import { html, type Markup, NOTHING, type Piece } from '../markup/markup.ts';
 import { fieldText } from '../words/field-words.ts';
+import type { ReportRuns } from './run-section.ts';
 
 /** What only the caller of a report knows. */
 export interface ReportExtras {
@@ -12,6 +13,8 @@ export interface ReportExtras {
   readonly schematic?: Markup;
   /** The numbers of thermal pictures by exhibit, °C as the camera shows them. */
   readonly thermal?: ReadonlyMap<string, NumberField>;
+  /** Kept runs of the traced circuit that still belong to it. */
+  readonly runs?: ReportRuns;
 }
 
 export interface Section {

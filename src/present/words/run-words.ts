@@ -96,6 +96,7 @@ export const STATE_WORDS: Readonly<Record<FaultOutcome['state'], string>> = {
   limits: 'output sinks',
   hiccups: 'stops and tries again',
   dead: 'gives nothing',
+  drains: 'stands still, output drains',
   runaway: 'output runs away',
   ratingExceeded: 'ended at a rating',
   stillMoving: 'still moving',
@@ -107,11 +108,15 @@ export const STATE_SIGNS: Readonly<Record<FaultOutcome['state'], string>> = {
   limits: '\u2193',
   hiccups: '\u223f',
   dead: '0',
+  drains: '\u21af',
   runaway: '\u2191',
   ratingExceeded: '\u00d7',
   stillMoving: '\u2192',
   noResult: '?',
 };
+
+/** Behind the word of a state, where much more current flows through a person than in the healthy circuit. */
+export const MORE_TO_EARTH = 'more current to earth';
 
 export const LOAD_WORDS: Readonly<Record<FaultOutcome['load'], string>> = { none: 'no load', standby: '50 mA', full: 'full load' };
 
@@ -155,4 +160,13 @@ export const ENDS: Readonly<Record<OperatingPoint['outcome'], string>> = {
   budgetSpent: 'ended: more steps than are allowed',
   noConsistentState: 'ended: the circuit found no state to rest in',
   ratingExceeded: 'ended at a rating',
+};
+
+/** What a drawn line is. */
+export const LINE_WORDS: Readonly<Record<string, string>> = {
+  output: 'Output',
+  'mains-current': 'Current from the mains',
+  switch: 'Across the switch',
+  'primary-current': 'Current in the primary',
+  bulk: 'Behind the rectifier',
 };

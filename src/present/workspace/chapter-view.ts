@@ -24,7 +24,8 @@ export const WORKSPACE_CHAPTERS = [
   { id: 'heat', of: ['heat'], kinds: ['spots', 'soak', 'thermalPicture'] },
   { id: 'board', of: ['board'], kinds: ['board', 'residual', 'distance'] },
   { id: 'transformer', of: ['transformer', 'scope'], kinds: ['stack', 'workingVoltage', 'capture'] },
-  { id: 'circuit', of: ['circuit', 'faults'], kinds: [] },
+  { id: 'circuit', of: ['circuit'], kinds: [] },
+  { id: 'faults', of: ['faults'], kinds: [] },
 ] as const satisfies readonly { id: string; of: readonly Chapter[]; kinds: readonly string[] }[];
 export type WorkspaceChapter = (typeof WORKSPACE_CHAPTERS)[number]['id'];
 
@@ -59,6 +60,7 @@ const TITLES: Readonly<Partial<Record<WorkspaceChapter, string>>> = {
   touch: 'Cold and touch',
   transformer: 'Transformer and scope',
   circuit: 'Circuit',
+  faults: 'Simulated',
 };
 
 export function toChapterViews(assessment: Assessment, before?: Drawn): readonly ChapterView[] {
@@ -112,7 +114,8 @@ function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): Cha
     markSvg: drawOutcomeMark(outcome, MARK).markup,
     exhibits:
       assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length +
-      (id === 'circuit' && assessment.circuit !== undefined ? 1 : 0),
+      (id === 'circuit' && assessment.circuit !== undefined ? 1 : 0) +
+      (id === 'faults' && findings.some((finding) => finding.subject !== null) ? 1 : 0),
     findings: findings.map((finding) => finding.id),
     figures: figuresOf(id, chapters, assessment)
       .filter(({ wide }) => wide.markup !== '')

@@ -6,6 +6,7 @@ import type { Description } from '../../importer/describe.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import type { Origin } from '../../present/workspace/origin.ts';
 import type { MovedView, Published, Publishing } from '../../present/workspace/published-view.ts';
+import type { LinesView, RunView } from '../../present/workspace/run-view.ts';
 import { request, requestBytes, requestLines } from './request.ts';
 import { sendBytes, type Watch } from './send-bytes.ts';
 
@@ -31,6 +32,26 @@ export const traceOnPhoto = (
   id: string,
   edit: { readonly by: string; readonly base: number; readonly step: string; readonly pad: SaidPad | { readonly gone: string } },
 ): Promise<EditAnswer> => request('POST', at(id, 'pads'), edit);
+export const runsOf = (id: string, signal?: AbortSignal): Promise<RunView> => request('GET', at(id, 'runs'), undefined, signal);
+export const startRun = (
+  id: string,
+  run: { readonly kind: 'points' | 'faults'; readonly level: string | null; readonly by: string },
+): Promise<ToldRun> => request('POST', at(id, 'runs'), run);
+export const stopRun = (id: string): Promise<ToldRun | null> => request('POST', at(id, 'runs', 'stop'), {});
+export const runLines = (id: string, asked: LinesAsked, signal?: AbortSignal): Promise<LinesView> =>
+  request('POST', at(id, 'runs', 'lines'), asked, signal);
+/** How far a run is, as it goes. */
+export const runEventsOf = (id: string): string => at(id, 'runs', 'events');
+/** A run as the server tells it. */
+export interface ToldRun {
+  readonly kind: 'points' | 'faults';
+  readonly level: string;
+  readonly done: number;
+  readonly of: number;
+  readonly ended: 'kept' | 'stopped' | 'refused' | null;
+  readonly why: readonly string[];
+}
+export type LinesAsked = { readonly level: string } & ({ readonly point: string } | { readonly fault: string; readonly load: string });
 export const archiveCase = (id: string, archived: boolean): Promise<CaseHead> => request('PUT', at(id, 'archived'), { archived });
 export const removeCase = (id: string): Promise<void> => request('DELETE', at(id));
 export const restoreCase = (id: string): Promise<CaseHead> => request('POST', at(id, 'restore'));

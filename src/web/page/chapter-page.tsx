@@ -6,6 +6,7 @@ import { OriginPanel } from '../part/origin-panel.tsx';
 import { Pictures } from '../part/pictures.tsx';
 import { RawHtml } from '../part/raw-html.tsx';
 import { SheetView } from '../part/sheet.tsx';
+import { RunsOfCircuit } from '../run/runs-of-circuit.tsx';
 import { TransformerChapter } from '../stack/transformer-chapter.tsx';
 import { useChosen } from '../state/use-case.ts';
 import { SHEETS } from './chapter-sheets.ts';
@@ -43,6 +44,7 @@ export function ChapterPage({
         <div className={`evidence of-${chapter.id}`}>
           <div className="entries">
             {chapter.id === 'circuit' && <CircuitDesk />}
+            {chapter.id === 'faults' && <RunsOfCircuit />}
             {SHEETS[chapter.id].map((sheet) => (
               <SheetView key={JSON.stringify(sheet)} sheet={sheet} lit={lit} />
             ))}

@@ -58,6 +58,7 @@ export const SHEETS: Readonly<Record<WorkspaceChapter | 'sample' | 'photos', rea
     { lay: 'each', kind: 'capture' },
   ],
   circuit: [],
+  faults: [],
   photos: [{ lay: 'each', kind: 'photo' }],
 };
 

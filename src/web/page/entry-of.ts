@@ -41,6 +41,8 @@ export const ENTRY_OF: Readonly<Record<string, EntryOf>> = {
   bridgingParts: { chapter: 'board', kind: null },
   optocoupler: { chapter: 'board', kind: null },
   circuit: { chapter: 'circuit', kind: null },
+  circuitRun: { chapter: 'faults', kind: null },
+  faultRun: { chapter: 'faults', kind: null },
   capacitorValues: { chapter: 'board', kind: null },
   bulkCapacitor: { chapter: 'board', kind: null },
   firstPart: { chapter: 'board', kind: 'board' },

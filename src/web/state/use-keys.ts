@@ -24,6 +24,7 @@ export const CHAPTER_KEYS: Readonly<Record<string, string>> = {
   b: 'board',
   t: 'transformer',
   i: 'circuit',
+  m: 'faults',
   p: 'files',
   j: 'judgement',
   u: 'publish',

@@ -13,13 +13,13 @@ export const faultTouchCurrent = defineCheck<RunSubject<FaultCampaign>>({
   needs: ['faultRun'],
   subjects: ({ runs }) => (runs.campaigns.length === 0 ? 'notLooked' : subjectsOf(runs.campaigns)),
   judge: ({ setting }, { id, run }) => {
-    const known = run.results.filter((one) => hasResult(one) && one.settled?.touchRmsA != null);
-    const [worst] = known.toSorted((a, b) => b.settled!.touchRmsA! - a.settled!.touchRmsA! || (a.fault < b.fault ? -1 : 1));
+    const known = run.results.filter((one) => hasResult(one) && one.touchRmsA !== null);
+    const [worst] = known.toSorted((a, b) => b.touchRmsA! - a.touchRmsA! || (a.fault < b.fault ? -1 : 1));
     // a short inside transformer or optocoupler joins output and mains: no run says less, and none was made
     const barrier = run.acrossBarrier.length === 0 ? [] : [{ key: 'barrierFaultsNotRun', args: { count: run.acrossBarrier.length } }];
     if (worst === undefined)
       return { judgement: undecided('inconclusive', 'unknownValue', { notes: [campaignNote(run), ...withoutResult(run)] }) };
-    const current = simulatedValue(`${id}/fault-touch`, worst.settled!.touchRmsA!, 'A', 'current');
+    const current = simulatedValue(`${id}/fault-touch`, worst.touchRmsA!, 'A', 'current');
     const line = (row: 'es1' | 'es2') => limitLine(row, 'atMost', getCell(limits, row, 'rms', `simulated/touch-${row}`, 'I'));
     const felt = atMost(current, line('es1'), setting.decision);
     const letGo = atMost(current, line('es2'), setting.decision);

@@ -15,7 +15,18 @@ export const faultKept = z.strictObject({
 });
 export type FaultKept = z.infer<typeof faultKept>;
 
-export const faultState = z.enum(['regulates', 'limits', 'hiccups', 'dead', 'runaway', 'ratingExceeded', 'stillMoving', 'noResult']);
+/** `drains`: the converter stands still, and what hangs on the output has not drawn it empty yet. */
+export const faultState = z.enum([
+  'regulates',
+  'limits',
+  'hiccups',
+  'dead',
+  'drains',
+  'runaway',
+  'ratingExceeded',
+  'stillMoving',
+  'noResult',
+]);
 export const loadName = z.enum(['none', 'standby', 'full']);
 
 export const faultOutcome = z.strictObject({
@@ -26,7 +37,9 @@ export const faultOutcome = z.strictObject({
   simulatedS: z.number(),
   outputMostV: z.number().nullable(),
   aboveHarmS: z.number(),
-  settled: z.strictObject({ outputV: z.number(), inputW: z.number(), touchRmsA: z.number().nullable() }).nullable(),
+  /** Largest of a whole look, also where nothing settled. */
+  touchRmsA: z.number().nullable(),
+  settled: z.strictObject({ outputV: z.number(), inputW: z.number() }).nullable(),
   /** Parts that lose more than in the healthy circuit at that load, worst first, watt. */
   hotter: z.array(z.strictObject({ part: words, watts: z.number(), healthyW: z.number() })),
   slopeVPerS: z.number().nullable(),
@@ -49,7 +62,9 @@ export const faultCampaign = z.strictObject({
   tripKnown: z.boolean(),
   /** Parts beyond their rating in the healthy circuit already; their ratings did not end a run. */
   tolerated: z.array(words),
-  healthy: z.array(z.strictObject({ load: loadName, outputV: z.number().nullable(), inputW: z.number() })),
+  healthy: z.array(
+    z.strictObject({ load: loadName, outputV: z.number().nullable(), inputW: z.number(), touchRmsA: z.number().nullable() }),
+  ),
   faults: z.array(faultKept),
   results: z.array(faultOutcome),
   acrossBarrier: z.array(faultKept),
