@@ -14,9 +14,9 @@ export interface CampaignResult {
   readonly cancelled: boolean;
 }
 
-/** From sources the workers need the loader that runs them; the built program does not. */
+/** From sources the workers need the loader that runs them; the built program, whose parts lie beside this folder, does not. */
 const FROM_SOURCE = import.meta.url.endsWith('.ts');
-const WORKER = new URL(FROM_SOURCE ? './run-job.ts' : './run-job.js', import.meta.url).href;
+const WORKER = new URL(FROM_SOURCE ? './run-job.ts' : '../solver-pool/run-job.js', import.meta.url).href;
 
 /** Runs the jobs of a campaign on worker threads. Same plan and jobs, same results, for any number of workers. */
 export async function runCampaign(plan: CampaignPlan, jobs: readonly CampaignJob[], options: CampaignOptions): Promise<CampaignResult> {
