@@ -1,6 +1,6 @@
 // What a fresh machine needs, installed when it is missing; built-ins only, so that it runs before anything is there.
 import { execFileSync, spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -65,12 +65,19 @@ function newest(folder) {
   return latest;
 }
 
+/** Parts of the program that an earlier build left: their names change with what is in them. */
+function removeParts(folder) {
+  for (const name of readdirSync(folder)) if (name.startsWith('part-')) rmSync(join(folder, name));
+}
+
 /** Builds dist/ when a source is newer than it. */
 export function build({ force = false } = {}) {
   const main = join(ROOT, 'dist', 'cli', 'main.js');
   if (!force && existsSync(main) && statSync(main).mtimeMs >= newest(join(ROOT, 'src'))) return true;
   const bin = (name) => join(ROOT, 'node_modules', '.bin', name);
   if (!run(bin('tsc'), ['-p', 'tsconfig.build.json'])) return false;
+  removeParts(dirname(main));
+  if (!run(bin('vite'), ['build', '--config', 'vite.program.config.ts', '--logLevel', 'warn'])) return false;
   if (!run(bin('vite'), ['build', '--logLevel', 'warn'])) return false;
   execFileSync('chmod', ['+x', main]);
   // an unchanged file keeps its time when the compiler rewrites it; the next check must still see a fresh build

@@ -8,9 +8,9 @@ export interface DrawingPool {
   close(): Promise<void>;
 }
 
-/** From sources the worker needs the loader that runs them; the built program does not. */
+/** From sources the worker needs the loader that runs them; the built program, whose parts lie beside this folder, does not. */
 const FROM_SOURCE = import.meta.url.endsWith('.ts');
-const WORKER = new URL(FROM_SOURCE ? './run-drawing.ts' : './run-drawing.js', import.meta.url).href;
+const WORKER = new URL(FROM_SOURCE ? './run-drawing.ts' : '../drawing-pool/run-drawing.js', import.meta.url).href;
 const REST_MS = 300_000; // how long the thread waits for the next drawing before it gives its memory back
 const WARM_MS = 1500; // after the start: the first page is served before the layout engine is read in
 /** A circuit of two parts that share a net: enough for the layout engine to be read in and to have run once. */

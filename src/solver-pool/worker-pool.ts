@@ -1,6 +1,6 @@
 import { Piscina } from 'piscina';
 
-/** From sources the workers need the loader that runs them; the built program does not. */
+/** From sources the workers need the loader that runs them; the built program, whose parts lie beside this folder, does not. */
 const FROM_SOURCE = import.meta.url.endsWith('.ts');
 
 export interface PoolOptions<R> {
@@ -17,7 +17,7 @@ export async function runJobs<J, R>(worker: string, jobs: readonly J[], options:
   options.signal?.addEventListener('abort', halt, { once: true });
   if (options.signal?.aborted === true) halt();
   const pool = new Piscina({
-    filename: new URL(`./${worker}${FROM_SOURCE ? '.ts' : '.js'}`, import.meta.url).href,
+    filename: new URL(FROM_SOURCE ? `./${worker}.ts` : `../solver-pool/${worker}.js`, import.meta.url).href,
     minThreads: options.workers,
     maxThreads: options.workers,
     ...(FROM_SOURCE ? { execArgv: ['--import', 'tsx'] } : {}),

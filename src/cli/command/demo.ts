@@ -1,6 +1,5 @@
 import { mkdir, readdir, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { assessCase } from '../../app/assess-case.ts';
 import { reportExtras } from '../../app/report-extras.ts';
 import { isRefusal } from '../../core/quantity/refusal.ts';
@@ -10,10 +9,9 @@ import { explainCheck } from '../../present/text/explain.ts';
 import { summaryText } from '../../present/text/summary.ts';
 import { caseFolder } from '../../store/folder/case-folder.ts';
 import { columns, print, Refused, wantsColour } from '../output.ts';
+import { EXAMPLES } from '../places.ts';
 import { importCase } from './import.ts';
 import { serve } from './serve.ts';
-
-const EXAMPLES = fileURLToPath(new URL('../../../examples', import.meta.url));
 
 /** Judges the invented demo cases, explains one deciding number of each, and writes their reports. */
 export async function demo(options: { out: string; once?: boolean; port?: string }): Promise<void> {

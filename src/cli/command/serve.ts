@@ -1,12 +1,11 @@
-import { fileURLToPath } from 'node:url';
 import { renderUnicodeCompact } from 'uqr';
 import { isRefusal, refuse } from '../../core/quantity/refusal.ts';
 import { startDrawingPool } from '../../drawing-pool/start-drawing-pool.ts';
 import { LOOPBACK, runServer, USUAL_PORT } from '../../server/run-server.ts';
 import { openCasebook } from '../../store/sqlite/open-casebook.ts';
 import { print, Refused } from '../output.ts';
+import { PAGES } from '../places.ts';
 
-export const PAGES = fileURLToPath(new URL('../../../dist/web', import.meta.url));
 const HIGHEST_PORT = 65_535;
 
 /** Opens a casebook, made where there is none, and serves its workspace until it is told to stop. */

@@ -99,11 +99,12 @@ function branchThatFits(branches: Issue[][], here: unknown): Issue[] | null {
 function knownKeys(issue: Issue, here: unknown): string[] {
   const siblings = typeof here === 'object' && here !== null ? Object.keys(here) : [];
   const taken = issue.code === 'unrecognized_keys' ? new Set(issue.keys) : new Set<string>();
-  return [...KEYS].filter((key) => !taken.has(key) && !siblings.includes(key));
+  keys ??= collectKeys(caseDocument, new Set(), new Set());
+  return [...keys].filter((key) => !taken.has(key) && !siblings.includes(key));
 }
 
 /** Every key that occurs in the case schema, for suggestions only. */
-const KEYS: ReadonlySet<string> = collectKeys(caseDocument, new Set(), new Set());
+let keys: ReadonlySet<string> | undefined;
 
 function collectKeys(schema: z.core.$ZodType, into: Set<string>, seen: Set<unknown>): Set<string> {
   if (seen.has(schema)) return into;

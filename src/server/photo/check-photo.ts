@@ -1,4 +1,3 @@
-import sharp from 'sharp';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 
 export const MOST_PIXELS = 64_000_000; // 64 megapixels
@@ -7,6 +6,7 @@ export const MOST_PHOTO_BYTES = 64 * 1024 ** 2;
 
 /** Null when the bytes are a picture that can be opened whole; else why not. */
 export async function checkPhoto(bytes: Uint8Array): Promise<Refusal | null> {
+  const { default: sharp } = await import('sharp'); // read in with the first picture, not with the server
   try {
     const { width, height } = await sharp(bytes, { limitInputPixels: false }).metadata();
     if (width * height > MOST_PIXELS)

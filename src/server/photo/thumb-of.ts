@@ -1,4 +1,3 @@
-import sharp from 'sharp';
 import { type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import { MOST_PIXELS } from './check-photo.ts';
 
@@ -8,6 +7,7 @@ const WIDTH = 320;
 
 /** A small picture, upright as the camera was held, with nothing but its pixels. */
 export async function thumbOf(bytes: Uint8Array): Promise<Uint8Array | Refusal> {
+  const { default: sharp } = await import('sharp'); // read in with the first picture, not with the server
   try {
     return new Uint8Array(
       await sharp(bytes, { limitInputPixels: MOST_PIXELS }).rotate().resize({ width: WIDTH, withoutEnlargement: true }).webp().toBuffer(),

@@ -1,5 +1,4 @@
-import exifr from 'exifr';
-import sharp, { type Sharp } from 'sharp';
+import type { Sharp } from 'sharp';
 import { CasebookRefused } from '../../app/casebook/casebook-refused.ts';
 import { refuse } from '../../core/quantity/refusal.ts';
 import { MOST_PIXELS } from './check-photo.ts';
@@ -35,6 +34,7 @@ export async function withoutPlace(bytes: Uint8Array, media: string): Promise<Ui
   if (write === undefined || hasMore === undefined)
     throw new CasebookRefused(refuse('photo-not-cleaned', media, 'a JPEG, PNG, WebP, AVIF or TIFF, out of which its place can be taken'));
   if (!hasMore(bytes) && !(await saysMore(bytes))) return bytes;
+  const { default: sharp } = await import('sharp');
   const picture = sharp(bytes, { limitInputPixels: MOST_PIXELS });
   const { space } = await picture.metadata();
   // numbers of 16 bits are readings, as a thermal camera stores them: they leave as they are, and unpacked, since that is how they are read
@@ -46,8 +46,10 @@ export async function withoutPlace(bytes: Uint8Array, media: string): Promise<Ui
 }
 
 async function saysMore(bytes: Uint8Array): Promise<boolean> {
+  const { default: sharp } = await import('sharp'); // both are read in with the first picture, not with the server
   const { exif, xmp, iptc, comments } = await sharp(bytes, { limitInputPixels: MOST_PIXELS }).metadata();
   if (exif === undefined && xmp === undefined && iptc === undefined) return (comments?.length ?? 0) > 0;
+  const { default: exifr } = await import('exifr');
   const told = (await exifr.parse(Buffer.from(bytes), true).catch(() => ({ unread: true }))) as object | undefined;
   return told === undefined || Object.keys(told).length > 0;
 }
