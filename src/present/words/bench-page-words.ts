@@ -39,6 +39,8 @@ export const BENCH_PAGE = {
     `${toUpperCase}${value} turns what is left into “cannot now”. ${lost}`,
   startTheTimerAgain: 'start the timer again',
   sinceTheLast: 'since the last',
+  settled: 'settled',
+  tape: 'tape',
   settleOf: (target: Shown): string => `settle, of ${target}`,
   unitChange: (unit: Shown): string => `unit ${unit}, change`,
   theDay: 'The day',

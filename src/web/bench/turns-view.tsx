@@ -157,7 +157,7 @@ function Layer({ item, now, onSet }: { item: Tree; now: boolean; onSet: (member:
           onChange={(event) => onSet('name', event.target.value)}
         />
       ) : (
-        <b>{isWinding ? String(item['name']) : 'tape'}</b>
+        <b>{isWinding ? String(item['name']) : BENCH_PAGE.tape}</b>
       )}
       <span>{isWinding ? BENCH_PAGE.turns(count ?? '?') : BENCH_PAGE.layers(count ?? '?')}</span>
       {now ? (
