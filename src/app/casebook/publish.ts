@@ -8,6 +8,7 @@ import { type MovedView, type Published, type Publishing, toMovedView, toPublish
 import { reportExtras } from '../report-extras.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
+import { noSuchCase } from './no-such-case.ts';
 import { stateAt } from './state-at.ts';
 
 /** Keeps the case as it is judged now, as the bytes that this tool makes of this revision. The same bytes again stay the version they were. */
@@ -52,10 +53,8 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   const assessment = readAssessment(kept.bytes);
   if (isRefusal(assessment)) return assessment;
   const then = await stateAt(store, id, kept.revision);
-  const one = then === null ? [refuse('no-such-case', id, 'a case of this casebook')] : parseCase(then.state.case);
-  return Array.isArray(one)
-    ? (one[0] ?? refuse('no-such-case', id, 'a case of this casebook'))
-    : renderReport(assessment, await reportExtras(one, assessment));
+  const one = then === null ? [noSuchCase(id)] : parseCase(then.state.case);
+  return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : renderReport(assessment, await reportExtras(one, assessment));
 }
 
 /** What the case says now otherwise than in a published Assessment. */
