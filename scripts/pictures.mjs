@@ -47,7 +47,7 @@ await page.close();
 const PAGES = [
   '',
   'bench/fell-12',
-  ...['sample', 'label', 'touch', 'load', 'heat', 'board', 'transformer', 'circuit', 'files', 'judgement'].map(
+  ...['sample', 'label', 'touch', 'load', 'heat', 'board', 'transformer', 'circuit', 'files', 'judgement', 'publish'].map(
     (chapter) => `case/fell-12/${chapter}`,
   ),
 ];

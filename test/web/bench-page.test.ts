@@ -43,6 +43,36 @@ describe('a case at the bench', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('names a thing where it is asked for, and says why there is no number, without leaving the reading', async () => {
+    const { page, complaints } = await workspace.page({ width: 1440, height: 900 });
+    const state = (): Promise<{ ports: { id: string; name: string }[]; exhibits: { kind: string; port?: string; value?: unknown }[] }> =>
+      page.evaluate(async () => ((await (await fetch('/api/cases/moss-trio')).json()) as { state: { case: never } }).state.case);
+    const faults = async (): Promise<string[]> =>
+      (await new AxeBuilder({ page }).withTags(TAGS).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+    await page.goto(`${workspace.link}bench/moss-trio`);
+    await page.getByText('Starts, brown-out, transients').click();
+    await page.getByRole('button', { name: 'ripple, peak to peak' }).click();
+    await page.getByRole('button', { name: '+ another output' }).click();
+    await page.keyboard.type('hidden pad');
+    expect(await faults()).toEqual([]);
+    await page.getByRole('button', { name: 'bare', exact: true }).click();
+    for (const choice of ['20 MHz', '0.1 µF and 10 µF at the probe', 'nothing connected', '230 V'])
+      await page.getByRole('button', { name: choice, exact: true }).click();
+    await page.keyboard.type('?');
+    await page.getByRole('heading', { name: 'No ripple, peak to peak: why?' }).waitFor();
+    await page.keyboard.type('the probe rang');
+    expect(await faults()).toEqual([]);
+    await page.keyboard.press('Enter');
+    await expect
+      .poll(async () => (await state()).exhibits.filter(({ kind }) => kind === 'ripple').at(-1))
+      .toMatchObject({ port: 'hidden-pad', value: { state: 'unknown', because: 'the probe rang' } });
+    expect((await state()).ports.at(-1)).toMatchObject({ id: 'hidden-pad', name: 'hidden pad', kind: 'bare' });
+    await page.keyboard.type('84');
+    await page.keyboard.press('Enter');
+    await expect.poll(async () => (await state()).exhibits.filter(({ kind }) => kind === 'ripple').at(-1)?.value).toBe('84 mV');
+    expect(complaints).toEqual([]);
+  });
+
   for (const { width, height, dark } of [
     { width: 1440, height: 900, dark: false },
     { width: 390, height: 844, dark: true },

@@ -28,7 +28,9 @@ import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, CaseHead, NewRevision, Revision } from './casebook-store.ts';
 import type { Change } from './change.ts';
 import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
+import { freeCaseId } from './free-case-id.ts';
 import { addRevision, type History, NO_HISTORY } from './history.ts';
+import { noSuchCase } from './no-such-case.ts';
 import { padChanges, withoutPad } from './pad-edit.ts';
 import { ResultsShelf } from './results-shelf.ts';
 import { TableShelf } from './table-shelf.ts';
@@ -255,7 +257,7 @@ export function createDesk(
     async create({ name, copyOf, by }) {
       const copied = copyOf === undefined ? null : await inTurn(copyOf, () => load(copyOf));
       if (copied !== null && isRefusal(copied)) return copied;
-      const id = await freeId(store, slugOf(name));
+      const id = await freeCaseId(store, slugOf(name));
       const blank = newCase(id) as unknown as CaseState['case'];
       const own = { ...blank, product: { id: slugOf(name), name } };
       const document = copied === null ? own : { ...copied.state.case, id, product: { ...(copied.state.case['product'] as object), name } };
@@ -420,17 +422,4 @@ export function createDesk(
 
 function names({ done, undone }: History): { undo: StepName | null; redo: StepName | null } {
   return { undo: done.at(-1)?.name ?? null, redo: undone.at(-1)?.name ?? null };
-}
-
-function noSuchCase(id: string): Refusal {
-  return refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' });
-}
-
-/** The slug itself, or with the first number that is free. */
-async function freeId(store: CasebookStore, slug: string): Promise<string> {
-  if ((await store.cases.head(slug)) === null) return slug;
-  for (let number = 2; ; number += 1) {
-    const id = `${slug}-${number}`;
-    if ((await store.cases.head(id)) === null) return id;
-  }
 }

@@ -10,6 +10,7 @@ import { reportExtras } from '../report-extras.ts';
 import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, KeptAssessment } from './casebook-store.ts';
 import type { Desk } from './desk.ts';
+import { noSuchCase } from './no-such-case.ts';
 import { stateAt } from './state-at.ts';
 
 /** Keeps the case as it is judged now, as the bytes that this tool makes of this revision. The same bytes again stay the version they were. */
@@ -54,8 +55,8 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   const assessment = readAssessment(kept.bytes);
   if (isRefusal(assessment)) return assessment;
   const then = await stateAt(store, id, kept.revision);
-  const one = then === null ? [noCase(id)] : parseCase(then.state.case);
-  if (then === null || Array.isArray(one)) return Array.isArray(one) ? (one[0] ?? noCase(id)) : noCase(id);
+  const one = then === null ? [noSuchCase(id)] : parseCase(then.state.case);
+  if (then === null || Array.isArray(one)) return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : noSuchCase(id);
   const open = await openCase(casebookCaseSource(then.state, store.files));
   return renderReport(assessment, await reportExtras(one, assessment, Array.isArray(open) ? {} : { kept: open }));
 }

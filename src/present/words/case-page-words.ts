@@ -14,6 +14,7 @@ export const CASE_PAGE = {
   dragPartOrGiveIt: 'Drag a part, or give it the focus and use the arrow keys. The others make way; the wires follow.',
   linesOfTheCircuit: 'Lines of the circuit',
   circuitLines: 'Circuit lines',
+  drawing: 'drawing …',
   oneLinePartReferenceValue: 'One line a part: reference, value, colon, its nets in order (diodes and Zeners anode first).',
   wasNotRead: 'was not read,',
   crossesBarrierTransformerHasOne:
@@ -155,4 +156,10 @@ export const CASE_PAGE = {
   figureLarger: (label: Shown): string => `${label}: larger`,
   figureSmaller: (label: Shown): string => `${label}: smaller`,
   all: 'all',
+  nothingYetBring: (bring: Shown): string => `Nothing yet. Bring ${bring}.`,
+  checksThatWaitForThis: 'Checks that wait for this evidence',
+  whereOneComesFrom: (label: Shown): string => `where ${label} comes from`,
+  workedNumbers: 'worked numbers',
+  fewer: 'fewer',
+  moreNumbers: (value: Shown): string => `${value} more`,
 } as const;

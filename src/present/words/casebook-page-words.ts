@@ -3,6 +3,8 @@ type Shown = string | number | undefined;
 /** Words on the page of all cases. */
 export const CASEBOOK_PAGE = {
   howToBegin: 'How to begin',
+  more: 'more',
+  none: 'none',
   nothingWasAssessed: 'nothing was assessed',
   nameIsEnoughEverythingElse: 'A name is enough. Everything else can wait until the unit is in your hand.',
   caseThatSomebodyPackedDrop: 'A case that somebody packed: drop the file anywhere on this page, or',

@@ -2,8 +2,8 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { CasebookRefused } from '../../app/casebook/casebook-refused.ts';
 import type { CaseQuery } from '../../app/casebook/casebook-store.ts';
+import { noSuchCase } from '../../app/casebook/no-such-case.ts';
 import { unpack } from '../../app/casebook/unpack.ts';
-import { refuse } from '../../core/quantity/refusal.ts';
 import { toForm, toReadingForm } from '../../present/workspace/form.ts';
 import { answer, answerProblem, problemOf } from '../problem.ts';
 import { anything, caseHead, caseId, casePage } from '../schema.ts';
@@ -125,10 +125,6 @@ async function taken<T>(spooled: Spooled, work: (spooled: Spooled) => Promise<T>
   } finally {
     await spooled.remove();
   }
-}
-
-function noSuchCase(id: string) {
-  return refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' });
 }
 
 function toQuery(asked: z.infer<typeof query>): CaseQuery {

@@ -3,6 +3,7 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { z } from '@hono/zod-openapi';
 import { MOST_FILE_BYTES } from '../../app/case-source.ts';
 import type { FileStore } from '../../app/casebook/casebook-store.ts';
+import { noSuchCase } from '../../app/casebook/no-such-case.ts';
 import { readWhole } from '../../app/casebook/read-whole.ts';
 import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
 import { describe } from '../../importer/describe.ts';
@@ -47,8 +48,7 @@ export function fileRoutes(app: OpenAPIHono, { store, now }: Workspace): void {
     async (context) => {
       const { id } = validIn<{ id: string }>(context, 'param');
       const head = await store.cases.head(id);
-      if (head === null || head.removed !== null)
-        return answerProblem(problemOf(refuse('no-such-case', id, 'a case of this casebook', { place: '/cases' })));
+      if (head === null || head.removed !== null) return answerProblem(problemOf(noSuchCase(id)));
       const { name, settle } = validIn<z.infer<typeof named>>(context, 'query');
       const announced = Number(context.req.header('content-length') ?? '0');
       if (announced > MOST_FILE_BYTES) return answerProblem(problemOf(tooLarge(announced, MOST_FILE_BYTES)));

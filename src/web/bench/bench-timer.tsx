@@ -31,7 +31,7 @@ export function BenchTimer({ target }: { target: number | null }) {
       aria-label={BENCH_PAGE.startTheTimerAgain}
     >
       <b>{since === null ? '0:00' : countText(seconds)}</b>
-      <small>{target === null ? BENCH_PAGE.sinceTheLast : settled ? 'settled' : BENCH_PAGE.settleOf(countText(target))}</small>
+      <small>{target === null ? BENCH_PAGE.sinceTheLast : settled ? BENCH_PAGE.settled : BENCH_PAGE.settleOf(countText(target))}</small>
       {target !== null && <progress max={target} value={Math.min(seconds, target)} aria-hidden="true" />}
     </button>
   );

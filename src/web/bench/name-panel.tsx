@@ -26,13 +26,23 @@ export function NamePanel({ ask, names, onLeave }: { ask: Ask; names: NewNames; 
   return (
     <section className="ask" aria-labelledby="name-title">
       <h2 id="name-title">{BENCH_WORDS.newOne(one)}</h2>
-      <p className="plan">
+      <form
+        className="plan"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const [only, ...others] = names.as;
+          if (clean !== '' && only !== undefined && others.length === 0) add(only.item);
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') onLeave();
+        }}
+      >
         <label>
           <span>{names.list === 'parts' ? BENCH_WORDS.reference : BENCH_WORDS.name}</span>
           {/* biome-ignore lint/a11y/noAutofocus: the key that opened it asks for exactly this */}
           <input autoFocus value={name} autoComplete="off" spellCheck={false} onChange={(event) => setName(event.target.value)} />
         </label>
-      </p>
+      </form>
       <div className="keys">
         {names.as.map(({ key, item }) => (
           <button type="button" key={key} disabled={clean === ''} onClick={() => add(item)}>

@@ -61,6 +61,9 @@ export function StatePanel({
             event.preventDefault();
             keep();
           }}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') onLeave();
+          }}
         >
           <label>
             <span>{asked}</span>

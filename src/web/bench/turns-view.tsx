@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Change, Json } from '../../app/casebook/change.ts';
+import { BENCH_PAGE } from '../../present/words/bench-page-words.ts';
 import { BENCH_WORDS } from '../../present/words/bench-words.ts';
 import { choiceWords } from '../../present/words/page-words.ts';
 import { listOf } from '../part/new-exhibit.ts';
@@ -45,25 +46,25 @@ export function TurnsView() {
     <>
       <section className="bench-entry">
         <div className="bench-set">
-          <h2>{winding === null ? 'Next winding' : `${String(winding['name'])}, layer ${layers}`}</h2>
-          <span>from the outside</span>
+          <h2>{winding === null ? BENCH_PAGE.nextWinding : BENCH_PAGE.layer(String(winding['name']), layers)}</h2>
+          <span>{BENCH_PAGE.fromTheOutside}</span>
         </div>
-        <p className="bench-what">turns off</p>
+        <p className="bench-what">{BENCH_PAGE.turnsOff}</p>
         <p className="count" aria-live="off">
           {unknown ? '?' : (turns ?? 0)}
         </p>
         <p className="was">
           {lost === null ? (
             <>
-              <span>{unknown ? 'count lost: the next winding begins with the next tape' : BENCH_WORDS.lostCount}</span>
+              <span>{unknown ? BENCH_PAGE.countLostNextWindingBegins : BENCH_WORDS.lostCount}</span>
               {winding !== null && !unknown && (
                 <button type="button" className="plain" onClick={() => setLost('')}>
-                  Lost count
+                  {BENCH_PAGE.lostCount}
                 </button>
               )}
               {unknown && (
                 <button type="button" className="plain" onClick={() => write(beginWinding(store), newItemId('winding'))}>
-                  Next winding, without tape
+                  {BENCH_PAGE.nextWindingWithoutTape}
                 </button>
               )}
             </>
@@ -80,7 +81,7 @@ export function TurnsView() {
         </p>
       </section>
       <aside className="beside">
-        <ol className="wound" aria-label="what came off, outside in">
+        <ol className="wound" aria-label={BENCH_PAGE.whatCameOffOutsideIn}>
           {wound.items.map((item) => (
             <Layer
               key={String(item['id'])}
@@ -92,31 +93,31 @@ export function TurnsView() {
         </ol>
         <p className="say">{mayStop(view) ? <b>{BENCH_WORDS.mayStop}</b> : BENCH_WORDS.notYet}</p>
       </aside>
-      <nav className="acts turns" aria-label="keys of the bench">
+      <nav className="acts turns" aria-label={BENCH_PAGE.keysOfTheBench}>
         <button type="button" className="halt" onClick={off}>
-          Load off
+          {BENCH_PAGE.loadOff}
         </button>
         <button type="button" disabled={turns === null || turns === 0} onClick={() => turn(-1)}>
-          One back<small className="only-desk">Backspace</small>
+          {BENCH_PAGE.oneBack}
+          <small className="only-desk">{BENCH_PAGE.backspace}</small>
         </button>
         <button type="button" disabled={winding === null} onClick={layer}>
-          New layer<small className="only-desk">L</small>
+          {BENCH_PAGE.newLayer}
+          <small className="only-desk">L</small>
         </button>
         <span className="tape">
-          <b>Tape shows</b>
+          <b>{BENCH_PAGE.tapeShows}</b>
           <span>
             {TAPES.map((count) => (
-              <button type="button" key={count} onClick={() => tape(count)} aria-label={`tape shows, ${count} layers`}>
+              <button type="button" key={count} onClick={() => tape(count)} aria-label={BENCH_PAGE.tapeShowsLayers(count)}>
                 {count}
               </button>
             ))}
           </span>
         </span>
         <button type="button" className="keep" disabled={unknown} onClick={() => turn(1)}>
-          One turn
-          <small>
-            space: {turns ?? 0} to {(turns ?? 0) + 1}
-          </small>
+          {BENCH_PAGE.oneTurn}
+          <small>{BENCH_PAGE.fromTo(turns ?? 0, (turns ?? 0) + 1)}</small>
         </button>
       </nav>
     </>
@@ -127,12 +128,12 @@ function LostCount({ reason, onReason, onKeep }: { reason: string; onReason: (te
   return (
     <span className="plan">
       <label>
-        <span>unknown, because</span>
+        <span>{BENCH_PAGE.unknownBecause}</span>
         {/* biome-ignore lint/a11y/noAutofocus: the key that opened it asks for exactly this */}
         <input autoFocus value={reason} onChange={(event) => onReason(event.target.value)} />
       </label>
       <button type="button" className="plain" disabled={reason.trim() === ''} onClick={onKeep}>
-        Keep as unknown
+        {BENCH_PAGE.keepAsUnknown}
       </button>
     </span>
   );
@@ -150,20 +151,24 @@ function Layer({ item, now, onSet }: { item: Tree; now: boolean; onSet: (member:
   return (
     <li className={`${isWinding ? 'w' : 't'}${now ? ' now' : ''}`}>
       {now && isWinding ? (
-        <input aria-label="name of the winding" value={String(item['name'])} onChange={(event) => onSet('name', event.target.value)} />
+        <input
+          aria-label={BENCH_PAGE.nameOfTheWinding}
+          value={String(item['name'])}
+          onChange={(event) => onSet('name', event.target.value)}
+        />
       ) : (
-        <b>{isWinding ? String(item['name']) : 'tape'}</b>
+        <b>{isWinding ? String(item['name']) : BENCH_PAGE.tape}</b>
       )}
-      <span>{isWinding ? `${count ?? '?'} turns` : `${count ?? '?'} layers`}</span>
+      <span>{isWinding ? BENCH_PAGE.turns(count ?? '?') : BENCH_PAGE.layers(count ?? '?')}</span>
       {now ? (
         <>
           <select
-            aria-label={isWinding ? 'kind of wire' : 'how far it covers'}
+            aria-label={isWinding ? BENCH_PAGE.kindOfWire : BENCH_PAGE.howFarItCovers}
             value={value}
             onChange={(event) => onSet(member, event.target.value)}
           >
             <option value="" disabled>
-              {isWinding ? 'wire: not looked' : 'covers: not looked'}
+              {isWinding ? BENCH_PAGE.wireNotLooked : BENCH_PAGE.coversNotLooked}
             </option>
             {(isWinding ? WIRES : COVERS).map((one) => (
               <option key={one} value={one}>
@@ -195,12 +200,12 @@ function Pins({ pins, conductors, onSet }: { pins: readonly Json[]; conductors: 
       {['start', 'end'].map((which, index) => (
         <select
           key={which}
-          aria-label={`${which} of the winding`}
+          aria-label={BENCH_PAGE.ofTheWinding(which)}
           value={ends[index] ?? ''}
           onChange={(event) => set(index, event.target.value)}
         >
           <option value="" disabled>
-            {which}: not looked
+            {BENCH_PAGE.notLooked(which)}
           </option>
           {conductors.map((one) => (
             <option key={String(one['id'])} value={String(one['id'])}>

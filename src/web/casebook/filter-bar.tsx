@@ -81,7 +81,7 @@ export function FilterBar({ query, list, onQuery }: { query: ListQuery; list: Ca
         </select>
       </fieldset>
       <details className="set more" open={more > 0 ? true : undefined}>
-        <summary className="btn">{more > 0 ? CASEBOOK_PAGE.moreSet(more) : 'more'}</summary>
+        <summary className="btn">{more > 0 ? CASEBOOK_PAGE.moreSet(more) : CASEBOOK_PAGE.more}</summary>
         <fieldset className="set">
           <legend className="lab">{CASEBOOK_PAGE.failedIn}</legend>
           {Object.entries(HAZARD_WORDS).map(([hazard, title]) => (

@@ -77,7 +77,7 @@ export function UnitColumns(props: {
             <tr className="rest">
               <th scope="row">
                 <span>
-                  {group.unread} {group.rows.length > 0 ? 'more' : ''} {CASEBOOK_PAGE.notAssessed}
+                  {group.unread} {group.rows.length > 0 ? CASEBOOK_PAGE.more : ''} {CASEBOOK_PAGE.notAssessed}
                 </span>
               </th>
               {judged.map(({ product, sample, unread }, index) => {
@@ -86,7 +86,7 @@ export function UnitColumns(props: {
                   <td key={`${product} ${sample}`} className={index === at ? 'on' : ''}>
                     <div className="cell">
                       {open > 0 ? <RawHtml html={HATCHED} /> : <span className="noline" />}
-                      <span className="vl">{open > 0 ? open : 'none'}</span>
+                      <span className="vl">{open > 0 ? open : CASEBOOK_PAGE.none}</span>
                     </div>
                   </td>
                 );

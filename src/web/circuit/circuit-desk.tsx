@@ -61,7 +61,7 @@ export function CircuitDesk() {
     <div className="circuitdesk">
       {view.said !== '' && <p className="said">{view.said}</p>}
       {drawing === null ? (
-        <p className="small">{busy ? 'drawing …' : CASE_PAGE.noCircuitTracedYetDrawing}</p>
+        <p className="small">{busy ? CASE_PAGE.drawing : CASE_PAGE.noCircuitTracedYetDrawing}</p>
       ) : (
         <>
           <div className="drawn">

@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { draftWords } from '../../present/words/draft-words.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { newItemId } from '../state/place-parts.ts';
 import { remarksOn } from '../state/remarks-on.ts';
@@ -96,6 +97,6 @@ export function Entry(props: EntryProps) {
 
 function conflictWords({ mine, theirs }: { mine?: unknown; theirs?: unknown }): string {
   const show = (value: unknown): string =>
-    value === undefined ? 'nothing' : typeof value === 'string' ? `“${value}”` : JSON.stringify(value);
-  return `Another tab wrote ${show(theirs)} here meanwhile; yours was ${show(mine)} and is not kept.`;
+    value === undefined ? ENTRY_WORDS.nothing : typeof value === 'string' ? `“${value}”` : JSON.stringify(value);
+  return ENTRY_WORDS.anotherTabWroteHereMeanwhile(show(theirs), show(mine));
 }

@@ -1,5 +1,6 @@
 import { memo, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { choiceWords, EXAMPLES, memberWords } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { useOpenPage, useStanding } from '../state/use-case.ts';
@@ -126,7 +127,7 @@ function PairField({ place, label, shown, of }: { place: string; label: string; 
       <div className="entry">
         {shown && <span className="label">{label}</span>}
         <button type="button" className="quiet" onClick={start}>
-          enter {of.length === 2 ? 'both' : `all ${of.length}`}
+          {ENTRY_WORDS.enterAll(of.length)}
         </button>
       </div>
     );
@@ -139,7 +140,7 @@ function PairField({ place, label, shown, of }: { place: string; label: string; 
           key={index}
           node={node}
           place={`${place}/${index}`}
-          label={index === 0 ? label : 'and'}
+          label={index === 0 ? label : ENTRY_WORDS.and}
           shown={shown}
           required
         />

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { useStanding } from '../state/use-case.ts';
 
@@ -24,7 +25,7 @@ export function FlagField({ place, label, shown, blank }: { place: string; label
             onChange={() => set(option)}
             onClick={() => value === option && set(option)}
           />
-          {option ? 'yes' : 'no'}
+          {option ? ENTRY_WORDS.yes : ENTRY_WORDS.no}
         </label>
       ))}
     </fieldset>

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { ENTRY_WORDS } from '../../present/words/entry-words.ts';
 import { LIST_WORDS } from '../../present/words/page-words.ts';
 import { HangingOn } from '../part/hanging-on.tsx';
 import { idFromName, newItemId } from '../state/place-parts.ts';
@@ -52,8 +53,8 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
           id={id}
           // biome-ignore lint/a11y/noAutofocus: the person asked for this entry with the choice just made
           autoFocus
-          aria-label={`name of the new ${LIST_WORDS[list]?.one ?? 'item'}`}
-          placeholder={`name of the new ${LIST_WORDS[list]?.one ?? 'item'}`}
+          aria-label={ENTRY_WORDS.nameOfTheNew(LIST_WORDS[list]?.one ?? ENTRY_WORDS.item)}
+          placeholder={ENTRY_WORDS.nameOfTheNew(LIST_WORDS[list]?.one ?? ENTRY_WORDS.item)}
           onBlur={(event) => create(event.target.value)}
           onKeyDown={(event) => {
             if (event.key === 'Enter') event.currentTarget.blur();
@@ -68,14 +69,16 @@ export function ReferenceField(props: { place: string; label: string; shown: boo
           value={typeof value === 'string' ? value : ''}
           onChange={(event) => choose(event.target.value)}
         >
-          {(!required || blank !== undefined || typeof value !== 'string' || value === '') && <option value="">not said</option>}
+          {(!required || blank !== undefined || typeof value !== 'string' || value === '') && (
+            <option value="">{ENTRY_WORDS.notSaid}</option>
+          )}
           {items.map((item) => (
             <option key={item.id} value={item.id}>
               {item.name}
             </option>
           ))}
           {typeof value === 'string' && value !== '' && !items.some((item) => item.id === value) && <option value={value}>{value}</option>}
-          {list in BLANKS && <option value={NEW}>new {LIST_WORDS[list]?.one ?? 'item'} …</option>}
+          {list in BLANKS && <option value={NEW}>{ENTRY_WORDS.newOne(LIST_WORDS[list]?.one)}</option>}
         </select>
       )}
     </div>

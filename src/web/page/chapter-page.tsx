@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import type { ChapterView } from '../../present/workspace/chapter-view.ts';
 import { CircuitDesk } from '../circuit/circuit-desk.tsx';
 import { BarrierLines } from '../part/barrier-lines.tsx';
@@ -33,7 +34,7 @@ export function ChapterPage({
     <article className="chapter" aria-labelledby="chapter-title">
       <header>
         <h2 id="chapter-title">{chapter.title}</h2>
-        <span className="small">{empty ? `Nothing yet. Bring ${bring}.` : bring}</span>
+        <span className="small">{empty ? CASE_PAGE.nothingYetBring(bring) : bring}</span>
       </header>
       {chapter.id !== 'transformer' && <Works chapter={chapter} open={origin} onOpen={setOrigin} />}
       {chapter.id !== 'transformer' && panel}
@@ -61,7 +62,7 @@ function Unfed({ findings }: { findings: readonly string[] }) {
   const view = useChosen((snapshot) => snapshot.view);
   const rows = view.rows.filter(({ id, outcome }) => findings.includes(id) && outcome === 'notAssessed');
   return (
-    <ul className="unfed" aria-label="Checks that wait for this evidence">
+    <ul className="unfed" aria-label={CASE_PAGE.checksThatWaitForThis}>
       {rows.map((row) => (
         <li key={row.id}>
           <RawHtml html={row.lineSvg} /> {row.title}
@@ -85,7 +86,7 @@ function Works({ chapter, open, onOpen }: { chapter: ChapterView; open: string |
             <button
               type="button"
               className={`from${open === step ? ' open' : ''}`}
-              aria-label={`where ${label} comes from`}
+              aria-label={CASE_PAGE.whereOneComesFrom(label)}
               onClick={() => onOpen(open === step ? null : step)}
             >
               <RawHtml html={valueHtml} />
@@ -95,10 +96,10 @@ function Works({ chapter, open, onOpen }: { chapter: ChapterView; open: string |
       ))}
       {chapter.works.length > FEW && (
         <div>
-          <dt>worked numbers</dt>
+          <dt>{CASE_PAGE.workedNumbers}</dt>
           <dd>
             <button type="button" className="quiet" onClick={() => setAll(!all)}>
-              {all ? 'fewer' : `${chapter.works.length - FEW} more`}
+              {all ? CASE_PAGE.fewer : CASE_PAGE.moreNumbers(chapter.works.length - FEW)}
             </button>
           </dd>
         </div>

@@ -1,4 +1,4 @@
-import { memo, useState } from 'react';
+import { memo, useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
 import { choiceWords, EXHIBIT_WORDS, LIST_WORDS } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
@@ -115,10 +115,21 @@ function focusRecord(id: string): void {
   requestAnimationFrame(() => document.querySelector<HTMLElement>(`#record-${CSS.escape(id)} :is(input, select)`)?.focus());
 }
 
+/** Ready for typing in what was just added: its first entry that can be seen. */
+function focusFirst(section: { readonly current: HTMLElement | null }): void {
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      const entries = [...(section.current?.querySelectorAll<HTMLElement>('input, select') ?? [])];
+      entries.find((entry) => entry.offsetParent !== null)?.focus();
+    }),
+  );
+}
+
 function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlySet<string> }) {
   const { store, form } = useOpenPage();
   const { screen } = useSnapshot();
   const [chosen, setChosen] = useState<string | null>(screen[`open-${kind}`] ?? null);
+  const section = useRef<HTMLElement>(null);
   const items = listOf(store, 'exhibits').filter((item) => item['kind'] === kind);
   const words = EXHIBIT_WORDS[kind] ?? { one: kind, many: kind };
   const names = tabNames(items, store);
@@ -131,7 +142,7 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
   const id = String(current?.['id'] ?? '');
   const place = `/case/exhibits/${id}`;
   return (
-    <section className="each" aria-label={words.many}>
+    <section className="each" aria-label={words.many} ref={section}>
       <h3>{words.many}</h3>
       <div className="tabs">
         {items.map((item, at) => (
@@ -139,7 +150,14 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
             {names[at]}
           </button>
         ))}
-        <button type="button" className="add" onClick={() => choose(addExhibit(store, kind))}>
+        <button
+          type="button"
+          className="add"
+          onClick={() => {
+            choose(addExhibit(store, kind));
+            focusFirst(section);
+          }}
+        >
           + {words.one}
         </button>
       </div>
