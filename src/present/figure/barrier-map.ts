@@ -40,7 +40,7 @@ interface Placed {
 /** The weakest ways from the mains to a hand: conductors as boxes, ways as lines by what they insulate, the weakest lit. */
 export function drawBarrierMap({ barrier, findings }: Pick<Assessment, 'barrier' | 'findings'>, { width }: MapSize): Markup {
   if (barrier === undefined || barrier.weakest.length === 0) return NOTHING;
-  const lit = (barrier.atBest !== null && barrier.atBest.strength < DOUBLE ? barrier.atBest : barrier.weakest[0])!;
+  const lit = findLitPath(barrier)!;
   const paths = [lit, ...barrier.weakest.filter((path) => path.ways.join() !== lit.ways.join())].slice(0, MOST_PATHS);
   const across = [...new Set(paths.flatMap((path) => path.ways))].map((id) => barrier.ways.find((way) => way.id === id)!);
   const ways = [...across, ...weakestToEarth(barrier)];
@@ -64,6 +64,11 @@ export function drawBarrierMap({ barrier, findings }: Pick<Assessment, 'barrier'
   );
   const spoken = `Weakest ways from the mains to a hand: ${paths.map((path) => `${path.nodes.map((id) => nameOf(barrier, id)).join(' to ')}, ${strengthText(path.strength, path.strength)}`).join('; ')}`;
   return html`<svg class="ml fig across" width="${width}" height="${c(list.bottom)}" viewBox="0 0 ${width} ${c(list.bottom)}" role="img" aria-label="${spoken}">${joined(heads)}${joined(wall)}${edges}${joined(placed.map(drawNode))}${list.markup}</svg>`;
+}
+
+/** The path that decides: weakest even if everything open turns out well, where that would not do; else the weakest by what is surely there. */
+export function findLitPath({ atBest, weakest }: BarrierMap): BarrierMap['weakest'][number] | undefined {
+  return atBest !== null && atBest.strength < DOUBLE ? atBest : weakest[0];
 }
 
 const MOST_TO_EARTH = 4;
