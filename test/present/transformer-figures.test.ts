@@ -6,6 +6,7 @@ import { drawWindingWindow, WINDING_NARROW, WINDING_WIDE } from '../../src/prese
 import { strengthText } from '../../src/present/words/transformer-words.ts';
 import { caseOf, HAND_SOLVED, mm, stackOf, tape, winding } from '../truth/barrier/hand-solved.ts';
 import { judge } from '../truth/build-case.ts';
+import { gap } from '../truth/evidence-pieces.ts';
 
 const FINE = { wire: mm(0.2), overall: mm(0.23) } as const;
 const judged = (stack: ReturnType<typeof stackOf>): Assessment => judge(caseOf({ title: '', outcome: 'pass', stack }));
@@ -119,6 +120,22 @@ describe('the barrier map', () => {
     const xs = [...map(row('the core is a conductor'), MAP_NARROW).matchAll(/ (?:x|cx)="([\d.-]+)"/g)].map(([, x]) => Number(x));
     expect(Math.max(...xs)).toBeLessThanOrEqual(MAP_NARROW.width);
     expect(Math.min(...xs)).toBeGreaterThanOrEqual(0);
+  });
+
+  it('shows what stands between the mains and earth, with the sign of earth, and takes it for no path', () => {
+    const sound = { title: '', outcome: 'pass' } as const;
+    const earthed = judge({
+      ...caseOf(sound),
+      exhibits: [...(caseOf(sound).exhibits ?? []), gap(mm(1.2), { id: 'gap-earth', from: 'line', to: 'earth' })],
+    });
+    const plain = judge(caseOf(sound));
+    expect(earthed.barrier?.weakest).toEqual(plain.barrier?.weakest);
+    expect(earthed.barrier?.earth?.ways.map(({ id }) => id)).toEqual(['surface:line~earth']);
+    expect(plain.barrier?.earth).toBeUndefined();
+    const markup = map(earthed);
+    expect(markup).toContain('class="node earth"');
+    expect(markup).toContain('line to earth, over the surface: less than basic');
+    expect(map(plain)).not.toContain('earth');
   });
 
   it('is not drawn where nobody recorded a way', () => expect(map(judge())).toBe(''));

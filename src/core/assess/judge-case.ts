@@ -141,8 +141,8 @@ function judgeCheck(facts: Facts, check: AnyCheck, { id, worst }: BenchCheck): J
   };
 }
 
-function barrierOf({ barrier }: Facts): Assessment['barrier'] {
-  return toBarrier(barrier);
+function barrierOf({ barrier, bench }: Facts): Assessment['barrier'] {
+  return toBarrier(barrier, bench);
 }
 
 /** What was promised against what was held. */

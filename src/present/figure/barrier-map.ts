@@ -13,7 +13,7 @@ export const MAP_WIDE: MapSize = { width: 656 };
 export const MAP_NARROW: MapSize = { width: 340 };
 
 type Way = BarrierMap['ways'][number];
-type Node = BarrierMap['nodes'][number];
+type Node = BarrierMap['nodes'][number] | NonNullable<BarrierMap['earth']>['nodes'][number];
 
 const NARROW = 560;
 const MOST_PATHS = 6; // a map with every way of a good unit is a thicket; the weakest are what decides
@@ -40,12 +40,14 @@ interface Placed {
 /** The weakest ways from the mains to a hand: conductors as boxes, ways as lines by what they insulate, the weakest lit. */
 export function drawBarrierMap({ barrier, findings }: Pick<Assessment, 'barrier' | 'findings'>, { width }: MapSize): Markup {
   if (barrier === undefined || barrier.weakest.length === 0) return NOTHING;
-  const lit = (barrier.atBest !== null && barrier.atBest.strength < DOUBLE ? barrier.atBest : barrier.weakest[0])!;
+  const lit = findLitPath(barrier)!;
   const paths = [lit, ...barrier.weakest.filter((path) => path.ways.join() !== lit.ways.join())].slice(0, MOST_PATHS);
-  const ways = [...new Set(paths.flatMap((path) => path.ways))].map((id) => barrier.ways.find((way) => way.id === id)!);
+  const across = [...new Set(paths.flatMap((path) => path.ways))].map((id) => barrier.ways.find((way) => way.id === id)!);
+  const ways = [...across, ...weakestToEarth(barrier)];
   const used = new Set(ways.flatMap(({ ends }) => ends));
+  const known = new Map([...(barrier.earth?.nodes ?? []), ...barrier.nodes].map((node) => [node.id, node]));
   const placed = placeNodes(
-    barrier.nodes.filter(({ id }) => used.has(id)),
+    [...known.values()].filter(({ id }) => used.has(id)),
     ways,
     width,
   );
@@ -64,6 +66,19 @@ export function drawBarrierMap({ barrier, findings }: Pick<Assessment, 'barrier'
   return html`<svg class="ml fig across" width="${width}" height="${c(list.bottom)}" viewBox="0 0 ${width} ${c(list.bottom)}" role="img" aria-label="${spoken}">${joined(heads)}${joined(wall)}${edges}${joined(placed.map(drawNode))}${list.markup}</svg>`;
 }
 
+/** The path that decides: weakest even if everything open turns out well, where that would not do; else the weakest by what is surely there. */
+export function findLitPath({ atBest, weakest }: BarrierMap): BarrierMap['weakest'][number] | undefined {
+  return atBest !== null && atBest.strength < DOUBLE ? atBest : weakest[0];
+}
+
+const MOST_TO_EARTH = 4;
+
+/** What stands least between earth and either side; shown below the paths. */
+function weakestToEarth({ earth }: BarrierMap): readonly Way[] {
+  const ways = earth?.ways ?? [];
+  return ways.toSorted((a, b) => a.low - b.low || a.high - b.high).slice(0, MOST_TO_EARTH);
+}
+
 function nameOf(map: BarrierMap, id: string): string {
   return map.nodes.find((node) => node.id === id)?.name ?? id;
 }
@@ -73,8 +88,10 @@ function placeNodes(nodes: readonly Node[], ways: readonly Way[], width: number)
   const order = new Map<string, number>();
   for (const [index, { ends }] of ways.entries()) for (const end of ends) if (!order.has(end)) order.set(end, index);
   const most = width < NARROW ? width * 0.32 : width * 0.27;
-  const column = (stands: Node['stands']): Node[] =>
-    nodes.filter((node) => node.stands === stands).sort((a, b) => order.get(a.id)! - order.get(b.id)!);
+  const column = (stands: 'mains' | 'between' | 'hand'): Node[] =>
+    nodes
+      .filter((node) => node.stands === stands || (stands === 'between' && node.stands === 'earth'))
+      .sort((a, b) => order.get(a.id)! - order.get(b.id)!);
   const rows = Math.max(...(['mains', 'hand'] as const).map((stands) => column(stands).length));
   return (['mains', 'between', 'hand'] as const).flatMap((stands) => {
     const own = column(stands);
@@ -90,7 +107,13 @@ function placeNodes(nodes: readonly Node[], ways: readonly Way[], width: number)
 
 function drawNode({ node, x, y, half }: Placed): Markup {
   const name = cutText(node.name, (2 * half - 8) * BOLD);
-  return html`<rect class="node ${node.stands}" x="${c(x - half)}" y="${c(TOP + y)}" width="${c(2 * half)}" height="${NODE_HEIGHT}"/><text class="says" x="${c(x)}" y="${c(TOP + y + 16)}" text-anchor="middle">${name}</text>`;
+  const sign = node.stands === 'earth' ? drawEarthSign(x, TOP + y + NODE_HEIGHT) : NOTHING;
+  return html`${sign}<rect class="node ${node.stands}" x="${c(x - half)}" y="${c(TOP + y)}" width="${c(2 * half)}" height="${NODE_HEIGHT}"/><text class="says" x="${c(x)}" y="${c(TOP + y + 16)}" text-anchor="middle">${name}</text>`;
+}
+
+/** Three strokes under a box: earth. */
+function drawEarthSign(x: number, y: number): Markup {
+  return html`<path class="node earth" d="M${c(x)} ${c(y)}v4M${c(x - 7)} ${c(y + 4)}h14M${c(x - 4.5)} ${c(y + 7)}h9M${c(x - 2)} ${c(y + 10)}h4"/>`;
 }
 
 /** Each way as a line with its number; ways between the same two conductors fan out. */

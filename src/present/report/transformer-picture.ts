@@ -15,6 +15,9 @@ const WINDING_KEY =
 const MAP_KEY =
   'Dotted: nothing; dashed: less than basic; one line: basic; two lines: double or reinforced; sparse: open. The double line down the page is the barrier.';
 
+const EARTH_KEY =
+  ' Ways to the box with the sign of earth are shown and do not count as paths: earth protects as long as it is connected, which a bench does not see.';
+
 /** Cross-sections of the transformers and the map of the barrier. */
 export function transformerFigures(assessment: Assessment): readonly FigurePart[] {
   const windows = (assessment.transformers ?? []).map((sheet): FigurePart => {
@@ -33,7 +36,7 @@ export function barrierFigure(assessment: Assessment): FigurePart {
     wide: drawBarrierMap(assessment, MAP_WIDE),
     narrow: drawBarrierMap(assessment, MAP_NARROW),
     title: 'Barrier map',
-    caption: html`the weakest ways from the mains to a hand. ${MAP_KEY}${setWaist(assessment)}`,
+    caption: html`the weakest ways from the mains to a hand. ${MAP_KEY}${assessment.barrier?.earth === undefined ? '' : EARTH_KEY}${setWaist(assessment)}`,
   };
 }
 

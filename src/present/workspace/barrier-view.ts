@@ -1,5 +1,6 @@
 import type { Assessment } from '../../core/result/assessment.ts';
 import type { BarrierMap } from '../../core/result/barrier-map.ts';
+import { findLitPath } from '../figure/barrier-map.ts';
 import { sentenceFor } from '../words/fill-template.ts';
 import { NOTES } from '../words/notes.ts';
 import { strengthText, WAY_WORDS } from '../words/transformer-words.ts';
@@ -25,7 +26,7 @@ export function toBarrierView({ barrier }: Assessment): BarrierView | null {
   if (barrier === undefined) return null;
   const pieces = (ids: readonly string[]): BarrierPiece[] => ids.map((id) => toPiece(barrier, id));
   const names = (ids: readonly string[]): string => ids.map((id) => barrier.nodes.find((node) => node.id === id)?.name ?? id).join(' → ');
-  const [weakest] = barrier.weakest;
+  const weakest = findLitPath(barrier);
   const { fewest, waist } = barrier;
   return {
     lines: [
@@ -34,7 +35,7 @@ export function toBarrierView({ barrier }: Assessment): BarrierView | null {
         : [
             {
               title: 'Weakest path',
-              words: `${names(weakest.nodes)}: ${strengthText(weakest.strength, atBestOf(barrier, weakest.ways))}`,
+              words: `${names(weakest.nodes)}: ${strengthText(leastOf(barrier, weakest.ways), atBestOf(barrier, weakest.ways))}`,
               pieces: pieces(weakest.ways),
             },
           ]),
@@ -58,6 +59,11 @@ export function toBarrierView({ barrier }: Assessment): BarrierView | null {
 function failuresText(map: BarrierMap, { failures, ways }: NonNullable<BarrierMap['fewest']>, names: string): string {
   if (failures > 0) return `${failures === 1 ? 'one piece' : `${failures} pieces`} on ${names}`;
   return atBestOf(map, ways) > 0 ? `not known: what stands on ${names} is open` : `none is needed: ${names} conducts as it is`;
+}
+
+/** What is surely there on a path: its pieces in a row add up. */
+function leastOf({ ways }: BarrierMap, path: readonly string[]): number {
+  return path.reduce((sum, id) => sum + (ways.find((way) => way.id === id)?.low ?? 0), 0);
 }
 
 /** What a path comes to if everything open on it turns out well: its pieces in a row add up. */

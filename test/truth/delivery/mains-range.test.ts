@@ -45,6 +45,15 @@ describe('the claim at both ends of the mains', () => {
     expect(finding.margin).toBeCloseTo(1, 6);
   });
 
+  it('missed at both ends, it says why at either: 1.0 A at 207 V and 2.0 A at 253 V follow the rail', () => {
+    const finding = judged(case_([at('207 V', WEAK), at('253 V', STRAIGHT)], usbPort('3 A')));
+    expect(finding.outcome).toBe('fail');
+    expect(finding.notes.filter(({ key }) => key === 'causeShown').map(({ args }) => [args['mains'], args['cause']])).toEqual([
+      [207, 'bulkValley'],
+      [253, 'bulkValley'],
+    ]);
+  });
+
   it('1.8 A printed passes and 2.2 A printed fails, by the lowest mains', () => {
     const exhibits = [at('207 V', STRAIGHT), at('253 V', STRONG)];
     const inside = judged(case_(exhibits, usbPort('1.8 A')));

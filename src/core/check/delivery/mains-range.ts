@@ -42,9 +42,21 @@ export const mainsRange = defineCheck<LevelFacts>({
       return { judgement: undecided('notAssessed', 'notLooked', { notes: untried }) };
     const ratio = ratioOf(level, ends);
     const told: Note[] = ratio === null ? [] : [{ key: 'kneeRatio', args: { ratio: ratio.value } }];
-    return { ...worst, notes: [...(worst.notes ?? []), ...untried, ...told], beside: ratio === null ? [] : [ratio.step] };
+    const notes = [...(worst.notes ?? []), ...causesElsewhere(worst, answers), ...untried, ...told];
+    return { ...worst, notes, beside: ratio === null ? [] : [ratio.step] };
   },
 });
+
+/** Two causes can be true, one at either end: that of an end which is not the worst is said too. */
+function causesElsewhere(worst: Answer, answers: readonly Answer[]): Note[] {
+  const causes = (one: Answer): Note[] => (one.notes ?? []).filter(({ key }) => key.startsWith('cause'));
+  const told = new Set(causes(worst).map(({ args }) => args['mains']));
+  return answers.flatMap(causes).filter(({ args }) => {
+    const isNew = !told.has(args['mains']);
+    told.add(args['mains']);
+    return isNew;
+  });
+}
 
 function open(reason: 'limitUnknown', note: Note): Answer {
   return { judgement: undecided('notAssessed', reason, { notes: [note] }) };

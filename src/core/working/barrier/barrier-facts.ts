@@ -6,6 +6,7 @@ import type { PairFacts } from '../insulation/pair-facts.ts';
 import type { SettingFacts } from '../setting/setting-facts.ts';
 import type { StackFacts } from '../transformer/stack-facts.ts';
 import { handPair, limitsOf, strengthOfReading } from './distance-strength.ts';
+import { earthWays } from './earth-ways.ts';
 import { findFewestFailures, findPaths } from './find-paths.ts';
 import { findWaist, type Waist } from './find-waist.ts';
 import type { Graph, Node, Path } from './graph.ts';
@@ -23,6 +24,8 @@ export interface BarrierFacts {
   readonly atBest: Path | null;
   readonly fewest: Path | null;
   readonly waist: Waist | null;
+  /** Ways between earth and either side, which are no paths. */
+  readonly earth: readonly BarrierWay[];
   /** Keys of what nobody looked at, without which the map is not whole. */
   readonly missing: readonly string[];
   /** Keys of what somebody looked at and could not tell. */
@@ -59,6 +62,7 @@ export function barrierFacts(
     atBest: findPaths(graph('high'), 1)[0] ?? null,
     fewest: findFewestFailures(low),
     waist: findWaist(low),
+    earth: earthWays(bench, setting, pairs, bridging),
     ...gaps(bench, pairs, bridging, stacks, inside),
   };
 }
