@@ -36,7 +36,14 @@ export const windingTemperature = defineCheck<Winding>({
         const { setting } = facts;
         const scaled = scaledToHighestAmbient(reading, setting, `heat/${reading.place.id}/${index + 1}/at-highest-ambient`);
         if (scaled === null) return { judgement: judgeState(reading.opened, reading.field) };
-        const at = getCell(table, insulation.v, 'thermocouple', `heat/winding-limit/${insulation.v}`, 'T');
+        const how = reading.byResistance === true ? 'resistance' : 'thermocouple';
+        const at = getCell(
+          table,
+          insulation.v,
+          how,
+          `heat/winding-limit/${insulation.v}${how === 'resistance' ? '/by-resistance' : ''}`,
+          'T',
+        );
         const judgement = atMostRise(scaled, limitLine('windingClass', 'atMost', at), setting.decision, setting.highestAmbient.value);
         const notes = [{ key: 'scaledToHighestAmbient', args: {} }, ...(reading.atLeast ? [{ key: 'coverOpenAtLeast', args: {} }] : [])];
         return onlyWhenSettled(reading, { judgement, state: reading.state, notes });

@@ -12,7 +12,8 @@ export const spots = z.strictObject({
       id,
       place: id,
       value: value(quantity('temperature')),
-      by: z.enum(['contact', 'infrared']),
+      /** resistance: of a winding, worked out from its resistance cold and hot. */
+      by: z.enum(['contact', 'infrared', 'resistance']),
       cameraEmissivity: quantity('ratio').optional(),
       reflected: value(quantity('temperature')).optional(),
     }),

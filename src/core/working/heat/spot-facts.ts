@@ -36,6 +36,8 @@ export interface SpotReading {
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
   readonly state: LoadState;
+  /** Of a winding, from its resistance: the mean of all turns, which may be 10 K hotter than what a thermocouple finds on it. */
+  readonly byResistance?: true;
   /** Where a log is heading: no matter how many minutes it ran. */
   readonly settled?: true;
 }
@@ -84,6 +86,7 @@ function readSpot(
     instrument: opened.read.instrument,
     symbol: 'T',
   });
+  if (row.by === 'resistance') return { ...common, temperature: shown, refused: null, byResistance: true };
   if (row.by === 'contact') return { ...common, temperature: shown, refused: null };
   const emissivity = emissivityOf(place);
   if (emissivity === null) return { ...common, temperature: null, refused: 'emissivityUnknown' };
