@@ -127,7 +127,10 @@ describe('the description of the interface', () => {
       ['POST /api/cases/{id}/edits', () => ask('POST', `${at}/edits`, edit)],
       ['POST /api/cases/{id}/undo', () => ask('POST', `${at}/undo`, { by: 't' })],
       ['POST /api/cases/{id}/redo', () => ask('POST', `${at}/redo`, { by: 't' })],
-      ['POST /api/cases/{id}/circuit', () => ask('POST', `${at}/circuit`, { by: 't', base: 4, step: 's2', text: 'R1 4k7: a, b\nR2 1k: b, a\n' })],
+      [
+        'POST /api/cases/{id}/circuit',
+        () => ask('POST', `${at}/circuit`, { by: 't', base: 4, step: 's2', text: 'R1 4k7: a, b\nR2 1k: b, a\n' }),
+      ],
       ['GET /api/cases/{id}/circuit/drawing', () => ask('GET', `${at}/circuit/drawing?ground=dark`)],
       ['GET /api/cases/{id}/circuit/sheet', () => ask('GET', `${at}/circuit/sheet`)],
       ['GET /api/cases/{id}/circuit', () => ask('GET', `${at}/circuit`)],

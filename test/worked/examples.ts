@@ -13,6 +13,7 @@ import { FEEDBACK_ALGEBRA, SHUNT_REFERENCE } from './app-notes/shunt-reference.t
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { CAPACITOR_LIFE } from './capacitor-makers/life.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
+import { DISCHARGE } from './closed-form/discharge.ts';
 import { INSULATION_ALGEBRA } from './closed-form/insulation.ts';
 import { LABEL_ALGEBRA } from './closed-form/label.ts';
 import { LOAD_ALGEBRA } from './closed-form/load.ts';
@@ -45,6 +46,7 @@ import { ENERGY_SOURCES, ENERGY_SOURCES_MISPRINT } from './iec-62368-1/energy-so
 import { MATERIAL_GROUPS } from './iec-62368-1/material-groups.ts';
 import { TABLES_10_AND_14 } from './iec-62368-1/tables-10-and-14.ts';
 import { TOUCH_VOLTAGE } from './iec-62368-1/touch-voltage.ts';
+import { HOUSEHOLD_DISTANCES } from './magnetics-library/household.ts';
 import { OVERVOLTAGE, TABLE_12_MISPRINT } from './magnetics-library/overvoltage.ts';
 import { LIBRARY_TABLES } from './magnetics-library/strength.ts';
 import { INSULATION_LINES } from './meter-makers/insulation.ts';
@@ -116,6 +118,8 @@ export const WORKED: readonly WorkedExample[] = [
   ...TRANSIENTS_BY_CATEGORY,
   ...VOLTAGE_WINDOWS,
   ...BODY_IMPEDANCE,
+  ...DISCHARGE,
+  ...HOUSEHOLD_DISTANCES,
   ...BRITISH_PLUG,
   ...CODE_OF_CONDUCT,
   ...FUSE_GATES,

@@ -77,7 +77,3 @@ function readAssessment(bytes: Uint8Array): Assessment | Refusal {
     ? read
     : refuse('other-format', String(read.format), `an Assessment of format ${ASSESSMENT_FORMAT}`);
 }
-
-function noCase(id: string): Refusal {
-  return refuse('no-such-case', id, 'a case of this casebook');
-}

@@ -72,7 +72,11 @@ function statesOf(path: Way): Judgement['notes'] {
 }
 
 function allowed(path: Way): LimitLine {
-  const y1 = limitLine('oneY1', 'oneOf', getCell(bridging, 'Y1', 'inSeries', 'insulation/bridging/y1', 'n'));
+  const cell =
+    path.towards === 'reinforced'
+      ? getCell(bridging, 'Y1', 'inSeries', 'insulation/bridging/y1', 'n')
+      : getCell(bridging, 'Y2', 'acrossBasic', 'insulation/bridging/y2-basic', 'n');
+  const y1 = limitLine('oneY1', 'oneOf', cell);
   const words = path.towards === 'reinforced' ? ['Y1', 'Y2+Y2'] : ['Y1', 'Y2'];
   return { ...y1, name: path.towards === 'reinforced' ? 'oneY1OrTwoY2' : 'oneY2', at: null, words };
 }

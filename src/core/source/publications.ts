@@ -75,6 +75,7 @@ export const PUBLICATIONS = {
   'heat-theory': { title: 'Heat transfer, any textbook', edition: 'none' },
   'camera-makers': { title: 'Manuals and tables of makers of thermal cameras', edition: 'several' },
   'capacitor-makers': { title: 'Notes of makers of electrolytic capacitors on how long they last', edition: 'several' },
+  'laminate-makers': { title: 'Sheets of makers of laminates for printed boards', edition: 'several' },
   'diode-makers': { title: 'Data sheets of rectifiers', edition: 'several' },
   bench: { title: 'Practice of the bench', edition: 'none' },
   house: { title: 'Convention of this project', edition: 'none' },

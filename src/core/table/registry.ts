@@ -41,6 +41,7 @@ import { componentTemperature as iec6095012005ComponentTemperature } from './iec
 import { plugDischarge as iec6095012005PlugDischarge } from './iec-60950-1/2005/plug-discharge.ts';
 import { strength as iec6095012005Strength } from './iec-60950-1/2005/strength.ts';
 import { touchCurrent as iec6095012005TouchCurrent } from './iec-60950-1/2005/touch-current.ts';
+import { touchTemperature as iec6095012005TouchTemperature } from './iec-60950-1/2005/touch-temperature.ts';
 import { altitude as iec6236812018Altitude } from './iec-62368-1/2018/altitude.ts';
 import { chargedCapacitor as iec6236812018ChargedCapacitor } from './iec-62368-1/2018/charged-capacitor.ts';
 import { clearanceHighFrequency as iec6236812018ClearanceHighFrequency } from './iec-62368-1/2018/clearance-high-frequency.ts';
@@ -63,6 +64,7 @@ import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1
 import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/touch-voltage.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
 import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
+import { tracking as laminateMakers2026Tracking } from './laminate-makers/2026/tracking.ts';
 import { steinmetz as planarNotesUndatedSteinmetz } from './planar-notes/undated/steinmetz.ts';
 import { materialTemperature as plasticsMakers2026MaterialTemperature } from './plastics-makers/2026/material-temperature.ts';
 import { gates as ul24814UndatedGates } from './ul-248-14/undated/gates.ts';
@@ -115,6 +117,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6095012005PlugDischarge,
   iec6095012005Strength,
   iec6095012005TouchCurrent,
+  iec6095012005TouchTemperature,
   iec6236812018Altitude,
   iec6236812018ChargedCapacitor,
   iec6236812018ClearanceHighFrequency,
@@ -137,6 +140,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018TouchVoltage,
   iec6236812018WindingTemperature,
   iec6236812018WithstandTest,
+  laminateMakers2026Tracking,
   planarNotesUndatedSteinmetz,
   plasticsMakers2026MaterialTemperature,
   ul24814UndatedGates,

@@ -22,6 +22,7 @@ export const FOUND: Templates = {
   listing: 'listing',
   box: 'box',
   sleeved: 'sleeved',
+  fr4: 'FR-4',
   bare: 'bare',
   outOfReach: 'out of reach',
   withinReach: 'within reach',

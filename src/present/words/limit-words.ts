@@ -27,6 +27,7 @@ export const LIMIT_NAMES: Templates = {
   powerClaimed: 'as claimed',
   screenFitted: 'a screen between the windings',
   slotWidth: 'a slot that counts',
+  olderTouch: 'plastic, older edition',
   olderReinforced: 'reinforced, older edition',
   coatedBoard: 'for a coating that a laboratory has tested',
   basicStrength: 'strength of basic insulation, peak or d.c.',

@@ -47,6 +47,7 @@ export const NOTES: Templates = {
   basicMetRestUndecided: 'Basic insulation is met for certain; whether reinforced is met cannot be told.',
   basicUndecided: 'Whether basic insulation is met is not certain: probability {probability|percent}.',
   workingVoltageEstimated: 'The working voltage was not measured; it is estimated from the mains, with its spread in the uncertainty.',
+  materialByKind: 'Nobody read a tracking index; {laminate|word} is sold with at least {least}, which is group {group}.',
   materialAssumed: 'The laminate is not known; material group {group} is assumed.',
   betweenMains: 'Both conductors are tied to the mains: an arc here is a matter of fire, nobody stands on the other side.',
   floatingConductor: 'One conductor floats: this gap is a piece of a way, and the whole way is judged as such.',
@@ -137,6 +138,7 @@ export const NOTES: Templates = {
   otherMains: 'Read at {mains|V} mains, not at the mains the limit is for.',
   loadPointMissing: 'No row near the load point {point|percent}.',
   interpolated: 'Read between two points of the sweep.',
+  efficiencyAtTenth: 'At a tenth of the load {efficiency|percent}; that figure has to be declared, and none is asked for.',
   togetherNotRead:
     'Several outputs are measured loaded together, one run of one row for each load point, with the input power and the voltage at every output.',
   togetherSeveralVoltages: 'All outputs loaded together ({exhibits}), by the line for more than one voltage at a time.',

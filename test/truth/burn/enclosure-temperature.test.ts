@@ -32,6 +32,8 @@ describe('plastic that is gripped for 1 to 10 s', () => {
     const inside = judged(case_('75 °C ± 2 K'));
     expect(inside).toMatchObject({ outcome: 'pass', state: 'labelLoad' });
     expect(inside.margin).toBeCloseTo(50 / 52, 9);
+    // the older edition allowed 95 °C for plastic (secondary: two reports, 70 K of rise at 25 °C): shown, not deciding
+    expect(inside.others).toMatchObject([{ name: 'olderTouch', at: { value: expect.closeTo(368.15, 9) }, grade: 'secondary' }]);
     expect(inside.rise).toEqual({ found: expect.closeTo(50, 9), permitted: expect.closeTo(52, 9), ambient: expect.closeTo(298.15, 9) });
     expect(inside.probability).toBeCloseTo(0.977249868, 5);
     const outside = judged(case_('79 °C ± 2 K'));

@@ -54,6 +54,21 @@ describe('average efficiency of 5 V 2 A', () => {
     });
   });
 
+  it('a plain supply above 6 V has what makers promised beside it, and above 10 W its efficiency at a tenth of the load told', () => {
+    // code of conduct, tier 2, 12 W: 0.071 ln 12 - 0.00115 × 12 + 0.67 (secondary); the tenth has no least (EU 2019/1782, annex II 2(c))
+    const port: PortInput = { id: 'usb', kind: 'barrel', levels: [{ id: '5v', voltage: '12 V', printed: '1 A' }] };
+    const rows = ['0.1', '0.25', '0.5', '0.75', '1'].map((amperes) => [
+      amperes,
+      '12',
+      String((Number(amperes) * 12) / (amperes === '0.1' ? 0.6 : 0.9)),
+    ]);
+    const finding = judged(case_(rows, { port }));
+    expect(finding.others.find(({ name }) => name === 'voluntary')?.at?.value).toBeCloseTo(0.071 * Math.log(12) - 0.00115 * 12 + 0.67, 9);
+    expect(finding.notes.find(({ key }) => key === 'efficiencyAtTenth')?.args['efficiency']).toBeCloseTo(0.6, 9);
+    expect(noteKeys(judged(case_(AT_080)))).not.toContain('efficiencyAtTenth');
+    expect(judged(case_(AT_080)).others).toEqual([]);
+  });
+
   it('rows beside the load points are joined by straight lines', () => {
     const rows = ['0.4', '0.6', '0.9', '1.1', '1.4', '1.6', '1.9', '2.1'].map((amperes) => [
       amperes,

@@ -187,3 +187,22 @@ describe('rows with a room of their own', () => {
     expect(findingOf(assessment, 'fire/winding-temperature@winding-2').outcome).toBe('fail');
   });
 });
+
+describe('a winding temperature worked out from its resistance', () => {
+  // The mean of all turns may be 10 K above what a thermocouple may find: class B 120 °C (secondary: a report's 95 K of rise at 25 °C).
+  const byResistance = (value: string, windingClass: Parameters<typeof winding>[0]): Finding => {
+    const patch = with_(value, windingClass);
+    const [first] = patch.exhibits ?? [];
+    if (first?.kind !== 'spots') throw new Error('a spot was expected');
+    return judged({ ...patch, exhibits: [{ ...first, rows: first.rows.map((row) => ({ ...row, by: 'resistance' as const })) }] });
+  };
+
+  it('is held against a limit 10 K higher: 118 °C passes class B, 122 °C fails', () => {
+    expect(byResistance('118 °C ± 2 K', 'B')).toMatchObject({
+      outcome: 'pass',
+      limit: { at: { value: expect.closeTo(393.15, 9) }, grade: 'secondary' },
+    });
+    expect(byResistance('122 °C ± 2 K', 'B')).toMatchObject({ outcome: 'fail', headline: true });
+    expect(byResistance('98 °C ± 2 K', 'A').limit?.at?.value).toBeCloseTo(373.15, 9);
+  });
+});

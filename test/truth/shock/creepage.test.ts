@@ -161,6 +161,10 @@ describe('material and dirt', () => {
   it('a tracking index nobody measured counts as group III and the finding says that it is assumed', () => {
     expect(noteKeys(judged(surface('5.2 mm')))).toContain('materialAssumed');
     expect(noteKeys(judged(surface('5.2 mm', AT_240, { cti: '250' })))).not.toContain('materialAssumed');
+    // FR-4 is sold with an index of at least 175 (secondary: a listing with a maker's sheet), which is group III; of other laminates no sheet was read
+    const known = judged(surface('5.2 mm', AT_240, { material: 'fr4' }));
+    expect(known.notes).toContainEqual({ key: 'materialByKind', args: { laminate: 'fr4', least: 175, group: 'III' } });
+    expect(noteKeys(judged(surface('5.2 mm', AT_240, { material: 'cem1' })))).toContain('materialAssumed');
   });
 
   it('an index of 400 is group II: 3.6 mm at 250 V (row 1.8 mm); 600 is group I, where the clearance of 3.0 mm rules', () => {

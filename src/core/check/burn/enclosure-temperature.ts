@@ -1,3 +1,4 @@
+import { touchTemperature as olderTouch } from '../../table/iec-60950-1/2005/touch-temperature.ts';
 import { touchTemperature } from '../../table/iec-62368-1/2018/touch-temperature.ts';
 import { findCell } from '../../table/look-up.ts';
 import { openValue } from '../../working/bench/open-value.ts';
@@ -43,8 +44,10 @@ export const enclosureTemperature = defineCheck<OutsidePlace>({
           facts.setting.decision,
           reading.ambient!.value,
         );
+        const older = findCell(olderTouch, material.v, 'most', `heat/older-touch-limit/${material.v}`, 'T');
+        const others = older === null ? [] : [limitLine('olderTouch', 'atMost', older)];
         return onlyWhenSettled(reading, {
-          judgement,
+          judgement: { ...judgement, others },
           state: reading.state,
           notes: [
             { key: 'asRead', args: {} },

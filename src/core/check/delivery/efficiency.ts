@@ -7,7 +7,7 @@ import { averageEfficiency as voluntary } from '../../table/eu-code-of-conduct/5
 import { lookUp } from '../../table/look-up.ts';
 import type { Derived } from '../../trace/derived.ts';
 import type { Facts } from '../../working/facts.ts';
-import { averageEfficiencyOf } from '../../working/load/efficiency-at.ts';
+import { averageEfficiencyOf, efficiencyAtTenth } from '../../working/load/efficiency-at.ts';
 import { levelSix } from '../../working/load/level-six.ts';
 import type { Sweep } from '../../working/load/read-sweep.ts';
 import type { LevelFacts } from '../../working/load/sweep-facts.ts';
@@ -17,6 +17,7 @@ import { columnOf, type EfficiencyColumn, LOW_VOLTAGE_BELOW_V } from '../efficie
 import { judgeTogether } from '../judge-together.ts';
 import { worstAnswer } from '../worst-answer.ts';
 
+const DECLARED_ABOVE_W = 10; // EU 2019/1782 annex II 2(c): nameplate above which the efficiency at a tenth of the load is declared
 const SAME_MAINS = 0.02; // share of the nominal mains within which a run counts as at the test voltage
 
 interface Supplied extends Subject {
@@ -71,7 +72,12 @@ function judgeEcodesign({ setting }: Facts, level: LevelFacts): Answer {
       // more out than in: one of the meters, or what they were clipped to, is wrong
       if (average.value > 1) return { judgement: undecided('inconclusive', 'contradicted', { measured: average }), show: 'percent' };
       const judgement = atLeast(average, limitLine('ecodesign', 'atLeast', limit), setting.decision);
-      return { judgement: { ...judgement, others: voluntaryLines(nameplate, window.nominal.value, at) }, show: 'percent' };
+      const tenth = nameplate.value > DECLARED_ABOVE_W ? efficiencyAtTenth(sweep, claim) : null;
+      return {
+        judgement: { ...judgement, others: voluntaryLines(nameplate, window.nominal.value, at) },
+        show: 'percent',
+        notes: tenth === null ? [] : [{ key: 'efficiencyAtTenth', args: { efficiency: tenth } }],
+      };
     }),
   );
 }

@@ -1,3 +1,7 @@
+import { tracking } from '../../table/laminate-makers/2026/tracking.ts';
+import { findCell } from '../../table/look-up.ts';
+import type { Note } from '../../trace/step.ts';
+import { findRead } from '../../working/bench/open-value.ts';
 import { clearanceLimits } from '../../working/insulation/clearance-limits.ts';
 import { coatedLines } from '../../working/insulation/coated-lines.ts';
 import { creepageLimits } from '../../working/insulation/creepage-limits.ts';
@@ -41,10 +45,17 @@ export const creepage = defineCheck({
           others: [...limits.others, ...coatedLines(reading, peak, pair.insulation === 'basic', `insulation/${key}`)],
         };
         const judged = judgePastSlot(pair, reading, { key, degree, creepage, clearance }, setting.decision);
-        const assumed = reading.groupKnown ? [] : [{ key: 'materialAssumed', args: { group } }];
+        const assumed = reading.groupKnown ? [] : [assumedMaterial(findRead(reading.exhibit.material), group)];
         return { ...judged, notes: [...(judged.notes ?? []), ...assumed, ...surfaceNotes(reading)] };
       }),
     );
     return { ...answer, notes: [...(answer.notes ?? []), ...(pair.insulation === 'reinforced' ? notes : [])] };
   },
 });
+
+/** What the group rests on where nobody read a tracking index: what its laminate is sold with, or nothing. */
+function assumedMaterial(laminate: string | null, group: string): Note {
+  const least = laminate === null ? null : findCell(tracking, laminate, 'least', 'insulation/laminate', 'CTI');
+  if (laminate === null || least === null) return { key: 'materialAssumed', args: { group } };
+  return { key: 'materialByKind', args: { laminate, least: least.value, group } };
+}

@@ -12,6 +12,7 @@ export const spots = z.strictObject({
       id,
       place: id,
       value: value(quantity('temperature')),
+      /** resistance: of a winding, read off its resistance cold and hot, which stand in `resistance`, or as a temperature worked out by hand. */
       by: z.enum(['contact', 'infrared', 'resistance']),
       /** Of a copper winding: its resistance cold, at which temperature, and hot; the value then stays unread. */
       resistance: z

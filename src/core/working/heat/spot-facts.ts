@@ -33,7 +33,7 @@ export interface SpotReading {
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
   readonly state: LoadState;
-  /** The mean of a winding, by what its resistance became. */
+  /** Of a winding, from its resistance: the mean of all turns, which may be 10 K hotter than what a thermocouple finds on it. */
   readonly byResistance?: true;
   /** Where a log is heading: no matter how many minutes it ran. */
   readonly settled?: true;
@@ -71,7 +71,7 @@ function readSpot(
     atLeast: place.outside !== true && cover !== null && cover !== 'closed',
     state: stateOfLoads(levels, under),
   };
-  if (row.by === 'resistance') return { ...common, ...windingOf(bench, exhibit, row), refused: null, byResistance: true };
+  if (row.resistance !== undefined) return { ...common, ...windingOf(bench, exhibit, row), refused: null, byResistance: true };
   if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
   const quantity = parseQuantity(opened.v, 'temperature');
   if (isRefusal(quantity)) return { ...common, temperature: null, refused: null };
@@ -82,6 +82,7 @@ function readSpot(
     instrument: opened.read.instrument,
     symbol: 'T',
   });
+  if (row.by === 'resistance') return { ...common, temperature: shown, refused: null, byResistance: true };
   if (row.by === 'contact') return { ...common, temperature: shown, refused: null };
   const reflected =
     temperatureOf(bench, findRead(row.reflected), `/exhibits/${exhibit.id}/rows/${row.id}/reflected`, exhibit.day, 'T_r') ?? ambient;

@@ -98,7 +98,8 @@ function insulationBetween(bench: Bench, ends: readonly [string, string]): { ins
 function groupOf(cti: string | null): MaterialGroup | null {
   const index = cti === null ? null : parseQuantity(cti, 'ratio');
   if (index === null || isRefusal(index) || index.side === 'below') return 'III';
-  return materialGroup.rows.find(([, least]) => index.value >= least)?.[0] ?? null;
+  const found = materialGroup.rows.find(([, least]) => index.value >= least)?.[0] ?? null;
+  return found === 'IIIa' || found === 'IIIb' ? 'III' : found;
 }
 
 function readDistance(bench: Bench, exhibit: ExhibitOf<'distance'>): DistanceReading {

@@ -45,6 +45,15 @@ export function efficiencyAtPoint(sweep: Sweep, claim: Derived, point: Point, at
   return efficiencyAt(rows, current, claim.value, at);
 }
 
+const TENTH = 0.1; // EU 2019/1782 annex II 2(c): declared above 10 W of nameplate, without a least
+
+/** Efficiency at a tenth of the claimed current, which a maker has to declare; null where the sweep has no rows around it. */
+export function efficiencyAtTenth(sweep: Sweep, claim: Derived): number | null {
+  const rows = sweep.rows.filter((row) => row.inputPower !== null && row.inputPower.value > 0);
+  const current = { ...claim, value: claim.value * TENTH };
+  return efficiencyAt(rows, current, claim.value, `load/${sweep.exhibit.id}/efficiency-tenth`)?.value ?? null;
+}
+
 function efficiencyAt(rows: readonly SweepRow[], current: Derived, claim: number, at: string): Derived | null {
   const near = rows.find((row) => Math.abs(row.current.value - current.value) <= ON_THE_POINT * claim);
   if (near !== undefined) {

@@ -1,7 +1,7 @@
 import { cite } from '../../../source/source.ts';
 import { defineTable } from '../../define-table.ts';
 
-/** Least comparative tracking index of each material group. The first row that the index reaches, from the top, is its group. */
+/** Least comparative tracking index of each material group. The first row that the index reaches, from the top, is its group; the creepage of both thirds is one. */
 export const materialGroup = defineTable({
   id: 'iec-62368-1/2018/material-group',
   title: 'Material groups by comparative tracking index',
@@ -14,6 +14,7 @@ export const materialGroup = defineTable({
   rows: [
     ['I', 600],
     ['II', 400],
-    ['III', 100],
+    ['IIIa', 175],
+    ['IIIb', 100],
   ],
 });

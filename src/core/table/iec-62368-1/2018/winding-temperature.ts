@@ -1,7 +1,7 @@
 import { cite } from '../../../source/source.ts';
 import { defineTable } from '../../define-table.ts';
 
-/** Highest winding temperature in normal use, read with a thermocouple on the winding, or as its mean by resistance (10 K more). */
+/** Highest winding temperature in normal use: read with a thermocouple on the winding, and 10 K higher by its resistance. */
 const fromMemory = cite('iec-62368-1', 'annex B.2.6 and G.5.3, class limits', 'memory');
 
 export const windingTemperature = defineTable({
@@ -22,8 +22,16 @@ export const windingTemperature = defineTable({
     'A/thermocouple': cite('iec-60950-1', 'clause 4.5, class 105: 75 K rise at 25 °C, less 10 K for thermocouples', 'secondary', {
       alsoBy: ['two published test reports', 'a UL table of class 105: 90 °C'],
     }),
-    'A/resistance': cite('iec-60950-1', 'clause 4.5, class 105: 75 K rise at 25 °C', 'secondary'),
-    'B/resistance': cite('iec-60950-1', 'clause 4.5, class 130: 95 K rise at 25 °C', 'secondary'),
+    'A/resistance': cite('iec-60950-1', 'clause 4.5, class 105: 75 K rise at 25 °C', 'secondary', {
+      alsoBy: ['a published test report', 'a UL table of class 105: 100 °C'],
+    }),
+    'B/resistance': cite('iec-60950-1', 'clause 4.5, class 130: 95 K rise at 25 °C', 'secondary', {
+      alsoBy: [
+        'a published test report',
+        'a UL table of class 130: 120 °C',
+        'a safety engineers’ list: 120 °C for an embedded measurement',
+      ],
+    }),
     'B/thermocouple': cite('iec-60950-1', 'clause 4.5, class 130: 95 K rise at 25 °C, less 10 K for thermocouples', 'secondary', {
       alsoBy: ['two published test reports: 110 °C', 'a UL table of class 130: 110 °C'],
     }),
