@@ -16,6 +16,34 @@ const only = (line: string): TracedPart => {
   return trace.parts[0]!;
 };
 
+describe('a table that is pasted', () => {
+  it('reads row by row like the lines that say the same, and its heading says nothing', () => {
+    const table = [
+      'Ref\tValue\tRating\tNet 1\tNet 2',
+      'R7\t4k7\t1%\tFB\tOUT-',
+      'C5\t2.2 nF\tY1\tHV-\tOUT-',
+      'R9\t?\t\tFB\t?',
+      'U3 (reference)\t431A\tR=REF\tA=OUT-\tK=KA',
+      'BD1\t600V\tL1\tN\tHV+\tHV-',
+      'T1\tP\t72\tHV+\tDRAIN',
+      'T1\tS\t-\tOUT-\tSEC',
+    ].join('\n');
+    const lines =
+      'R7 4k7 1%: FB, OUT-\nC5 2.2nF Y1: HV-, OUT-\nR9 ?: FB, ?\nU3 (reference) 431A: R=REF, A=OUT-, K=KA\nBD1 600V: L1, N, HV+, HV-\nT1 P 72: HV+, DRAIN\nT1 S: OUT-, SEC';
+    const read = parseTrace(table);
+    expect(read.refusals).toEqual([]);
+    expect(read.trace).toEqual(parseTrace(lines).trace);
+  });
+
+  it('refuses a row with its number, and keeps the others', () => {
+    const { trace, refusals } = parseTrace('Part\tValue\tA\tB\nR1\t10 V\tX\tY\nR2\t1k\tX\tY');
+    // "10 V" is a rating and no value: the row stands; one net is too few
+    expect(trace.parts.map(({ ref }) => ref)).toEqual(['R1', 'R2']);
+    expect(refusals).toEqual([]);
+    expect(parseTrace('R1\tX\nR2\t1k\tX\tY').refusals).toMatchObject([{ code: 'too-few-pins', place: 'line 1' }]);
+  });
+});
+
 describe('a line says what a part is', () => {
   it('value, rating, tolerance, class and marking are told apart by their form', () => {
     expect(only('R7 4k7 1% 0.25W: FB, OUT-')).toMatchObject({

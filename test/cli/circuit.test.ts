@@ -61,6 +61,19 @@ describe('schematic', () => {
     for (const text of ['T1', 'P 72', 'tied to the mains', 'can be touched', 'data-part="u2"']) expect(svg).toContain(text);
     expect(svg.replace('http://www.w3.org/2000/svg', '')).not.toMatch(/https?:|url\(|<image|<script/);
   });
+  test('writes a sheet for a browser to print where the name asks for one, and says so; a paper that is none is refused', async () => {
+    const out = join(folder, 'sheet.html');
+    const { code, out: said } = await mainsworthy(['schematic', 'examples/fell-12', '-o', out, '--paper', 'a3']);
+    expect(code).toBe(0);
+    expect(said).toContain('print it there');
+    const page = await readFile(out, 'utf8');
+    expect(page).toContain('@page{size:A3 landscape');
+    expect(page).toContain('default-src &#39;none&#39;');
+    expect(page).not.toMatch(/<script|<link|<img/);
+    const refused = await mainsworthy(['schematic', 'examples/fell-12', '-o', out, '--paper', 'B5']);
+    expect(refused.code).toBe(1);
+    expect(refused.err).toContain('A4 or A3');
+  });
   test('a case without a traced circuit is refused', async () => {
     const { code, err } = await mainsworthy(['schematic', 'examples/moss-trio', '-o', join(folder, 'none.svg')]);
     expect(code).toBe(1);

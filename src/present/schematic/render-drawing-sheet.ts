@@ -18,7 +18,7 @@ export function renderDrawingSheet(figure: Markup, { name, sample, invented }: A
   const style = sheetStyle(paper);
   const page = html`<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policyFor(style)}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="referrer" content="no-referrer"><title>${name}, sample ${sample}: schematic</title><style>${verbatim(style)}</style></head>
-<body><p class="how">${SHEET_WORDS(paper)}</p><main><h1>${name} <span>sample ${sample}${invented ? `, ${INVENTED.toLowerCase()}` : ''}</span></h1>${figure}</main></body></html>
+<body><p class="how">${SHEET_WORDS(paper)}</p><main><h1>${name} <span>sample ${sample}</span></h1>${invented ? html`<p>${INVENTED}</p>` : ''}${figure}</main></body></html>
 `;
   return page.markup;
 }
@@ -29,8 +29,8 @@ function sheetStyle(paper: Paper): string {
 @page{size:${paper} landscape;margin:10mm}
 body{margin:0;background:var(--paper);color:var(--ink);font:14px/1.4 "Source Sans 3",system-ui,sans-serif}
 .how{margin:0;padding:12px 16px;background:var(--heather-tint)}main{padding:16px}
-h1{font-size:16px;margin:0 0 8px}h1 span{font-weight:400;color:var(--ink-2)}
-.sch{width:100%;height:auto;max-height:calc(100vh - 40px)}
+h1{font-size:16px;margin:0 0 4px}main p{margin:0 0 8px}h1 span{font-weight:400;color:var(--ink-2)}
+.sch{width:100%;height:auto;max-height:calc(100vh - 64px)}
 @media print{.how{display:none}main{padding:0}body{background:none}.sch{-webkit-print-color-adjust:exact;print-color-adjust:exact}}
 `;
 }

@@ -18,7 +18,7 @@ export const CASE_PAGE = {
   oneLinePartReferenceValue: 'One line a part: reference, value, colon, its nets in order (diodes and Zeners anode first).',
   wasNotRead: 'was not read,',
   crossesBarrierTransformerHasOne:
-    'crosses the barrier, a transformer has one line a winding, dot end first. Parts keep what a line has no word for.',
+    'crosses the barrier, a transformer has one line a winding, dot end first. Parts keep what a line has no word for. A table out of a spreadsheet can be pasted.',
   isNot: '” is not',
   lineStaysHereOthersAre: '. The line stays here, the others are taken.',
   takeTheLines: 'Take the lines',

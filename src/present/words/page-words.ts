@@ -36,6 +36,7 @@ const MEMBERS: Readonly<Record<string, string>> = {
   minutes: 'after',
   moved: 'with the wire moved',
   offers: 'offers',
+  onto: 'laid on another photo',
   others: 'other ports meanwhile',
   outsideIn: 'windings and insulation, outside in',
   overvoltageCategory: 'overvoltage category',

@@ -6,8 +6,9 @@ import type { Traced, TracedPad } from './traced-pads.ts';
 const HUES = 8; // colours before they come round again with other dashes
 const DASHES = ['', '9 4', '2 4', '12 4 2 4'];
 const RADIUS = 9; // px of the screen
-const LETTER = 6.6; // width of a letter of that height with room to spare, px of the screen
-const NUMBER = 11; // height of a digit, px of the screen
+const LETTER = 6.6; // width of a letter with room to spare, px of the screen
+const PLATE = 16; // height of the plate under a name, px of the screen
+const BASELINE = 4; // below the middle, px of the screen
 
 /** Pads with the number of their net, and thin lines that join those of one net; each as large on the screen however near the photo is. */
 export function PadOverlay({
@@ -28,7 +29,6 @@ export function PadOverlay({
     const at = place(pad);
     return at === null ? [] : [{ pad, at, net: traced.nets.find(({ id }) => id === pad.net) }];
   });
-  const [radius, size] = [RADIUS / scale, NUMBER / scale];
   return (
     <>
       {traced.nets.map(({ id, number }) =>
@@ -61,7 +61,7 @@ export function PadOverlay({
             net === undefined ? PHOTO.netNotKnown : PHOTO.netNamed(net.name),
           )}
           className={`pad ${net === undefined ? 'net-none' : netClass(net.number)}${pad.id === chosen ? ' chosen' : ''}`}
-          transform={`translate(${at.x} ${at.y})`}
+          transform={`translate(${at.x} ${at.y}) scale(${1 / scale})`}
           onClick={() => onChoose(pad.id)}
           onKeyDown={(event) => {
             if (event.key !== 'Enter' && event.key !== ' ') return;
@@ -70,20 +70,15 @@ export function PadOverlay({
             onChoose(pad.id);
           }}
         >
-          <circle r={radius + 2 / scale} className="halo" />
-          <circle
-            r={radius}
-            className="spot"
-            strokeWidth={2 / scale}
-            strokeDasharray={pad.pin === '' ? `${3 / scale} ${2 / scale}` : undefined}
-          />
-          <text textAnchor="middle" y={size * 0.36} fontSize={size}>
+          <circle r={RADIUS + 2} className="halo" />
+          <circle r={RADIUS} className="spot" strokeWidth={2} strokeDasharray={pad.pin === '' ? '3 2' : undefined} />
+          <text textAnchor="middle" y={BASELINE}>
             {net === undefined ? '?' : net.number}
           </text>
           {pad.pin !== '' && (
-            <g transform={`translate(${radius * 1.35} 0) scale(${1 / scale})`}>
-              <rect className="plate" x={0} y={-NUMBER * 0.75} width={pad.pin.length * LETTER + 6} height={NUMBER * 1.5} rx={2} />
-              <text className="beside" x={3} y={NUMBER * 0.36} fontSize={NUMBER}>
+            <g transform={`translate(${RADIUS + 4} 0)`}>
+              <rect className="plate" x={0} y={-PLATE / 2} width={pad.pin.length * LETTER + 6} height={PLATE} rx={2} />
+              <text className="beside" x={3} y={BASELINE}>
                 {pad.pin}
               </text>
             </g>

@@ -2,6 +2,7 @@ import { isRefusal, type Refusal, refuse } from '../../quantity/refusal.ts';
 import { CIRCUIT_SIDES, type CircuitKind, type CircuitSide } from '../circuit.ts';
 import { pinsOf } from '../pin-names.ts';
 import { KIND_WORDS, kindOfReference, kindOfWord } from './kind-words.ts';
+import { lineFromRow } from './line-from-row.ts';
 import { readWords } from './read-words.ts';
 import type { TracedPart } from './traced.ts';
 
@@ -20,8 +21,10 @@ type Pin = { readonly name: string | null; readonly net: string | null };
 
 /** One line of a trace; null for an empty one. A remark begins with "#". Grammar: docs/circuit-lines.md. */
 export function parseLine(text: string): Line | Refusal | null {
-  const line = (text.split('#', 1)[0] ?? '').trim();
-  if (line === '') return null;
+  const typed = (text.split('#', 1)[0] ?? '').trim();
+  if (typed === '') return null;
+  const line = typed.includes('\t') && !typed.includes(':') ? lineFromRow(typed) : typed;
+  if (line === null) return null;
   const colon = line.indexOf(':');
   if (colon < 0) return refuse('no-colon', line, EXAMPLE);
   const head = line.slice(0, colon).trim();
