@@ -3,6 +3,7 @@
  * `--missing` runs ngspice where none is kept, `--fresh` everywhere, `--fresh="full load"` for one circuit; what it said is kept.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { loadavg } from 'node:os';
 import { CIRCUITS } from './circuits.ts';
 import { differences, netlistOf, runOurs, runReference, TIGHT } from './compare.ts';
 import { hashOf, type NgspiceRun } from './run-ngspice.ts';
@@ -17,6 +18,7 @@ const fresh = process.argv.find((word) => word.startsWith('--fresh'));
 const only = fresh?.split('=')[1];
 
 const rows: string[] = [];
+const summary: string[] = [];
 let worst = { over: 0, what: '' };
 for (const [id, make] of Object.entries(CIRCUITS)) {
   const again =
@@ -29,25 +31,42 @@ for (const [id, make] of Object.entries(CIRCUITS)) {
     kept[id] = reference;
     writeFileSync(KEPT, `${JSON.stringify(kept, null, 1)}\n`);
   }
-  if (reference === undefined || reference.sha256 !== sha256) {
-    rows.push(`${id.padEnd(40)} no ngspice result for this netlist: run with --fresh="${id}"`);
-    continue;
-  }
   const start = process.cpuUsage();
   const ours = runOurs(circuit);
   const { user, system } = process.cpuUsage(start);
-  const cpuS = (user + system) / 1e6;
+  const cpuMs = (user + system) / 1e3;
+  const { steps, events, topologies } = ours.effort;
+  const line = (worstOfIt: string): string =>
+    [
+      id.padEnd(40),
+      String(steps).padStart(9),
+      String(events).padStart(9),
+      String(topologies).padStart(12),
+      cpuMs.toFixed(0).padStart(7),
+      (reference?.cpuS?.toFixed(0) ?? '-').padStart(11),
+      ours.energy.imbalance.toExponential(0).padStart(8),
+      `  ${worstOfIt}`,
+    ].join('');
+  if (reference === undefined || reference.sha256 !== sha256) {
+    console.log(`${id.padEnd(40)} no ngspice result for this netlist: run with --fresh="${id}"`);
+    summary.push(line(`${ours.outcome}, nothing kept to compare with`));
+    continue;
+  }
+  let most = { over: 0, what: '' };
   for (const { name, ours: mine, theirs, share, goal } of differences(circuit, ours, reference.values)) {
     const verdict = share <= goal ? 'agrees' : 'DOES NOT AGREE';
     rows.push(
-      `${id.padEnd(40)} ${name.padEnd(14)} ours ${mine.toPrecision(6).padStart(10)}  ngspice ${theirs.toPrecision(6).padStart(10)}  ${(100 * share).toFixed(2).padStart(6)} %  goal ${(100 * goal).toFixed(1).padStart(4)} %  ${verdict}`,
+      `${id.padEnd(40)} ${name.padEnd(18)} ours ${mine.toPrecision(6).padStart(10)}  ngspice ${theirs.toPrecision(6).padStart(10)}  ${(100 * share).toFixed(2).padStart(6)} %  goal ${(100 * goal).toFixed(1).padStart(4)} %  ${verdict}`,
     );
-    if (share / goal > worst.over) worst = { over: share / goal, what: `${id}, ${name}` };
+    if (share / goal > most.over)
+      most = { over: share / goal, what: `${name} ${(100 * share).toFixed(2)} % of ${(100 * goal).toFixed(1)} %` };
   }
-  const { steps, events, topologies } = ours.effort;
-  rows.push(
-    `${id.padEnd(40)} ${ours.outcome}; ${steps} steps, ${events} events, ${topologies} topologies; imbalance ${ours.energy.imbalance.toExponential(1)}; processor time ours ${cpuS.toFixed(2)} s, ngspice ${reference.cpuS?.toFixed(1) ?? 'not measured'} s on ${reference.date}`,
-  );
+  if (most.over > worst.over) worst = { over: most.over, what: `${id}, ${most.what}` };
+  summary.push(line(`${ours.outcome}; worst: ${most.what}`));
   console.log(rows.splice(0).join('\n'));
 }
-console.log(`${rows.join('\n')}\nworst: ${worst.what}, ${worst.over.toFixed(2)} of its goal`);
+console.log(`\nload of the machine, mean of a minute: ${loadavg()[0]!.toFixed(1)}`);
+console.log(
+  `${'circuit'.padEnd(40)}${'products'.padStart(9)}${'events'.padStart(9)}${'topologies'.padStart(12)}${'ms'.padStart(7)}${'ngspice s'.padStart(11)}${'energy'.padStart(8)}`,
+);
+console.log(`${summary.join('\n')}\nworst of all: ${worst.what}, ${worst.over.toFixed(2)} of its goal`);

@@ -131,10 +131,14 @@ export const CIRCUITS: Readonly<Record<string, (of: readonly [id: string, start:
   'bulk of 264 V mains': (of) => controlled(of, () => adapter({ input: { dcV: 373 } }), LAST_MS),
   '230 V 50 Hz mains': (of) =>
     controlled(of, () => adapter({ input: { rmsV: 230, hertz: 50, bulkV: 300 } }), { fromS: 7e-3, stopS: 12e-3 }),
+  // from before to after the crest, so that the bridge conducts once; settled over whole periods
+  '100 V 60 Hz mains': (of) =>
+    controlled(of, () => adapter({ input: { rmsV: 100, hertz: 60, bulkV: 120 } }), { fromS: 1e-3, stopS: 6e-3, settlesS: 50e-3 }),
+  '264 V 50 Hz mains': (of) => controlled(of, () => adapter({ input: { rmsV: 264, hertz: 50, bulkV: 350 } }), { fromS: 1e-3, stopS: 6e-3 }),
   'hiccup on a shorted output': (of) =>
     controlled(of, hiccuping, { fromS: 0, stopS: 5e-3, goals: BURST, counts: ['starts'], at: { C3: 13 } }),
   'valley switching, full load': (of) => controlled(of, () => valleyAdapter(), { ...LAST_MS, counts: ['pulses'] }),
-  'valley switching, half load': (of) => controlled(of, () => valleyAdapter(5), { ...LAST_MS, counts: ['pulses'] }),
+  'valley switching, half load': (of) => controlled(of, () => valleyAdapter(5), { fromS: 2e-3, stopS: 3e-3, counts: ['pulses'] }),
   'primary side, 1.25 A': (of) =>
     controlled(of, () => primarySideAdapter(), { fromS: 2e-3, stopS: 3e-3, settlesS: 0.1, counts: ['pulses'] }),
   'primary side, 0.1 A': (of) =>

@@ -1,6 +1,6 @@
 /**
  * Processor time of the 41-element circuit at full load beside native ngspice, which takes a minute and more: what it took is kept with date
- * and netlist hash in kept-speed.json; `--fresh` measures it again, one run after the other. Our own time is the median of five runs in a
+ * and netlist hash in kept-speed.json; `--fresh` measures it again, one run after the other. Our own time is the median of nine runs in a
  * warm process, set-up of topologies and sums included; the first run of the process is printed beside it.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
@@ -9,7 +9,7 @@ import { CIRCUITS } from './circuits.ts';
 import { CHEAP, netlistOf, runOurs, runReference, TIGHT } from './compare.ts';
 import { hashOf } from './run-ngspice.ts';
 
-const ROUNDS = 5;
+const ROUNDS = 9;
 const id = 'full load';
 const read = (name: string): URL => new URL(name, import.meta.url);
 const starts = JSON.parse(readFileSync(read('./kept-ngspice.json'), 'utf8'));
