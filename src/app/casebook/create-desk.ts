@@ -1,19 +1,14 @@
 import { assess } from '../../core/assess/assess.ts';
-import { type Assessor, createAssessor } from '../../core/assess/create-assessor.ts';
 import { rulesDigest } from '../../core/assess/rules.ts';
 import type { Case } from '../../core/evidence/case.ts';
-import { type CaseParser, createCaseParser } from '../../core/evidence/create-case-parser.ts';
 import { parseCase } from '../../core/evidence/parse-case.ts';
-import { isRefusal, type Refusal, refuse, sentence } from '../../core/quantity/refusal.ts';
-import type { Assessment } from '../../core/result/assessment.ts';
-import { createDigest, digestOf } from '../../core/result/digest.ts';
+import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
+import { digestOf } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
 import { HAND_MOVES_KEY, parseHandMoves } from '../../present/schematic/hand-moves.ts';
-import { fieldText } from '../../present/words/field-words.ts';
 import { toCircuitView } from '../../present/workspace/circuit-view.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
-import { type Drawn, toWorkspaceView, type WorkspaceView } from '../../present/workspace/workspace-view.ts';
 import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
 import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
@@ -22,20 +17,20 @@ import { reportExtras } from '../report-extras.ts';
 import { fitSoak } from '../soak/fit-soak.ts';
 import { keptChanges } from '../soak/kept-changes.ts';
 import { applyChanges, type Conflict, invertChanges } from './apply-changes.ts';
+import { CaseReader, type OpenCase } from './case-reader.ts';
 import type { CaseState } from './case-state.ts';
 import { toSummary } from './case-summary.ts';
 import { casebookCaseSource } from './casebook-case-source.ts';
-import type { CasebookStore, CaseHead, NewRevision, Revision } from './casebook-store.ts';
+import type { CasebookStore, NewRevision, Revision } from './casebook-store.ts';
 import type { Change } from './change.ts';
 import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { freeCaseId } from './free-case-id.ts';
-import { addRevision, type History, NO_HISTORY } from './history.ts';
+import { addRevision, type History } from './history.ts';
 import { noSuchCase } from './no-such-case.ts';
 import { padChanges, withoutPad } from './pad-edit.ts';
-import { ResultsShelf } from './results-shelf.ts';
-import { TableShelf } from './table-shelf.ts';
 import { takeEdit } from './take-edit.ts';
 import { circuitLines, traceChanges } from './trace-edit.ts';
+import { Turns } from './turns.ts';
 
 const PAGE = 100; // cases looked at together when lines of the list are made again
 const STATE_EVERY = 50; // revisions from one kept state to the next: opening replays no more than these
@@ -43,29 +38,10 @@ const MOST_VIEWS = 40; // views of past revisions kept per case, so that a tab a
 const MOST_OPEN = 12; // cases at the desk at once beyond those that somebody looks at
 const TRIES = 3; // when another process writes to the same case
 
-/** What is remembered of one open case, so that a key costs what it moves. */
-interface Remembered {
-  readonly parse: CaseParser;
-  readonly assess: Assessor;
-  readonly digestOf: (value: unknown) => string;
-}
-
 interface Listener {
   readonly heard: (news: News) => void;
   /** The tab that it is told of nothing it wrote itself: the answer to its entry says that. */
   readonly but: string | undefined;
-}
-
-interface OpenCase {
-  readonly remembered: Remembered;
-  head: CaseHead;
-  state: CaseState;
-  one: Case;
-  history: History;
-  assessment: Assessment;
-  views: Map<number, WorkspaceView>;
-  /** Revisions since the case was opened here, for tabs that are behind. */
-  recent: Revision[];
 }
 
 /** `now` answers the time in ISO 8601; `newId` a word that was never given before; `draw` may do its work elsewhere. */
@@ -74,40 +50,10 @@ export function createDesk(
   { now, newId, draw = drawCaseSchematic }: { now: () => string; newId: () => string; draw?: DrawCircuit },
 ): Desk {
   const open = new Map<string, OpenCase>();
-  const turns = new Map<string, Promise<unknown>>();
+  const turns = new Turns();
   const listeners = new Map<string, Set<Listener>>();
   const owed = new Set<string>(); // cases whose line in the list is older than they are
-  const shelf = new TableShelf();
-  const kept = new ResultsShelf();
-
-  /** One after the other, per case. */
-  function inTurn<T>(id: string, work: () => Promise<T>): Promise<T> {
-    const before = turns.get(id) ?? Promise.resolve();
-    const mine = before.then(work, work);
-    const settled = mine.catch(() => undefined);
-    turns.set(id, settled);
-    settled.then(() => {
-      if (turns.get(id) === settled) turns.delete(id);
-    });
-    return mine;
-  }
-
-  async function judge(
-    judged: Assessor,
-    state: CaseState,
-    one: Case,
-    before?: Drawn,
-  ): Promise<{ assessment: Assessment; view: WorkspaceView }> {
-    const { tables, refusals } = await shelf.tablesOf(one, casebookCaseSource(state, store.files));
-    const assessment = judged(one, tables, await kept.resultsOf(one, casebookCaseSource(state, store.files)));
-    const view = toWorkspaceView(assessment, before);
-    const unread = refusals.map((refusal) => ({
-      at: refusal.place,
-      where: fieldText(refusal.place),
-      words: sentence({ ...refusal, place: '' }),
-    }));
-    return { assessment, view: unread.length === 0 ? view : { ...view, warnings: [...unread, ...view.warnings] } };
-  }
+  const reader = new CaseReader(store);
 
   async function load(id: string): Promise<OpenCase | Refusal> {
     const known = open.get(id);
@@ -118,26 +64,8 @@ export function createDesk(
       known.head = { ...known.head, archived: head.archived };
       return known;
     }
-    const read = await store.cases.read(id);
-    if (read === null || read.head.removed !== null) return noSuchCase(id);
-    let { state } = read.from;
-    for (const { changes } of read.since) state = applyChanges(state, changes).state;
-    const remembered = { parse: createCaseParser(), assess: createAssessor(), digestOf: createDigest() };
-    const one = remembered.parse(state.case);
-    if (Array.isArray(one)) return one[0] ?? noSuchCase(id);
-    const revisions = await store.cases.revisions(id, 1);
-    const history = revisions.reduce(addRevision, NO_HISTORY);
-    const { assessment, view } = await judge(remembered.assess, state, one);
-    const opened = {
-      remembered,
-      head: read.head,
-      state,
-      one,
-      history,
-      assessment,
-      views: new Map([[read.head.revision, view]]),
-      recent: [],
-    };
+    const opened = await reader.open(id);
+    if (isRefusal(opened)) return opened;
     open.set(id, opened);
     owed.add(id);
     closeOldest();
@@ -148,20 +76,16 @@ export function createDesk(
   function closeOldest(): void {
     for (const [id] of open) {
       if (open.size <= MOST_OPEN) return;
-      if (!owed.has(id) && !listeners.has(id) && !turns.has(id)) open.delete(id);
+      if (!owed.has(id) && !listeners.has(id) && !turns.taken(id)) open.delete(id);
     }
   }
 
   /** The case as it stands once everything before has been written. */
   function standing(id: string): Promise<Pick<OpenCase, 'one' | 'assessment' | 'state'> | Refusal> {
-    return inTurn(id, async () => {
+    return turns.take(id, async () => {
       const here = await load(id);
       return isRefusal(here) ? here : { one: here.one, assessment: here.assessment, state: here.state };
     });
-  }
-
-  function tablesOf({ one, state }: Pick<OpenCase, 'one' | 'state'>): ReturnType<TableShelf['tablesOf']> {
-    return shelf.tablesOf(one, casebookCaseSource(state, store.files));
   }
 
   interface Step {
@@ -216,7 +140,7 @@ export function createDesk(
     here.history = addRevision(here.history, stored);
     here.recent = [...here.recent, stored].slice(-MOST_VIEWS);
     const drawn = before === undefined ? undefined : { assessment: here.assessment, view: before };
-    const { assessment, view } = await judge(here.remembered.assess, taken.state, taken.one, drawn);
+    const { assessment, view } = await reader.judge(here.remembered.assess, taken, drawn);
     here.assessment = assessment;
     here.views.set(stored.revision, view);
     for (const revision of here.views.keys()) if (revision <= stored.revision - MOST_VIEWS) here.views.delete(revision);
@@ -247,7 +171,7 @@ export function createDesk(
 
   return {
     open: (id) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         if (isRefusal(here)) return here;
         const view = here.views.get(here.head.revision);
@@ -255,7 +179,7 @@ export function createDesk(
         return { head: here.head, state: here.state, view, ...names(here.history), screen: await store.cases.readScreen(id) };
       }),
     async create({ name, copyOf, by }) {
-      const copied = copyOf === undefined ? null : await inTurn(copyOf, () => load(copyOf));
+      const copied = copyOf === undefined ? null : await turns.take(copyOf, () => load(copyOf));
       if (copied !== null && isRefusal(copied)) return copied;
       const id = await freeCaseId(store, slugOf(name));
       const blank = newCase(id) as unknown as CaseState['case'];
@@ -272,15 +196,15 @@ export function createDesk(
         state,
       };
       const head = await store.cases.create(id, first);
-      if (!isRefusal(head)) await inTurn(id, () => load(id));
+      if (!isRefusal(head)) await turns.take(id, () => load(id));
       return head;
     },
     edit: (id, edit: Edit) => {
       const changes = edit.changes.filter(({ at }) => at.startsWith('/case/'));
-      return inTurn(id, () => write(id, { ...edit, changes: () => changes }));
+      return turns.take(id, () => write(id, { ...edit, changes: () => changes }));
     },
     undo: (id, by) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         if (isRefusal(here)) return here;
         const last = here.history.done.at(-1);
@@ -289,7 +213,7 @@ export function createDesk(
         return write(id, { by, step: newId(), name: { key: 'undo', args: {} }, of: last.step, changes: () => changes });
       }),
     redo: (id, by) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         if (isRefusal(here)) return here;
         const last = here.history.undone.at(-1);
@@ -298,7 +222,7 @@ export function createDesk(
         return write(id, { by, step: newId(), name: { key: 'redo', args: {} }, of: last.step, changes: () => changes });
       }),
     assess: (id) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         return isRefusal(here) ? here : { assessment: here.assessment, state: here.state, revision: here.head.revision };
       }),
@@ -308,10 +232,10 @@ export function createDesk(
       const upTo = read.since.filter((one) => one.revision <= revision);
       const state = upTo.reduce((old, { changes }) => applyChanges(old, changes).state, read.from.state);
       const one = parseCase(state.case);
-      return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : (await judge(assess, state, one)).assessment;
+      return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : (await reader.judge(assess, { state, one })).assessment;
     },
     origin: (id, step) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         if (isRefusal(here)) return here;
         return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
@@ -336,7 +260,7 @@ export function createDesk(
       return { figure: drawn.figure, about: here.assessment.case };
     },
     trace: (id, { by, base, step, text }) =>
-      inTurn(id, async () => {
+      turns.take(id, async () => {
         const here = await load(id);
         if (isRefusal(here)) return here;
         const { changes, refusals } = traceChanges(here.state, text);
@@ -344,7 +268,7 @@ export function createDesk(
         return isRefusal(answered) ? answered : { ...answered, refusals };
       }),
     pad: (id, { by, base, step, pad }) =>
-      inTurn(id, () => {
+      turns.take(id, () => {
         const isGone = 'gone' in pad;
         const name = isGone ? { key: 'padGone', args: {} } : { key: 'pad', args: { pin: pad.pin } };
         return write(id, {
@@ -357,7 +281,7 @@ export function createDesk(
       }),
     async picture(id, exhibit) {
       const here = await standing(id);
-      return isRefusal(here) ? here : readPicture(here.one, (await tablesOf(here)).tables, exhibit);
+      return isRefusal(here) ? here : readPicture(here.one, (await reader.filesOf(here)).tables, exhibit);
     },
     async foresee(id, { by, base, step, soak, withinK }, watch) {
       // fitting takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
@@ -369,15 +293,14 @@ export function createDesk(
       await upload.write(kept.bytes);
       await upload.finish();
       const name = { key: 'foresee', args: {} };
-      const answered = await inTurn(id, () => write(id, { by, base, step, name, changes: ({ state }) => keptChanges(state, kept) }));
+      const answered = await turns.take(id, () => write(id, { by, base, step, name, changes: ({ state }) => keptChanges(state, kept) }));
       return isRefusal(answered) ? answered : { ...answered, curves: kept.curves };
     },
     async report(id) {
       const here = await standing(id);
       if (isRefusal(here)) return here;
-      const { tables } = await tablesOf(here);
-      const files = { tables, results: await kept.resultsOf(here.one, casebookCaseSource(here.state, store.files)) };
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw, kept: files }));
+      const kept = await reader.filesOf(here);
+      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw, kept }));
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();
@@ -395,7 +318,7 @@ export function createDesk(
         for (const { head, summary } of rows) {
           if (signal.aborted) return;
           if (summary?.revision === head.revision && summary.rules === rules) continue;
-          await inTurn(head.id, () => load(head.id));
+          await turns.take(head.id, () => load(head.id));
           owed.add(head.id);
           await this.settle();
           open.delete(head.id);
@@ -404,7 +327,7 @@ export function createDesk(
       }
     },
     async settle() {
-      await Promise.all(turns.values());
+      await turns.over();
       for (const id of owed) {
         owed.delete(id);
         const here = open.get(id);
