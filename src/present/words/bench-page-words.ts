@@ -22,6 +22,7 @@ export const BENCH_PAGE = {
   left: (count: Shown): string => `${count} left`,
   noHazard: 'no hazard',
   leftBecause: 'left, because',
+  sameAsAbove: 'same as above',
   doIt: 'Do it',
   kept: 'Kept',
   keptWithTheTime: 'kept with the time',

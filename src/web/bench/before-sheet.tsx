@@ -63,7 +63,7 @@ export function BeforeSheet({ point }: { point: Point }) {
               {BENCH_PAGE.onlyNow} <span>{left.length === 0 ? BENCH_PAGE.nothingLeft : BENCH_PAGE.left(left.length)}</span>
             </h3>
             <ul>
-              {left.map(({ measure, words: sentence }) => {
+              {left.map(({ measure, words: sentence }, index) => {
                 const next = view.next.find((one) => one.measure === measure);
                 return (
                   <li key={measure}>
@@ -73,13 +73,24 @@ export function BeforeSheet({ point }: { point: Point }) {
                         {next === undefined || next.hazards.length === 0 ? BENCH_PAGE.noHazard : next.hazards.join('; ')}
                       </span>
                       {reasons !== null && (
-                        <label className="plan">
-                          <span>{BENCH_PAGE.leftBecause}</span>
-                          <input
-                            value={reasons[measure] ?? ''}
-                            onChange={(event) => setReasons({ ...reasons, [measure]: event.target.value })}
-                          />
-                        </label>
+                        <span className="plan">
+                          <label>
+                            <span>{BENCH_PAGE.leftBecause}</span>
+                            <input
+                              value={reasons[measure] ?? ''}
+                              onChange={(event) => setReasons({ ...reasons, [measure]: event.target.value })}
+                            />
+                          </label>
+                          {index > 0 && (reasons[measure] ?? '') === '' && (reasons[left[index - 1]?.measure ?? ''] ?? '') !== '' && (
+                            <button
+                              type="button"
+                              className="plain"
+                              onClick={() => setReasons({ ...reasons, [measure]: reasons[left[index - 1]?.measure ?? ''] ?? '' })}
+                            >
+                              {BENCH_PAGE.sameAsAbove}
+                            </button>
+                          )}
+                        </span>
                       )}
                     </span>
                     <button type="button" onClick={() => doIt(measure)}>
