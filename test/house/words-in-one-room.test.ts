@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { parseSync } from 'vite';
 import { describe, expect, test } from 'vitest';
 import { FAILURES } from '../../src/core/result/assessment.ts';
@@ -16,16 +15,6 @@ const PROSE = /\p{L}{2,}[,;:]? \p{Ll}{2,}/u;
 
 /** Words of the verdict are values of the Assessment: a page that asks for them says them as they stand there. */
 const VALUES: ReadonlySet<string> = new Set([...FAILURES, 'examined', 'partly examined', 'not examined']);
-
-/** Files whose words still stand in them. A file leaves the list with its words; none may join it. */
-const NOT_YET: readonly string[] = [
-  'src/web/api/request.ts',
-  'src/web/page/files-page.tsx',
-  'src/web/part/file-understood.tsx',
-  'src/web/part/file-use.tsx',
-  'src/web/part/new-exhibit.ts',
-  'src/web/part/sheet.tsx',
-];
 
 /** English that stands in a file of the page, as "line: text". What a defect throws is for people who mend the tool. */
 function wordsIn({ path, text }: SourceFile): string[] {
@@ -104,18 +93,9 @@ const FILES = filesBelow('src/web', ['.ts', '.tsx']).filter(({ path }) => path !
 
 describe('English words of the page', () => {
   test('stand in one room, src/present/words', () => {
-    const found = FILES.filter(({ path }) => !NOT_YET.includes(path)).flatMap((file) =>
-      wordsIn(file).map((words) => `${file.path}:${words}`),
-    );
+    const found = FILES.flatMap((file) => wordsIn(file).map((words) => `${file.path}:${words}`));
     expect(found).toEqual([]);
     expect(FILES.length).toBeGreaterThan(100);
-  });
-
-  test('stand elsewhere only in files that are known', () => {
-    const clean = NOT_YET.filter(
-      (path) => !existsSync(path) || wordsIn(FILES.find((file) => file.path === path) ?? { path, text: '' }).length === 0,
-    );
-    expect(clean, 'take these off the list').toEqual([]);
   });
 
   test.each([

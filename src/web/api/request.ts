@@ -1,3 +1,5 @@
+import { SENDING_WORDS } from '../../present/words/sending-words.ts';
+
 /** A problem that the server states in one sentence (RFC 9457), or that it could not be reached. */
 export class Problem extends Error {
   readonly code: string;
@@ -67,7 +69,7 @@ export async function requestLines<T>(
       if (said.answer !== undefined) return said.answer;
       progress(said.done ?? 0, said.of ?? 1);
     }
-    if (done) throw new Problem(NOT_REACHED, 'The server went away before it was done; nothing was kept.');
+    if (done) throw new Problem(NOT_REACHED, SENDING_WORDS.serverWentAwayBeforeIt);
   }
 }
 
@@ -76,12 +78,12 @@ async function ask(path: string, init: RequestInit): Promise<Response> {
     return await fetch(path, init);
   } catch (error) {
     if (init.signal?.aborted === true) throw error;
-    throw new Problem(NOT_REACHED, 'The server does not answer. What was typed is kept in this page and sent when it answers again.');
+    throw new Problem(NOT_REACHED, SENDING_WORDS.serverDoesNotAnswerWhat);
   }
 }
 
 /** What an answer that is no success says; `json` is its body where that is JSON. */
 export function toProblem(status: number, json: string | null): Problem {
   const { code, detail, place } = JSON.parse(json ?? '{}') as { code?: string; detail?: string; place?: string };
-  return new Problem(code ?? `http-${status}`, detail ?? `The server answered ${status}.`, place ?? '');
+  return new Problem(code ?? `http-${status}`, detail ?? SENDING_WORDS.theServerAnswered(status), place ?? '');
 }

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { fileOf, packOf, sendFile, type TakenFile, thumbOf } from '../api/casebook.ts';
 import { toFileRecord } from '../part/file-record.ts';
 import { FileUnderstood } from '../part/file-understood.tsx';
@@ -74,10 +75,10 @@ export function FilesPage() {
   return (
     <article className="chapter" aria-labelledby="chapter-title">
       <header>
-        <h2 id="chapter-title">Photos and files</h2>
-        <span className="small">instrument exports and pictures; their bytes are kept as they came</span>
+        <h2 id="chapter-title">{CASE_PAGE.photosAndFiles}</h2>
+        <span className="small">{CASE_PAGE.instrumentExportsAndPicturesTheir}</span>
         <a className="btn" href={packOf(id)} download>
-          Pack this case
+          {CASE_PAGE.packThisCase}
         </a>
       </header>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: dropping has a button beside it that does the same */}
@@ -95,9 +96,9 @@ export function FilesPage() {
         }}
         onPaste={(event) => bring(event.clipboardData.files)}
       >
-        <p>Drop or paste files here, or</p>
+        <p>{CASE_PAGE.dropOrPasteFilesHere}</p>
         <button type="button" className="btn" onClick={() => choose.current?.click()}>
-          Choose files
+          {CASE_PAGE.chooseFiles}
         </button>
         <input
           ref={choose}
@@ -105,7 +106,7 @@ export function FilesPage() {
           multiple
           className="for-ears"
           tabIndex={-1}
-          aria-label="Choose files"
+          aria-label={CASE_PAGE.chooseFiles}
           onChange={(event) => {
             bring(event.target.files ?? []);
             event.target.value = '';
@@ -113,7 +114,7 @@ export function FilesPage() {
         />
       </div>
       {coming.map((one) => (
-        <section key={one.key} className="coming" aria-label={`${one.file.name}, not taken yet`}>
+        <section key={one.key} className="coming" aria-label={CASE_PAGE.notTakenYet(one.file.name)}>
           <h3>{one.file.name}</h3>
           {one.trouble !== '' ? (
             <p className="trouble" role="alert">
@@ -121,10 +122,10 @@ export function FilesPage() {
             </p>
           ) : one.taken === null ? (
             <p>
-              <progress max={one.file.size} value={one.sent ?? one.file.size} aria-label={`${one.file.name} sent`} />{' '}
+              <progress max={one.file.size} value={one.sent ?? one.file.size} aria-label={CASE_PAGE.sent(one.file.name)} />{' '}
               {one.sent !== null && one.sent < one.file.size
-                ? `${megabytes(one.sent)} of ${megabytes(one.file.size)} MB sent`
-                : 'reading it …'}
+                ? CASE_PAGE.ofMbSent(megabytes(one.sent), megabytes(one.file.size))
+                : CASE_PAGE.readingIt}
             </p>
           ) : (
             <>
@@ -141,22 +142,22 @@ export function FilesPage() {
           <p className="ways">
             {one.taken !== null && one.trouble === '' && (
               <button type="button" className="btn" disabled={!isSaid(one.use)} onClick={() => take(one)}>
-                Take it into the case
+                {CASE_PAGE.takeItIntoTheCase}
               </button>
             )}
             {one.taken === null && one.trouble === '' ? (
               <button type="button" className="btn" onClick={() => one.stop.abort()}>
-                Stop
+                {CASE_PAGE.stop}
               </button>
             ) : (
               <button type="button" className="quiet" onClick={() => drop(one.key)}>
-                Leave it
+                {CASE_PAGE.leaveIt}
               </button>
             )}
           </p>
         </section>
       ))}
-      <ul className="filelist" aria-label="Files of this case">
+      <ul className="filelist" aria-label={CASE_PAGE.filesOfThisCase}>
         {files.map((file) => (
           <li key={String(file['id'])}>
             {PICTURE.test(String(file['media'])) && <img src={thumbOf(id, String(file['sha256']))} alt="" loading="lazy" />}
@@ -164,7 +165,7 @@ export function FilesPage() {
               {String(file['path']).replace(/^files\/[0-9a-f]{12}-/, '')}
             </a>
             <small>
-              {Math.ceil(Number(file['bytes']) / KB)} kB, {String(file['media'])}
+              {Math.ceil(Number(file['bytes']) / KB)} {CASE_PAGE.kb} {String(file['media'])}
             </small>
           </li>
         ))}

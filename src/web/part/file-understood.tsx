@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Description } from '../../importer/describe.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { fieldText } from '../../present/words/picture-words.ts';
 import type { TakenFile } from '../api/casebook.ts';
 
@@ -14,26 +15,27 @@ export function FileUnderstood(props: {
   if (understood === undefined)
     return (
       <p>
-        {file.media}, {file.bytes} bytes.{notUnderstood === undefined ? '' : ` ${notUnderstood}`}
+        {CASE_PAGE.mediaAndBytes(file.media, file.bytes)}
+        {notUnderstood === undefined ? '' : ` ${notUnderstood}`}
       </p>
     );
   if (understood.shape === 'matrix') return <FieldUnderstood understood={understood} settled={settled} onSettle={onSettle} />;
   return (
     <>
       <p>
-        {understood.rows} rows, {understood.columns.length} columns, decimal {understood.decimalMark}, cells parted by{' '}
-        {separatorWords(understood.separator)}.
+        {understood.rows} {CASE_PAGE.rowsComma} {understood.columns.length} {CASE_PAGE.columnsDecimal} {understood.decimalMark}
+        {CASE_PAGE.cellsPartedBy} {separatorWords(understood.separator)}.
       </p>
       <div className="scroll">
         <table className="list">
           <thead>
             <tr>
-              <th scope="col">column</th>
-              <th scope="col">unit</th>
-              <th scope="col">first</th>
-              <th scope="col">last</th>
-              <th scope="col">least</th>
-              <th scope="col">greatest</th>
+              <th scope="col">{CASE_PAGE.column}</th>
+              <th scope="col">{CASE_PAGE.unit}</th>
+              <th scope="col">{CASE_PAGE.first}</th>
+              <th scope="col">{CASE_PAGE.last}</th>
+              <th scope="col">{CASE_PAGE.least}</th>
+              <th scope="col">{CASE_PAGE.greatest}</th>
               <th scope="col" />
             </tr>
           </thead>
@@ -42,12 +44,12 @@ export function FileUnderstood(props: {
               // biome-ignore lint/suspicious/noArrayIndexKey: columns of a file are their positions
               <tr key={index}>
                 <td>{column.name}</td>
-                <td>{column.unit ?? 'not told'}</td>
+                <td>{column.unit ?? CASE_PAGE.notTold}</td>
                 <td className="num">{column.first ?? ''}</td>
                 <td className="num">{column.last ?? ''}</td>
                 <td className="num">{column.min ?? ''}</td>
                 <td className="num">{column.max ?? ''}</td>
-                <td>{column.usable ? '' : 'in doubt'}</td>
+                <td>{column.usable ? '' : CASE_PAGE.inDoubt}</td>
               </tr>
             ))}
           </tbody>
@@ -113,7 +115,7 @@ function Filled({ pattern, onAnswer }: { pattern: string; onAnswer: (text: strin
       <input aria-label={name} placeholder={name} value={text} onChange={(event) => setText(event.target.value)} />
       {after}
       <button type="button" className="btn" disabled={text === ''} onClick={() => onAnswer(`${before}${text}${after}`)}>
-        settle
+        {CASE_PAGE.settle}
       </button>
     </span>
   );
@@ -124,7 +126,7 @@ const SEPARATORS: Readonly<Record<string, string>> = {
   semicolon: 'semicolons',
   tab: 'tabs',
   space: 'spaces',
-  none: 'line ends only',
+  none: CASE_PAGE.lineEndsOnly,
 };
 
 function separatorWords(separator: string): string {

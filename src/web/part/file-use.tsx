@@ -1,5 +1,6 @@
 import type { Json } from '../../app/casebook/change.ts';
 import type { Description } from '../../importer/describe.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { choiceWords, EXHIBIT_WORDS } from '../../present/words/page-words.ts';
 import { FIELD_WORDS } from '../../present/words/picture-words.ts';
 
@@ -90,7 +91,7 @@ export function FileUseFields({ description, use, onUse }: { description: Descri
   return (
     <fieldset className="use">
       <legend>
-        <b>It is taken as</b>
+        <b>{CASE_PAGE.itIsTakenAs}</b>
       </legend>
       {(description.shape === 'matrix' ? (['', 'thermalPicture'] as const) : (['', 'sweep', 'soak'] as const)).map((kind) => (
         <label key={kind}>
@@ -100,7 +101,7 @@ export function FileUseFields({ description, use, onUse }: { description: Descri
             checked={use.kind === kind}
             onChange={() => onUse(takenAs(kind, use, description))}
           />
-          {kind === '' ? 'a file only' : EXHIBIT_WORDS[kind]?.one}
+          {kind === '' ? CASE_PAGE.aFileOnly : EXHIBIT_WORDS[kind]?.one}
         </label>
       ))}
       {use.kind === 'thermalPicture' && (
@@ -111,13 +112,13 @@ export function FileUseFields({ description, use, onUse }: { description: Descri
           {description.columns.map((column, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: columns of a file are their positions
             <label key={index}>
-              {column.name === '' ? `column ${index + 1}` : column.name}
+              {column.name === '' ? CASE_PAGE.columnNumber(index + 1) : column.name}
               <select
                 value={use.roles[index] ?? ''}
                 disabled={!column.usable}
                 onChange={(event) => onUse({ ...use, roles: use.roles.with(index, event.target.value) })}
               >
-                <option value="">left alone</option>
+                <option value="">{CASE_PAGE.leftAlone}</option>
                 {ROLES[use.kind === 'soak' ? 'soak' : 'sweep'].map((role) => (
                   <option key={role} value={role}>
                     {choiceWords(role)}

@@ -1,5 +1,6 @@
 import type { Change, Json } from '../../app/casebook/change.ts';
 import type { StepName } from '../../app/casebook/desk.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { newItemId } from '../state/place-parts.ts';
 
 type Tree = Readonly<Record<string, Json>>;
@@ -7,7 +8,7 @@ type Tree = Readonly<Record<string, Json>>;
 const NOT_LOOKED: Json = { state: 'notLooked' };
 
 /** Conductors that any unit has, made when the first reading needs them. */
-export const PINS = { id: 'pins', name: 'plug pins', side: 'mains' };
+export const PINS = { id: 'pins', name: CASE_PAGE.plugPins, side: 'mains' };
 const OUTPUT = { id: 'output', name: 'output', side: 'output' };
 
 /** Whoever can say what stands at a place of the case. */

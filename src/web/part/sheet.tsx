@@ -1,5 +1,6 @@
 import { memo, useRef, useState } from 'react';
 import type { Json } from '../../app/casebook/change.ts';
+import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { choiceWords, EXHIBIT_WORDS, LIST_WORDS } from '../../present/words/page-words.ts';
 import type { FormNode } from '../../present/workspace/form.ts';
 import { Field } from '../field/field.tsx';
@@ -184,7 +185,7 @@ function EachSheet({ kind, lit }: { kind: string; lit: (id: string) => ReadonlyS
               className="quiet"
               onClick={() => store.set(place, undefined, newItemId('remove'), { key: 'removeExhibit', args: { kind } })}
             >
-              remove this {words.one}
+              {CASE_PAGE.removeThis} {words.one}
             </button>
           </p>
         </div>
@@ -201,9 +202,9 @@ function Columns({ place, node }: { place: string; node: ObjectNode }) {
   if (columns?.is !== 'list') return null;
   return (
     <details className="inner">
-      <summary>columns and file</summary>
-      {file !== undefined && <Field node={file} place={`${place}/table/file`} label="taken from file" />}
-      <ListField place={`${place}/table/columns`} label="column" node={columns} />
+      <summary>{CASE_PAGE.columnsAndFile}</summary>
+      {file !== undefined && <Field node={file} place={`${place}/table/file`} label={CASE_PAGE.takenFromFile} />}
+      <ListField place={`${place}/table/columns`} label={CASE_PAGE.column} node={columns} />
     </details>
   );
 }
@@ -213,8 +214,8 @@ function SpotsSheet({ columns, lit }: { columns: readonly string[]; lit: (id: st
   useSnapshot();
   const items = listOf(store, 'exhibits').filter((item) => item['kind'] === 'spots');
   return (
-    <section className="each" aria-label="Spot readings">
-      <h3>Spot readings</h3>
+    <section className="each" aria-label={CASE_PAGE.spotReadings}>
+      <h3>{CASE_PAGE.spotReadings}</h3>
       {items.map((item) => {
         const id = String(item['id']);
         const place = `/case/exhibits/${id}`;
@@ -246,7 +247,7 @@ function SpotsSheet({ columns, lit }: { columns: readonly string[]; lit: (id: st
       })}
       <p className="adds">
         <button type="button" className="quiet add" onClick={() => addExhibit(store, 'spots')}>
-          + spot readings under other conditions
+          {CASE_PAGE.spotReadingsUnderOtherConditions}
         </button>
       </p>
     </section>
