@@ -55,8 +55,9 @@ export async function reportPublished(store: CasebookStore, id: string, number: 
   const assessment = readAssessment(kept.bytes);
   if (isRefusal(assessment)) return assessment;
   const then = await stateAt(store, id, kept.revision);
-  const one = then === null ? [noSuchCase(id)] : parseCase(then.state.case);
-  if (then === null || Array.isArray(one)) return Array.isArray(one) ? (one[0] ?? noSuchCase(id)) : noSuchCase(id);
+  if (then === null) return noSuchCase(id);
+  const one = parseCase(then.state.case);
+  if (Array.isArray(one)) return one[0] ?? noSuchCase(id);
   const open = await openCase(casebookCaseSource(then.state, store.files));
   return renderReport(assessment, await reportExtras(one, assessment, Array.isArray(open) ? {} : { kept: open }));
 }
