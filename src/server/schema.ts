@@ -27,6 +27,8 @@ export const caseHead = z
 
 const args = z.record(z.string(), z.union([z.string(), z.number()]));
 const stepName = z.object({ key: z.string().max(40), args }).openapi('StepName');
+/** A choice of the two: nullable beside a name would make the name itself nullable everywhere. */
+const nextStep = z.union([stepName, z.null()]);
 
 export const change = z
   .object({
@@ -55,8 +57,8 @@ export const editAnswer = z
     changes: z.array(change),
     conflicts: z.array(z.object({ at: z.string(), mine: json.optional(), theirs: json.optional() })),
     view: json,
-    undo: stepName.nullable(),
-    redo: stepName.nullable(),
+    undo: nextStep,
+    redo: nextStep,
   })
   .openapi('EditAnswer');
 
@@ -73,8 +75,8 @@ export const caseAtDesk = z
     head: caseHead,
     state: json,
     view: json,
-    undo: stepName.nullable(),
-    redo: stepName.nullable(),
+    undo: nextStep,
+    redo: nextStep,
     screen: z.record(z.string(), z.string()),
   })
   .openapi('CaseAtDesk');

@@ -34,6 +34,7 @@ export const LOST_MEASURES = [
   'transient',
   'spotWinding',
   'spotParts',
+  'spotMaterial',
   'workingVoltage',
 ] as const;
 

@@ -135,6 +135,7 @@ const CHOICES: Readonly<Record<string, string>> = {
   transient: 'peaks and dips',
   spotWinding: 'heat of the winding',
   spotParts: 'heat of the parts',
+  spotMaterial: 'heat of the material',
 };
 
 /** Kinds of evidence, one and several. */

@@ -62,7 +62,7 @@ export function publishedRoutes(app: OpenAPIHono, { store, desk, now }: Workspac
     })
     .openapi('PublishedView');
   const publishing = z
-    .object({ now: view.extend({ revision: z.number().int() }), published: z.array(published.extend({ view: view.nullable() })) })
+    .object({ now: view.extend({ revision: z.number().int() }), published: z.array(published.extend({ view: z.union([view, z.null()]) })) })
     .openapi('Publishing');
   app.openapi(
     described({
@@ -94,7 +94,7 @@ export function publishedRoutes(app: OpenAPIHono, { store, desk, now }: Workspac
   );
 
   const side = z.object({ markSvg: z.string(), words: z.string() });
-  const words = z.object({ was: z.string(), now: z.string() }).nullable();
+  const words = z.union([z.object({ was: z.string(), now: z.string() }), z.null()]);
   const moved = z
     .object({
       verdict: words,

@@ -63,7 +63,7 @@ export function runRoutes(app: OpenAPIHono, { runs, stopping }: Workspace): void
       path: '/api/cases/{id}/runs/stop',
       summary: 'Stop the run that is under way',
       params: caseId,
-      gives: state.nullable(),
+      gives: z.union([state, z.null()]),
     }),
     (context) => {
       const stopped = runs.stop(idOf(context));
