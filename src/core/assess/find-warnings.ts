@@ -24,6 +24,7 @@ const JUDGED = new Set([
   'photo',
   'advertised',
   'ripple',
+  'earthSwing',
   'event',
   'residual',
   'stack',

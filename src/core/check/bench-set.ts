@@ -85,6 +85,7 @@ export const BENCH_SET: readonly BenchCheck[] = [
   check('endurance/rectifier-margin', 'disappointing', 'heat', 'desoldering'),
   check('interference/suppression', 'informative', 'board'),
   check('interference/winding-screen', 'informative', 'transformer'),
+  check('interference/earth-swing', 'informative', 'load', 'desoldering'),
   check('labelling/ratings', 'informative', 'label'),
   check('labelling/claims', 'disappointing', 'label'),
   check('labelling/plug', 'injurious', 'label'),

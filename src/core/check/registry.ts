@@ -43,6 +43,7 @@ import { overvoltage as harmOvervoltage } from './harm/overvoltage.ts';
 import { ripple as harmRipple } from './harm/ripple.ts';
 import { setPointTolerance as harmSetPointTolerance } from './harm/set-point-tolerance.ts';
 import { transient as harmTransient } from './harm/transient.ts';
+import { earthSwing as interferenceEarthSwing } from './interference/earth-swing.ts';
 import { suppression as interferenceSuppression } from './interference/suppression.ts';
 import { windingScreen as interferenceWindingScreen } from './interference/winding-screen.ts';
 import { claims as labellingClaims } from './labelling/claims.ts';
@@ -109,6 +110,7 @@ export const CHECKS: readonly AnyCheck[] = [
   harmRipple,
   harmSetPointTolerance,
   harmTransient,
+  interferenceEarthSwing,
   interferenceSuppression,
   interferenceWindingScreen,
   labellingClaims,

@@ -53,7 +53,8 @@ export function brokenReferences(one: Case, walkInto: WalkInto = walk): Refusal[
     checkExhibit(exhibit, need, (id, place) =>
       found.push(refuse('same-ends', id, 'another conductor than the one it starts from', { place })),
     );
-    const named = exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'event' ? exhibit : null;
+    const named =
+      exhibit.kind === 'sweep' || exhibit.kind === 'ripple' || exhibit.kind === 'earthSwing' || exhibit.kind === 'event' ? exhibit : null;
     if (named?.port !== undefined) needLevel(named.port, named.level, `/exhibits/${exhibit.id}/level`);
   }
   for (const { twice } of walked)
@@ -166,6 +167,7 @@ function checkExhibit(exhibit: Exhibit, need: Need, refuseSame: (id: string, pla
     case 'advertised':
     case 'event':
     case 'ripple':
+    case 'earthSwing':
       break;
   }
 }

@@ -64,6 +64,7 @@ import { touchTemperature as iec6236812018TouchTemperature } from './iec-62368-1
 import { touchVoltage as iec6236812018TouchVoltage } from './iec-62368-1/2018/touch-voltage.ts';
 import { windingTemperature as iec6236812018WindingTemperature } from './iec-62368-1/2018/winding-temperature.ts';
 import { withstandTest as iec6236812018WithstandTest } from './iec-62368-1/2018/withstand-test.ts';
+import { earthSwing as iec626842018EarthSwing } from './iec-62684/2018/earth-swing.ts';
 import { tracking as laminateMakers2026Tracking } from './laminate-makers/2026/tracking.ts';
 import { steinmetz as planarNotesUndatedSteinmetz } from './planar-notes/undated/steinmetz.ts';
 import { materialTemperature as plasticsMakers2026MaterialTemperature } from './plastics-makers/2026/material-temperature.ts';
@@ -140,6 +141,7 @@ export const TABLES: readonly PublishedTable[] = [
   iec6236812018TouchVoltage,
   iec6236812018WindingTemperature,
   iec6236812018WithstandTest,
+  iec626842018EarthSwing,
   laminateMakers2026Tracking,
   planarNotesUndatedSteinmetz,
   plasticsMakers2026MaterialTemperature,

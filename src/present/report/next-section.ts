@@ -8,8 +8,7 @@ import { stopText } from '../words/stop-text.ts';
 import { isShort } from './chapter.ts';
 import { linkToStep } from './report-parts.ts';
 
-const MOST_NAMED = 4;
-const FIRST_ONES = 4; // of a short report, told in full on paper; the rest by name, and all in full on a screen
+const FIRST_ONES = 4; // of a short report, told on paper; all of them on a screen
 
 /** What can only be measured now, then what to measure next: what it would settle, what can hurt, and where to stop. */
 export function setNext(assessment: Assessment): Markup {
@@ -20,16 +19,11 @@ export function setNext(assessment: Assessment): Markup {
     'Stops',
   );
   const set = next.map((one, index) => setOne(one, [hazards[index] ?? NOTHING, stops[index] ?? NOTHING]));
-  const urgent = new Set(assessment.lastChance.flatMap(({ measure }) => measure));
-  const later = next
-    .slice(FIRST_ONES)
-    .filter(({ measure }) => !urgent.has(measure))
-    .map(({ measure, about }) => measurementText(measure, about));
-  const more = later.length > MOST_NAMED ? `; and ${later.length - MOST_NAMED} more` : '';
+  const later = next.length - FIRST_ONES;
   const then =
-    later.length === 0 || !isShort(assessment)
+    later <= 0 || !isShort(assessment)
       ? NOTHING
-      : html`<p class="small paper">Then: ${later.slice(0, MOST_NAMED).join('; ')}${more}.</p>`;
+      : html`<p class="small paper">${later} more would settle the rest of what was not examined; they stand in this report on a screen.</p>`;
   const steps = next.length === 0 ? NOTHING : html`<ol class="nexts">${joined(set)}</ol>${then}`;
   return html`${setLastChance(assessment)}${steps}`;
 }

@@ -6,7 +6,7 @@ export function pageCss(runningHead: string): string {
   return `
 @page{size:A4;margin:20mm 17mm 20mm 18mm;@top-left{content:${cssString(runningHead)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-left{content:${cssString(ONE_SAMPLE)};font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}@bottom-right{content:counter(page) " of " counter(pages);font:400 8.5pt "Source Sans 3",sans-serif;color:#414e4a}}
 @page:first{@top-left{content:""}}
-@page short{margin:15mm 15mm 14mm 16mm}
+@page short{margin:13mm 15mm 12mm 16mm}
 .short{page:short}
 @media print{${PRINT_CSS}}
 `;
@@ -14,13 +14,13 @@ export function pageCss(runningHead: string): string {
 
 /** Little was examined: two pages before the derivation. What stands twice on a screen stands once on paper. */
 const SHORT_CSS = `
-.short section[aria-labelledby=part-portrait],.short .ports,.short figure:has(svg.list),.short .gap,.short p.gap,.short .chap h4 span,.short .chap li i,.short .nexts>li:nth-child(n+5),.short .group .lead .ask{display:none}
+.short section[aria-labelledby=part-portrait],.short .ports:has(tbody>tr:only-child),.short figure:has(svg.list),.short .gap,.short p.gap,.short .chap h4 span,.short .chap li i,.short .nexts>li:nth-child(n+5),.short .group .lead .ask{display:none}
 .short .run{font-size:9px}.short h1{font-size:22px;line-height:26px;margin:0}.short .sub{margin:0;font-size:11px;line-height:14px}.short .invented{padding:1px 8px;margin-top:3px;font-size:10px}.short h2{font-size:14px;line-height:17px;margin:7px 0 2px;padding-top:3px}
 .short .txt{font-size:11px;line-height:14px}.short .txt+.txt,.short .verdict .txt{margin-top:3px}.short .small,.short .lablist,.short .find.one .small,.short .find.one .remarks li,.short figcaption,.short .chap h4,.short .chap ul,.short .chap li,.short .nexts>li,.short .nexts .small,.short .last h4,.short .last ul,.short .last li,.short .caution li{font-size:9px;line-height:11.2px}
 .short .facts{display:block;margin-top:3px;font-size:9px;line-height:11.5px}.short .facts div,.short .facts dt,.short .facts dd,.short .facts dd i{display:inline;font-size:9px;line-height:11.5px}.short .facts dt::after{content:": "}.short .facts dd i::before{content:" ("}.short .facts dd i::after{content:")"}.short .facts div:not(:last-child)::after{content:"; "}
 .short .kv.bench{margin-top:3px;padding-top:2px;font-size:9.5px;line-height:12px}.short .kv.bench dt,.short .kv.bench dd{padding:0}
 .short .find.one{padding:1px 0 2px 26px;font-size:9px;line-height:11.2px}.short .find.one .remarks::before{content:" "}.short .find.one .prow{margin-left:-26px}.short .find.one .prow .ln{align-self:center;height:26px;overflow:hidden}.short .find.one .small,.short .find.one .remarks{display:inline;margin-left:0}.short .find.one .remarks li::after{content:" "}.short .find.one .prow{min-height:22px}.short .find.one .remarks li{display:inline;padding:0}.short .find.one .remarks li::before{content:none}.short .find.one .remarks{margin-top:0}.short .group{padding:2px 0 0}.short .group .lead h3{font-size:11.5px}
-.short figure{margin:2px 0;display:inline-block;vertical-align:top;width:49%}.short figure .wide{display:none}.short figure .narrow{display:block}.short figure svg{width:100%;height:auto;max-height:36mm}
+.short figure{margin:2px 0;display:inline-block;vertical-align:top;width:49%}.short .many figure{width:100%}.short figure .wide{display:none}.short figure .narrow{display:block}.short figure svg{width:100%;height:auto;max-height:33mm}
 .short .half{padding:4px 10px 5px}.short .half .word{font-size:20px;line-height:23px}.short .half .word svg{margin-top:1px}.short .half .over{font-size:10px;line-height:12px}.short .half .second{font-size:11px;line-height:14px;margin-top:0}.short .half .cvs{font-size:10.5px;line-height:13px;margin-top:1px}.short .verdict{margin-top:5px;padding:6px 0 4px}
 .short .small .grade,.short figcaption .grade{font-size:inherit}.short .unex,.short .last{font-size:9px;line-height:11.2px}.short .unex{margin-top:0}.short .unex .chap{margin-bottom:1px}.short .unex .chap h3{font-size:9.5px;line-height:12px}
 .short .last{padding:2px 8px}.short .last h4,.short .last ul,.short .last li{display:inline;padding:0;text-indent:0}.short .last li::before{content:none}.short .last li:not(:last-child)::after{content:"; "}.short .last li:last-child::after{content:". "}.short .last h3{font-size:10px;line-height:12px}

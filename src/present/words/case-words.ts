@@ -44,6 +44,7 @@ export const EXHIBIT_KINDS: Templates = {
   capture: 'capture',
   workingVoltage: 'working voltage',
   residual: 'voltage left',
+  earthSwing: 'swing against earth',
 };
 
 /** How a sweep ended, as the word in the case or in the Assessment says. */

@@ -126,6 +126,10 @@ export const CHECK_WORDS: Readonly<Record<string, CheckWords>> = {
   'endurance/rectifier-margin': { title: 'Rectifier margin', question: 'How far does the rectifier stay from its limits?' },
   'interference/suppression': { title: 'Suppression parts', question: 'Are the parts that keep interference off the mains fitted?' },
   'interference/winding-screen': { title: 'Winding screen', question: 'Is there a screen or a cancelling winding in the transformer?' },
+  'interference/earth-swing': {
+    title: 'Swing against earth',
+    question: 'Does the output stay quiet enough against earth for a touch screen?',
+  },
   'labelling/ratings': { title: 'Ratings on the label', question: 'Are the ratings complete, and do they agree with each other?' },
   'labelling/claims': { title: 'Printed claims', question: 'Are the claims possible for the parts that were found?' },
   'labelling/plug': { title: 'Plug', question: 'Do the pins fit the socket system, and does the body not pull on the socket?' },

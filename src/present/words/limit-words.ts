@@ -80,6 +80,7 @@ export const LIMIT_NAMES: Templates = {
   claimedPower: 'as claimed, at the lower edge of the window',
   overshoot: 'for a moment, over',
   undershoot: 'for a moment, under',
+  earthSwing: 'a supply for telephones, pulses of 250 ns and more',
   rippleHabit: 'what the trade expects',
   onTheLabelToo: 'as the label prints',
   classOfPlug: 'class of protection',

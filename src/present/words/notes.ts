@@ -216,6 +216,9 @@ export const NOTES: Templates = {
   rippleRead: 'From {exhibit}, in a bandwidth of {bandwidth|Hz}.',
   rippleHabit: 'No published limit is known; what the trade expects is shown beside it and does not decide.',
   rippleOtherBandwidth: 'No published limit is known, and what the trade expects holds for another bandwidth.',
+  earthSwingFrom: 'From {exhibit}, peak to peak against earth.',
+  pulseNotStated: 'How long its pulses last was not read; those of up to {shortest|s} are let pass, however high.',
+  pulseShort: 'Its pulses last no longer than {shortest|s} and are let pass.',
   // parts
   ratingNotRead: 'The part’s own rating was not read: held against what ordinary parts of its kind bear.',
   insideNotKnown: 'Read outside; inside it is at least as hot, by an amount that needs the loss and the thermal resistance.',

@@ -145,6 +145,7 @@ export const EXHIBIT_WORDS: Readonly<Record<string, { readonly one: string; read
   body: { one: 'body and plug', many: 'Body and plug' },
   capture: { one: 'capture', many: 'Captures' },
   cold: { one: 'cold reading', many: 'Before power' },
+  earthSwing: { one: 'swing against earth', many: 'Swing against earth' },
   distance: { one: 'distance', many: 'Distances' },
   event: { one: 'event', many: 'Events, with tries' },
   label: { one: 'label', many: 'Label and promises' },

@@ -172,6 +172,7 @@ export const STEP_NAMES: Templates = {
   'iec-62368-1/2018/solid-insulation': 'distance through insulation',
   'iec-62368-1/2018/thin-sheet': 'layers of thin sheet',
   // tables
+  'iec-62684/2018/earth-swing': 'swing against earth, supplies for telephones',
   'iec-60950-1/2005/touch-temperature': 'touch temperature, older edition',
   'laminate-makers/2026/tracking': 'tracking index of laminates',
   'iec-62368-1/2018/strength-transient': 'test voltage by transients',

@@ -20,7 +20,7 @@ import type { Drawn } from './workspace-view.ts';
 export const WORKSPACE_CHAPTERS = [
   { id: 'label', of: ['label'], kinds: ['label', 'body'] },
   { id: 'touch', of: ['cold', 'touch'], kinds: ['cold', 'touch'] },
-  { id: 'load', of: ['load'], kinds: ['advertised', 'sweep', 'event', 'ripple'] },
+  { id: 'load', of: ['load'], kinds: ['advertised', 'sweep', 'event', 'ripple', 'earthSwing'] },
   { id: 'heat', of: ['heat'], kinds: ['spots', 'soak', 'thermalPicture'] },
   { id: 'board', of: ['board'], kinds: ['board', 'residual', 'distance'] },
   { id: 'transformer', of: ['transformer', 'scope'], kinds: ['stack', 'workingVoltage', 'capture'] },

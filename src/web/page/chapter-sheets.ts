@@ -34,6 +34,7 @@ export const SHEETS: Readonly<Record<WorkspaceChapter | 'sample' | 'photos', rea
     { lay: 'each', kind: 'sweep' },
     { lay: 'each', kind: 'advertised' },
     { lay: 'rows', kind: 'ripple', columns: ['port', 'level', 'value', 'bandwidth', 'fixture'] },
+    { lay: 'rows', kind: 'earthSwing', columns: ['port', 'value', 'pulse', 'under/supply'] },
     { lay: 'each', kind: 'event' },
   ],
   heat: [

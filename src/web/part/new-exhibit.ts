@@ -108,6 +108,7 @@ const BLANKS: Readonly<Record<string, (made: Made) => Tree>> = {
   event: (made) => ({ port: made.port(), what: 'start', tries: { made: 0, failed: 0 }, readings: [] }),
   residual: () => ({ value: NOT_LOOKED }),
   ripple: (made) => ({ port: made.port(), value: NOT_LOOKED, bandwidth: '20 MHz', fixture: NOT_LOOKED }),
+  earthSwing: (made) => ({ port: made.port(), value: NOT_LOOKED }),
   spots: (made) => ({ under: {}, rows: [{ id: newItemId('s'), place: made.place(), value: NOT_LOOKED, by: 'contact' }] }),
   soak: (made) => ({
     under: {},

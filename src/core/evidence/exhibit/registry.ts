@@ -5,6 +5,7 @@ import { body } from './body.ts';
 import { capture } from './capture.ts';
 import { cold } from './cold.ts';
 import { distance } from './distance.ts';
+import { earthSwing } from './earth-swing.ts';
 import { event } from './event.ts';
 import { label } from './label.ts';
 import { photo } from './photo.ts';
@@ -25,6 +26,7 @@ export const EXHIBITS = [
   capture,
   cold,
   distance,
+  earthSwing,
   event,
   label,
   photo,

@@ -9,7 +9,9 @@ export const windingByResistance = defineFormula({
   id: 'thermal/winding-by-resistance',
   tex: String.raw`t_2 = \frac{R_2}{R_1} (234.5 + t_1) - 234.5`,
   text: 't_2 = R_2 / R_1 · ( 234.5 + t_1 ) − 234.5',
-  source: cite('heat-theory', 'resistance of copper, as the safety standards of electrical equipment measure windings', 'memory'),
+  source: cite('heat-theory', 'resistance of copper, as the safety standards of electrical equipment measure windings', 'secondary', {
+    alsoBy: ['a transformer maker, temperature measurement by EN 61558-1: 234.5 for copper'],
+  }),
   inputs: {
     hot: { symbol: 'R_2', unit: 'Ω', means: 'resistance hot', moves: 'up' },
     cold: { symbol: 'R_1', unit: 'Ω', means: 'resistance cold', moves: 'down' },
