@@ -31,6 +31,8 @@ const CORE = 15;
 const MARK = 12;
 const TEXT = 18;
 const CLEAR = 14;
+const LEAD_IN = 14; // px from the end of a winding to where its wire leaves
+const LEAD_OUT = 6; // px that a wire end reaches beyond what it crosses
 const NUMBER = 12; // px between two numbers
 const STEPS_MM = [5, 2, 1] as const;
 
@@ -49,7 +51,7 @@ export function drawWindingWindow(sheet: TransformerSheet, assessment: Assessmen
     : drawList(sheet, narrow ? width : SIDE - EDGE, listX, narrow ? bottom + plan.tube + CORE + 2 * LINE : TOP);
   const weakest = drawWeakest(sheet, plan, finding, { x0, y0 });
   const height = Math.max(bottom + plan.tube + CORE + LINE, list.bottom) + (narrow ? 0 : CLEAR);
-  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => (alone ? drawNamed(layer, plan, { x0, y0 }) : drawLayer(layer, { x0, y0 }))))}${drawNumbers(plan, x0, y0)}${weakest}${list.markup}</svg>`;
+  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => (alone ? drawNamed(layer, plan, { x0, y0 }) : drawLayer(layer, { x0, y0 }))))}${drawNumbers(plan, x0, y0)}${drawLeads(sheet, plan, { x0, y0 })}${weakest}${list.markup}</svg>`;
 }
 
 /** The finding of the pair that the weakest way of a transformer joins; null where nothing of it was judged. */
@@ -131,6 +133,35 @@ function drawLayer(layer: PlacedLayer, { x0, y0 }: At): Markup {
   return joined(turns);
 }
 
+const SLEEVE = 4.4; // px
+const APART = 9; // px between two lead-outs on one side
+
+/** Wire ends on their way out of the window, over the layers that they cross; one in a sleeve lies in an outline. */
+function drawLeads(sheet: TransformerSheet, plan: WindowPlan, { x0, y0 }: At): Markup {
+  const drawn = { left: 0, right: 0 };
+  return joined(
+    sheet.layers.flatMap((layer) => {
+      const own = plan.layers.find(({ id }) => id === layer.id);
+      if (layer.is !== 'winding' || own === undefined) return [];
+      return layer.leads.map(({ end, crosses, sleeved }) => {
+        const side = end === 'finish' ? 'right' : 'left';
+        const step = LEAD_IN + APART * drawn[side];
+        drawn[side] += 1;
+        const x = x0 + (side === 'left' ? own.from + step : own.to - step);
+        const reached = plan.layers.filter(({ id }) => crosses.includes(id));
+        const isOut = reached.some(({ y }) => y < own.y) || reached.length === 0;
+        const from = y0 + own.y + own.height / 2;
+        const to = isOut ? y0 - LEAD_OUT : y0 + Math.max(...reached.map(({ y, height }) => y + height)) + LEAD_OUT;
+        const sleeve =
+          sleeved === true
+            ? html`<rect class="cover" x="${c(x - SLEEVE / 2)}" y="${c(Math.min(from, to))}" width="${SLEEVE}" height="${c(Math.abs(to - from))}"/>`
+            : NOTHING;
+        return html`${sleeve}<path class="turn" d="M${c(x)} ${c(from)}V${c(to)}"/>`;
+      });
+    }),
+  );
+}
+
 /** The weakest way between two windings: round the edge as a line along it, else a mark where it leads through. */
 function drawWeakest(sheet: TransformerSheet, plan: WindowPlan, finding: Finding | null, { x0, y0 }: At): Markup {
   const { weakest } = sheet;
@@ -151,9 +182,18 @@ function drawWeakest(sheet: TransformerSheet, plan: WindowPlan, finding: Finding
     const radius = 2.4;
     return html`<path class="way ${kind} open" d="M${c(x0 + first)} ${c(y0 + from)}H${c(x0 + edge)}V${c(y0 + to)}H${c(x0 + last)}"/><circle class="${kind} full" cx="${c(x0 + first)}" cy="${c(y0 + from)}" r="${radius}"/><circle class="${kind} full" cx="${c(x0 + last)}" cy="${c(y0 + to)}" r="${radius}"/>`;
   }
-  const x = weakest.kind === 'lead' ? Math.min(upper.from, lower.from) + CLEAR : plan.wall + plan.width / 2;
+  const x = weakest.kind === 'lead' ? leadAt(sheet, plan, weakest.way) : plan.wall + plan.width / 2;
   const middle = (from + to) / 2;
   return html`<path class="way ${kind} open" d="M${c(x0 + x)} ${c(y0 + upper.y + upper.height / 2)}V${c(y0 + lower.y + lower.height / 2)}"/>${drawMark(finding.outcome, x0 + x, y0 + middle, MARK)}`;
+}
+
+/** Where the lead-out of a way ("lead:t1:s:start:p") leaves its winding, from the left of the drawing. */
+function leadAt(sheet: TransformerSheet, plan: WindowPlan, way: string): number {
+  const [, , winding, lead] = way.split(':');
+  const own = plan.layers.find(({ id }) => id === winding);
+  const layer = sheet.layers.find(({ id }) => id === winding);
+  const end = layer?.is === 'winding' ? layer.leads.find(({ id }) => id === lead)?.end : null;
+  return own === undefined ? plan.wall : end === 'finish' ? own.to - LEAD_IN : own.from + LEAD_IN;
 }
 
 /** Every layer in words, outside in, and what is weakest; windings carry the number that stands beside them. */
