@@ -9,6 +9,7 @@ import { STANDS_WORDS, WAY_WORDS } from '../words/transformer-words.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 import { spreadLabels } from './spread-labels.ts';
 import { wrapLines } from './text-width.ts';
+import { type At, drawLeads, leadAt } from './winding-leads.ts';
 import { type PlacedLayer, placeLayers, type WindowPlan } from './winding-plan.ts';
 
 export interface WindingSize {
@@ -31,8 +32,6 @@ const CORE = 15;
 const MARK = 12;
 const TEXT = 18;
 const CLEAR = 14;
-const LEAD_IN = 14; // px from the end of a winding to where its wire leaves
-const LEAD_OUT = 6; // px that a wire end reaches beyond what it crosses
 const NUMBER = 12; // px between two numbers
 const STEPS_MM = [5, 2, 1] as const;
 
@@ -90,11 +89,6 @@ function drawFormer(sheet: TransformerSheet, plan: WindowPlan, x0: number, y0: n
   return html`${joined(walls)}<rect class="former" x="${c(x0 + plan.wall)}" y="${c(bottom)}" width="${c(plan.width)}" height="${c(plan.tube)}"/><rect class="core" x="${c(x0)}" y="${c(bottom + plan.tube)}" width="${c(whole)}" height="${CORE}"/><text class="on-core" x="${c(x0 + whole - 6)}" y="${c(bottom + plan.tube + 11.5)}" text-anchor="end">${cut}</text>`;
 }
 
-interface At {
-  readonly x0: number;
-  readonly y0: number;
-}
-
 /** Windings are counted outside in; numbers that would cover each other are moved apart. */
 function drawNumbers(plan: WindowPlan, x0: number, y0: number): Markup {
   const windings = plan.layers.filter((layer) => layer.is === 'winding');
@@ -133,35 +127,6 @@ function drawLayer(layer: PlacedLayer, { x0, y0 }: At): Markup {
   return joined(turns);
 }
 
-const SLEEVE = 4.4; // px
-const APART = 9; // px between two lead-outs on one side
-
-/** Wire ends on their way out of the window, over the layers that they cross; one in a sleeve lies in an outline. */
-function drawLeads(sheet: TransformerSheet, plan: WindowPlan, { x0, y0 }: At): Markup {
-  const drawn = { left: 0, right: 0 };
-  return joined(
-    sheet.layers.flatMap((layer) => {
-      const own = plan.layers.find(({ id }) => id === layer.id);
-      if (layer.is !== 'winding' || own === undefined) return [];
-      return layer.leads.map(({ end, crosses, sleeved }) => {
-        const side = end === 'finish' ? 'right' : 'left';
-        const step = LEAD_IN + APART * drawn[side];
-        drawn[side] += 1;
-        const x = x0 + (side === 'left' ? own.from + step : own.to - step);
-        const reached = plan.layers.filter(({ id }) => crosses.includes(id));
-        const isOut = reached.some(({ y }) => y < own.y) || reached.length === 0;
-        const from = y0 + own.y + own.height / 2;
-        const to = isOut ? y0 - LEAD_OUT : y0 + Math.max(...reached.map(({ y, height }) => y + height)) + LEAD_OUT;
-        const sleeve =
-          sleeved === true
-            ? html`<rect class="cover" x="${c(x - SLEEVE / 2)}" y="${c(Math.min(from, to))}" width="${SLEEVE}" height="${c(Math.abs(to - from))}"/>`
-            : NOTHING;
-        return html`${sleeve}<path class="turn" d="M${c(x)} ${c(from)}V${c(to)}"/>`;
-      });
-    }),
-  );
-}
-
 /** The weakest way between two windings: round the edge as a line along it, else a mark where it leads through. */
 function drawWeakest(sheet: TransformerSheet, plan: WindowPlan, finding: Finding | null, { x0, y0 }: At): Markup {
   const { weakest } = sheet;
@@ -185,15 +150,6 @@ function drawWeakest(sheet: TransformerSheet, plan: WindowPlan, finding: Finding
   const x = weakest.kind === 'lead' ? leadAt(sheet, plan, weakest.way) : plan.wall + plan.width / 2;
   const middle = (from + to) / 2;
   return html`<path class="way ${kind} open" d="M${c(x0 + x)} ${c(y0 + upper.y + upper.height / 2)}V${c(y0 + lower.y + lower.height / 2)}"/>${drawMark(finding.outcome, x0 + x, y0 + middle, MARK)}`;
-}
-
-/** Where the lead-out of a way ("lead:t1:s:start:p") leaves its winding, from the left of the drawing. */
-function leadAt(sheet: TransformerSheet, plan: WindowPlan, way: string): number {
-  const [, , winding, lead] = way.split(':');
-  const own = plan.layers.find(({ id }) => id === winding);
-  const layer = sheet.layers.find(({ id }) => id === winding);
-  const end = layer?.is === 'winding' ? layer.leads.find(({ id }) => id === lead)?.end : null;
-  return own === undefined ? plan.wall : end === 'finish' ? own.to - LEAD_IN : own.from + LEAD_IN;
 }
 
 /** Every layer in words, outside in, and what is weakest; windings carry the number that stands beside them. */
