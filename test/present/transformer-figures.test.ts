@@ -56,6 +56,24 @@ describe('the winding window', () => {
     expect(drawn(wound(3))).toMatch(/class="way m-pass open"/);
   });
 
+  it('draws a lead-out that crosses from its winding out of the window, and its sleeve around it', () => {
+    const led = (sleeved: boolean): string =>
+      drawn(
+        judged(
+          stackOf([
+            winding('p', 'mains', FINE),
+            tape('tape', '3'),
+            winding('s', 'output', { ...FINE, leads: [{ id: 'start', end: 'start', crosses: ['p'], sleeved }] }),
+          ]),
+        ),
+      );
+    const [, from, to] = /<path class="turn" d="M[\d.]+ ([\d.]+)V([\d.]+)"/.exec(led(false)) ?? [];
+    expect(Number(to)).toBeLessThan(Number(from)); // upwards, over what lies outside of it
+    expect(count(led(false), '<rect class="cover"')).toBe(0);
+    expect(count(led(true), '<rect class="cover"')).toBe(1);
+    expect(count(drawn(wound(1.3)), '<path class="turn"')).toBe(0);
+  });
+
   it('draws a tape that stops short with its gap', () => {
     const stack = stackOf(
       [winding('s', 'output', FINE), tape('tape', '1', { covers: 'stopsShort', short: mm(1) }), winding('p', 'mains', FINE)],

@@ -75,13 +75,13 @@ describe('a transformer that comes apart', () => {
     await press(page, 'Enter');
     await page.waitForFunction(() => document.activeElement?.closest('.next-layer') !== null);
     await press(page, 't', 'Space');
-    expect(await listed(page)).toEqual(['insulation | 2 | ']);
+    await expect.poll(() => listed(page)).toEqual(['insulation | 2 | ']);
     await press(page, 'w', ...Array.from({ length: 9 }, () => 'Space'));
     await page.waitForFunction(() => document.querySelectorAll('.cross-section .wide circle.turn').length === 9);
     await press(page, 'Backspace');
     await page.waitForFunction(() => document.querySelectorAll('.cross-section .wide circle.turn').length === 8);
     await press(page, 't', 'w', ...Array.from({ length: 4 }, () => 'Space'), 'l');
-    expect(await listed(page)).toEqual(['insulation | 2 | ', 'W1 | 8 | ', 'insulation | 1 | ', 'W2 | 4 | ']);
+    await expect.poll(() => listed(page)).toEqual(['insulation | 2 | ', 'W1 | 8 | ', 'insulation | 1 | ', 'W2 | 4 | ']);
     await saved(page);
     expect(await page.getByLabel('rows', { exact: true }).inputValue()).toBe('2');
     expect(complaints).toEqual([]);
@@ -106,7 +106,7 @@ describe('a transformer that comes apart', () => {
     await press(page, 'Enter');
     await page.keyboard.type('0,4 mm');
     await press(page, 'Enter');
-    expect(await listed(page)).toEqual(['W1 | 36 | 0.25 mm', 'insulation | 3 | 0.05 mm', 'W2 | 12 | 0,4 mm']);
+    await expect.poll(() => listed(page)).toEqual(['W1 | 36 | 0.25 mm', 'insulation | 3 | 0.05 mm', 'W2 | 12 | 0,4 mm']);
     expect(await page.evaluate(() => document.activeElement?.closest('.next-layer') !== null)).toBe(true);
     await press(page, 'f');
     expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('wall of the former: thickness of each');
@@ -135,15 +135,15 @@ describe('a transformer that comes apart', () => {
     await tabTo(page, '.each .tabs .add');
     await press(page, 'Enter', 'w', 'Space', 't');
     await press(page, 'Alt+ArrowUp');
-    expect(await listed(page)).toEqual(['insulation | 1 | ', 'W1 | 1 | ']);
+    await expect.poll(() => listed(page)).toEqual(['insulation | 1 | ', 'W1 | 1 | ']);
     await press(page, 'Delete');
-    expect(await listed(page)).toEqual(['W1 | 1 | ']);
+    await expect.poll(() => listed(page)).toEqual(['W1 | 1 | ']);
     await saved(page);
     for (const rows of [2, 2, 1]) {
       await page.keyboard.press('Control+z');
       await page.waitForFunction((count) => document.querySelectorAll('.layer-list ol > li').length === count, rows);
     }
-    expect(await listed(page)).toEqual(['W1 | 1 | ']);
+    await expect.poll(() => listed(page)).toEqual(['W1 | 1 | ']);
   });
 
   it('takes a photo of the layer at hand, which then stands beside it', async () => {

@@ -1,10 +1,11 @@
+import type { Value } from '../evidence/value.ts';
 import { parseQuantity } from '../quantity/parse-quantity.ts';
 import { isRefusal } from '../quantity/refusal.ts';
 import type { TransformerSheet } from '../result/transformer-sheet.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { BarrierWay } from '../working/barrier/strength.ts';
 import { facesOf, nodeOf } from '../working/barrier/winding-place.ts';
-import { findRead } from '../working/bench/open-value.ts';
+import { findRead, openValue } from '../working/bench/open-value.ts';
 import type { Facts } from '../working/facts.ts';
 import type { StackFacts, Tape, Winding } from '../working/transformer/stack-facts.ts';
 import { toAmount } from './to-finding.ts';
@@ -36,7 +37,7 @@ export function toTransformers(facts: Facts): { sheets: TransformerSheet[]; root
 }
 
 function toWinding(winding: Winding): TransformerSheet['layers'][number] {
-  const { id, name, role, turns, layers, strands, wire, overall, wireKind, margins } = winding;
+  const { id, name, role, turns, layers, strands, wire, overall, wireKind, margins, evidence } = winding;
   return {
     is: 'winding',
     id,
@@ -50,7 +51,16 @@ function toWinding(winding: Winding): TransformerSheet['layers'][number] {
     overall: overall.at?.value ?? null,
     wireKind: wireKind.state === 'read' ? wireKind.v : null,
     margins: margins === null ? [null, null] : [margins[0].at?.value ?? null, margins[1].at?.value ?? null],
+    leads: (evidence.leads ?? [])
+      .filter(({ crosses }) => crosses.length > 0)
+      .map((lead) => ({ id: lead.id, end: lead.end ?? null, crosses: [...lead.crosses], sleeved: sleevedOf(lead.sleeved) })),
   };
+}
+
+/** Looked for and not there is no sleeve. */
+function sleevedOf(value: Value<boolean> | undefined): boolean | null {
+  const opened = openValue(value);
+  return opened.state === 'read' ? opened.v : opened.state === 'absent' ? false : null;
 }
 
 function toTape({ id, layers, each, covers, short, folded }: Tape): TransformerSheet['layers'][number] {

@@ -33,6 +33,15 @@ export const transformerSheet = z.strictObject({
         overall: metres,
         wireKind: z.string().nullable(),
         margins: z.tuple([metres, metres]),
+        /** Wire ends that cross other layers; sleeved null where nobody could tell or looked. */
+        leads: z.array(
+          z.strictObject({
+            id: z.string(),
+            end: z.enum(['start', 'finish']).nullable(),
+            crosses: z.array(z.string()),
+            sleeved: z.boolean().nullable(),
+          }),
+        ),
       }),
       z.strictObject({
         is: z.literal('insulation'),

@@ -9,6 +9,7 @@ import { STANDS_WORDS, WAY_WORDS } from '../words/transformer-words.ts';
 import { drawMark, outcomeClass } from './outcome-mark.ts';
 import { spreadLabels } from './spread-labels.ts';
 import { wrapLines } from './text-width.ts';
+import { type At, drawLeads, leadAt } from './winding-leads.ts';
 import { type PlacedLayer, placeLayers, type WindowPlan } from './winding-plan.ts';
 
 export interface WindingSize {
@@ -49,7 +50,7 @@ export function drawWindingWindow(sheet: TransformerSheet, assessment: Assessmen
     : drawList(sheet, narrow ? width : SIDE - EDGE, listX, narrow ? bottom + plan.tube + CORE + 2 * LINE : TOP);
   const weakest = drawWeakest(sheet, plan, finding, { x0, y0 });
   const height = Math.max(bottom + plan.tube + CORE + LINE, list.bottom) + (narrow ? 0 : CLEAR);
-  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => (alone ? drawNamed(layer, plan, { x0, y0 }) : drawLayer(layer, { x0, y0 }))))}${drawNumbers(plan, x0, y0)}${weakest}${list.markup}</svg>`;
+  return html`<svg class="ml fig wind" width="${width}" height="${c(height)}" viewBox="0 0 ${width} ${c(height)}" role="img" aria-label="${spoken(sheet, finding)}">${drawScale(plan, x0)}${drawFormer(sheet, plan, x0, y0)}${joined(plan.layers.map((layer) => (alone ? drawNamed(layer, plan, { x0, y0 }) : drawLayer(layer, { x0, y0 }))))}${drawNumbers(plan, x0, y0)}${drawLeads(sheet, plan, { x0, y0 })}${weakest}${list.markup}</svg>`;
 }
 
 /** The finding of the pair that the weakest way of a transformer joins; null where nothing of it was judged. */
@@ -86,11 +87,6 @@ function drawFormer(sheet: TransformerSheet, plan: WindowPlan, x0: number, y0: n
   const core = `${sheet.core === null ? 'core' : /core/i.test(sheet.core) ? sheet.core : `core ${sheet.core}`}${gap}`;
   const [cut = ''] = wrapLines(core, whole - 2 * EDGE);
   return html`${joined(walls)}<rect class="former" x="${c(x0 + plan.wall)}" y="${c(bottom)}" width="${c(plan.width)}" height="${c(plan.tube)}"/><rect class="core" x="${c(x0)}" y="${c(bottom + plan.tube)}" width="${c(whole)}" height="${CORE}"/><text class="on-core" x="${c(x0 + whole - 6)}" y="${c(bottom + plan.tube + 11.5)}" text-anchor="end">${cut}</text>`;
-}
-
-interface At {
-  readonly x0: number;
-  readonly y0: number;
 }
 
 /** Windings are counted outside in; numbers that would cover each other are moved apart. */
@@ -151,7 +147,7 @@ function drawWeakest(sheet: TransformerSheet, plan: WindowPlan, finding: Finding
     const radius = 2.4;
     return html`<path class="way ${kind} open" d="M${c(x0 + first)} ${c(y0 + from)}H${c(x0 + edge)}V${c(y0 + to)}H${c(x0 + last)}"/><circle class="${kind} full" cx="${c(x0 + first)}" cy="${c(y0 + from)}" r="${radius}"/><circle class="${kind} full" cx="${c(x0 + last)}" cy="${c(y0 + to)}" r="${radius}"/>`;
   }
-  const x = weakest.kind === 'lead' ? Math.min(upper.from, lower.from) + CLEAR : plan.wall + plan.width / 2;
+  const x = weakest.kind === 'lead' ? leadAt(sheet, plan, weakest.way) : plan.wall + plan.width / 2;
   const middle = (from + to) / 2;
   return html`<path class="way ${kind} open" d="M${c(x0 + x)} ${c(y0 + upper.y + upper.height / 2)}V${c(y0 + lower.y + lower.height / 2)}"/>${drawMark(finding.outcome, x0 + x, y0 + middle, MARK)}`;
 }

@@ -11,7 +11,7 @@ import { setAmount } from './quantity.ts';
 import { linkToStep } from './report-parts.ts';
 
 const WINDING_KEY =
-  'the window cut open along the leg, outermost layer on top. Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring around a turn is an insulating cover.';
+  'the window cut open along the leg, outermost layer on top. Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring around a turn is an insulating cover. A line out of the window is a lead-out that crosses what it passes, in an outline when it is sleeved.';
 const MAP_KEY =
   'Dotted: nothing; dashed: less than basic; one line: basic; two lines: double or reinforced; sparse: open. The double line down the page is the barrier.';
 

@@ -4,7 +4,7 @@ export const STACK_WORDS = {
   formerWall: 'wall of the former',
   outsideIn: 'outside in',
   layersOutsideIn: 'layers, outside in',
-  countedHead: 'turns, layers',
+  countedHead: 'count',
   sizeHead: 'wire, each',
   comesOffNext: 'comes off next',
   underThisOne: 'comes off next, under the one at hand',
@@ -46,7 +46,7 @@ export const STACK_WORDS = {
   blocked: 'Not worked out, and what is missing',
   notDrawn: 'The cross-section is drawn as soon as the first layer stands in the list.',
   drawnHow:
-    'Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring is an insulating cover. Outermost on top.',
+    'Filled turns stand on the mains side, hollow ones on the side of a hand, dashed ones float; a ring is an insulating cover. A line out of the window is a lead-out that crosses, in an outline when it is sleeved. Outermost on top.',
   window: 'window: room for the winding',
   former: 'former: tube and walls',
   marginOne: 'margin at one end',

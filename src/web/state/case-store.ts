@@ -316,10 +316,10 @@ function withParents(state: object, place: string, to: Json | undefined): Change
   return { at, was: valueAtPlace(state, at), to: wrapped };
 }
 
-/** The state after entries that are not confirmed yet; an item that was kept apart counts as tried again. */
+/** The state after entries that are not confirmed yet; a text that was not understood, or an item that was kept apart, counts as tried again. */
 function applyHere(state: CaseState, changes: readonly Change[]): CaseState {
   const next = applyChanges(state, changes).state;
-  const tried = changes.map(({ at }) => at).filter((at) => at in next.drafts && 'item' in (next.drafts[at] as object));
+  const tried = changes.map(({ at }) => at).filter((at) => at in next.drafts);
   if (tried.length === 0) return next;
   return { ...next, drafts: Object.fromEntries(Object.entries(next.drafts).filter(([place]) => !tried.includes(place))) };
 }
