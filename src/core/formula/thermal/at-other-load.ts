@@ -10,9 +10,9 @@ export const atOtherLoad = defineFormula({
   inputs: {
     temperature: { symbol: 'T', unit: 'K', means: 'temperature as read', moves: 'up' },
     ambient: { symbol: 'T_a', unit: 'K', means: 'ambient' },
-    loss: { symbol: 'P', unit: 'W', means: 'loss at the load of the reading', moves: 'down' },
-    lossThen: { symbol: "P'", unit: 'W', means: 'loss at the other load', moves: 'up' },
-    exponent: { symbol: 'k', unit: '1', means: 'how the rise follows the loss', from: 0.5, to: 1.3, moves: 'up' },
+    loss: { symbol: 'P', unit: 'W', means: 'loss at the load of the reading' },
+    lossThen: { symbol: "P'", unit: 'W', means: 'loss at the other load' },
+    exponent: { symbol: 'k', unit: '1', means: 'how the rise follows the loss', from: 0.5, to: 1.3 },
   },
   output: { symbol: "T'", unit: 'K', means: 'temperature at the other load' },
   validity: 'the same mains, cover and position; a loss at most 2.5 times that of the reading; each part keeps its share of the loss',
