@@ -140,6 +140,20 @@ describe('a region drawn on a thermal picture', () => {
   });
 });
 
+describe('a thermal picture that was struck', () => {
+  it('is kept and counts for nothing, not even to be carried back to the opening', () => {
+    const under = { ...WARM, cover: { openedBefore: '20 s' } } as never;
+    const assessment = judged({
+      exhibit: { struck: 'wrong unit on the bench', under },
+      place: { outside: false, laminate: 'fr4', surface: 'solderMask' },
+    });
+    expect(assessment.findings.filter(({ check }) => check === 'fire/board-temperature')).toMatchObject([
+      { outcome: 'notAssessed', reason: 'struck' },
+    ]);
+    expect(assessment.pictures![0]!.regions[0]).toMatchObject({ surface: null, step: null });
+  });
+});
+
 describe('a picture that gives no temperatures says why, and nothing is guessed', () => {
   it.each<[string, Given, string]>([
     ['a photo', { media: 'image/jpeg' }, 'pictureHoldsNoNumbers'],

@@ -10,7 +10,8 @@ const SETTLED_S = 30 * 60; // about one time constant of a 50 g adapter: before 
  * A temperature passes only when it was read where the unit is hottest in use: at the label load or the worst load it sustains, and late
  * enough. A short has limits of its own; it never passes those of use. A failure counts at any load and any minute, since more load and more time only make it worse.
  */
-export function onlyWhenSettled(reading: SpotReading, answer: Answer): Answer {
+export function onlyWhenSettled(reading: SpotReading, own: Answer): Answer {
+  const answer = withLoad(reading, own);
   if (answer.judgement.outcome !== 'pass') return answer;
   const minutes = parseQuantity(findCondition(reading.under.minutes) ?? '', 'time');
   const early = reading.settled !== true && (isRefusal(minutes) || minutes.value < SETTLED_S);
@@ -21,4 +22,11 @@ export function onlyWhenSettled(reading: SpotReading, answer: Answer): Answer {
     { key: reading.state === 'shorted' ? 'shortedNotUse' : used ? 'readTooEarly' : 'lightLoad', args: {} },
   ];
   return { ...answer, judgement: { ...answer.judgement, outcome: 'notAssessed', reason: 'notComparable', notes } };
+}
+
+/** A temperature that was carried to another load says so, and by which rule. */
+function withLoad({ carriedFrom }: SpotReading, answer: Answer): Answer {
+  if (carriedFrom === undefined) return answer;
+  const { current, to, measured } = carriedFrom;
+  return { ...answer, notes: [...(answer.notes ?? []), { key: measured ? 'carriedByTwoLoads' : 'carriedByRule', args: { current, to } }] };
 }

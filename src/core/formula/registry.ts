@@ -74,6 +74,7 @@ import { efficiency as loadEfficiency } from './load/efficiency.ts';
 import { hotRatio as loadHotRatio } from './load/hot-ratio.ts';
 import { kneeRatio as loadKneeRatio } from './load/knee-ratio.ts';
 import { leastPower as loadLeastPower } from './load/least-power.ts';
+import { loss as loadLoss } from './load/loss.ts';
 import { noFailureBound as loadNoFailureBound } from './load/no-failure-bound.ts';
 import { power as loadPower } from './load/power.ts';
 import { requiredEfficiency as loadRequiredEfficiency } from './load/required-efficiency.ts';
@@ -117,7 +118,9 @@ import { triangleCoefficient as magneticsTriangleCoefficient } from './magnetics
 import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
+import { atOtherLoad as thermalAtOtherLoad } from './thermal/at-other-load.ts';
 import { endOfSoak as thermalEndOfSoak } from './thermal/end-of-soak.ts';
+import { exponentOfLoss as thermalExponentOfLoss } from './thermal/exponent-of-loss.ts';
 import { junction as thermalJunction } from './thermal/junction.ts';
 import { rectifierLoss as thermalRectifierLoss } from './thermal/rectifier-loss.ts';
 import { runawayLeakage as thermalRunawayLeakage } from './thermal/runaway-leakage.ts';
@@ -215,6 +218,7 @@ export const FORMULAS: readonly Formula[] = [
   loadHotRatio,
   loadKneeRatio,
   loadLeastPower,
+  loadLoss,
   loadNoFailureBound,
   loadPower,
   loadRequiredEfficiency,
@@ -258,7 +262,9 @@ export const FORMULAS: readonly Formula[] = [
   magneticsTurnsRatio,
   thermalAtHighestAmbient,
   thermalAtOpening,
+  thermalAtOtherLoad,
   thermalEndOfSoak,
+  thermalExponentOfLoss,
   thermalJunction,
   thermalRectifierLoss,
   thermalRunawayLeakage,

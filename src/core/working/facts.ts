@@ -6,6 +6,7 @@ import { type BridgingPath, bridgingPaths } from './board/bridging-facts.ts';
 import { type CircuitFacts, circuitFacts } from './circuit/circuit-facts.ts';
 import { carriedBack } from './heat/carried-back.ts';
 import { type HeadingReading, headingReadings } from './heat/heading-facts.ts';
+import { carriedToLoad } from './heat/other-load.ts';
 import { type PictureFacts, pictureFacts } from './heat/picture-facts.ts';
 import { type SpotReading, spotReadings } from './heat/spot-facts.ts';
 import { type PairFacts, pairFacts } from './insulation/pair-facts.ts';
@@ -54,7 +55,7 @@ export function gatherFacts(bench: Bench, heating: ReadonlyMap<string, HeatingCu
     bridging,
     touch: recall(touchReadings, bench, setting),
     levels,
-    spots: recall(allSpots, bench, spots, pictures, headings),
+    spots: recall(allSpots, bench, levels, spots, pictures, headings),
     pictures,
     headings,
     circuit: recall(circuitFacts, bench),
@@ -69,11 +70,13 @@ const NO_CURVES: ReadonlyMap<string, HeatingCurves> = new Map();
 
 /** An end that was worked out is judged as a reading is. */
 function allSpots(
-  _: Bench,
+  bench: Bench,
+  levels: readonly LevelFacts[],
   typed: readonly SpotReading[],
   { readings }: PictureFacts,
   headings: readonly HeadingReading[],
 ): readonly SpotReading[] {
   const spots = [...typed, ...readings];
-  return [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])];
+  const known = [...spots, ...carriedBack(spots), ...headings.flatMap(({ reading }) => reading ?? [])];
+  return [...known, ...carriedToLoad(bench, levels, known)];
 }

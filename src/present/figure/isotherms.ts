@@ -131,3 +131,11 @@ export function isothermPath({ rings }: Isotherm, scale = 1): string {
   const text = (value: number): string => String(Math.round(value * scale * 10) / 10);
   return rings.map((ring) => `M${ring.map(([x, y]) => `${text(x)} ${text(y)}`).join('L')}Z`).join('');
 }
+
+const APART = 0.38; // of a line’s length, from one number to the next
+
+/** Where the number of a line stands, on its longest ring; each line has its own somewhere else, so that neighbours do not cover each other. */
+export function numberPlace({ rings }: Isotherm, index: number): Point | null {
+  const longest = rings.reduce<readonly Point[]>((most, ring) => (ring.length > most.length ? ring : most), []);
+  return longest[Math.floor(longest.length * ((index * APART) % 1))] ?? null;
+}

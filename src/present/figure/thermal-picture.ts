@@ -3,7 +3,7 @@ import type { ThermalPictureSheet } from '../../core/result/assessment.ts';
 import { coordinate as c } from '../markup/coordinate.ts';
 import { html, joined, type Markup, NOTHING } from '../markup/markup.ts';
 import { heatHex } from './heat-colours.ts';
-import { isothermPath, isotherms, type NumberField, roundLevels } from './isotherms.ts';
+import { isothermPath, isotherms, type NumberField, numberPlace, roundLevels } from './isotherms.ts';
 
 export const THERMAL_WIDE = 420;
 export const THERMAL_NARROW = 320;
@@ -15,7 +15,6 @@ const PAPER = '#fbfcfa';
 const LABEL = 12;
 const TAG = 16;
 const DIGIT_DOWN = 12;
-const APART = 0.38; // of a line’s length, from one number to the next
 
 /**
  * A thermal picture for paper: the ground between two lines of equal temperature in one colour, the lines with their degrees, the regions by number.
@@ -30,14 +29,9 @@ export function drawThermalPicture(sheet: ThermalPictureSheet, field: NumberFiel
   const share = (celsius: number): number => (celsius - least) / (greatest - least);
   const bands = isotherms(field, levels).map((line, index) => {
     const middle = (line.level + (levels[index + 1] ?? greatest)) / 2;
-    const longest = line.rings.reduce<readonly (readonly [number, number])[]>(
-      (most, ring) => (ring.length > most.length ? ring : most),
-      [],
-    );
-    // each line carries its number somewhere else, so that neighbours do not cover each other
-    const at = longest[Math.floor(longest.length * ((index * APART) % 1))];
+    const at = numberPlace(line, index);
     const number =
-      at === undefined
+      at === null
         ? NOTHING
         : html`<text x="${c(inside(at[0] * scale, width))}" y="${c(inside(at[1] * scale, height))}" class="degrees" text-anchor="middle">${line.level}</text>`;
     return {

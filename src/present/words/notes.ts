@@ -101,6 +101,11 @@ export const NOTES: Templates = {
   rectifierPackageNotKnown: 'Its package is not stated or not in the list: how far the junction lies above the leads is not known.',
   rectifierCurrentNotKnown: 'More than one output, or none with a stated current: the current through it is not known.',
   severalRectifiers: 'Several rectifiers on the output side: how they share the current is not known.',
+  carriedByRule:
+    'Not read at this load: carried from {current|A} to {to|A} by the losses of the sweep, its rise following the loss a little less than in proportion, with the wider uncertainty that this has.',
+  carriedByTwoLoads:
+    'Not read at this load: carried from {current|A} to {to|A} by the losses of the sweep; readings at two loads tell how its rise follows the loss.',
+  lossRatio: 'From a loss of {from|W} to one of {to|W}.',
   carriedBack:
     'Carried back to the moment of opening, {seconds} s before the first reading, along its own cooling: it was at least as hot.',
   soakDoesNotSay: 'The log does not say where the temperature is going.',

@@ -15,6 +15,7 @@ export const STEP_NAMES: Templates = {
   'least-life': 'least life',
   'rating-life': 'rated life',
   'estimate-forward-voltage': 'estimate of the voltage across a rectifier',
+  'estimate-exponent-of-loss': 'estimate of how a rise follows the loss',
   'estimate-leakage-growth': 'growth of a leakage with temperature',
   'estimate-blocking-share': 'estimate of the share of the time a rectifier blocks',
   'estimate-switched-resistance': 'estimate of the resistance of a switched rectifier',

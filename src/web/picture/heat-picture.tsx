@@ -31,7 +31,7 @@ export function HeatPicture({ id, node }: { id: string; node: ObjectNode }) {
   const exhibit = (store.valueAt(place) ?? {}) as Tree;
   const file = listOf(store, 'files').find((item) => item['id'] === exhibit['file']);
   const key = JSON.stringify([file, exhibit['scale']]);
-  const { field, trouble } = useField(caseId, id, key, waiting === 0);
+  const { field, trouble } = useField(caseId, id, key, waiting === 0 && file !== undefined);
   const regions = regionsOf(exhibit, listOf(store, 'places'));
   const readings = view.pictures.find((one) => one.exhibit === id)?.regions ?? [];
   const [selected, setSelected] = useState<string | null>(null);
@@ -42,6 +42,7 @@ export function HeatPicture({ id, node }: { id: string; node: ObjectNode }) {
   };
   const photo = photoFile(listOf(store, 'exhibits'), listOf(store, 'files'), exhibit['photo']);
   const pairs = (exhibit['samePoints'] ?? []) as unknown as readonly Pair[];
+  if (file === undefined) return null;
   if (field === null) return trouble === '' ? null : <p className="trouble">{trouble}</p>;
   return (
     <div className="thermal">

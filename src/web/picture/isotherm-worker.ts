@@ -1,4 +1,4 @@
-import { isothermPath, isotherms, type NumberField } from '../../present/figure/isotherms.ts';
+import { isothermPath, isotherms, type NumberField, numberPlace } from '../../present/figure/isotherms.ts';
 
 export interface IsothermOrder {
   readonly field: NumberField;
@@ -14,14 +14,10 @@ export interface DrawnIsotherm {
 
 // lines of a picture beside the page, so that drawing on it never waits for them
 self.onmessage = ({ data }: MessageEvent<IsothermOrder>): void => {
-  const drawn: DrawnIsotherm[] = isotherms(data.field, data.levels).map((line) => ({
+  const drawn: DrawnIsotherm[] = isotherms(data.field, data.levels).map((line, index) => ({
     level: line.level,
     path: isothermPath(line),
-    at: longestOf(line.rings)?.[0] ?? null,
+    at: numberPlace(line, index),
   }));
   self.postMessage(drawn);
 };
-
-function longestOf<T>(rings: readonly (readonly T[])[]): readonly T[] | undefined {
-  return rings.reduce<readonly T[] | undefined>((longest, ring) => (ring.length > (longest?.length ?? 0) ? ring : longest), undefined);
-}

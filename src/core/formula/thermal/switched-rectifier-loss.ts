@@ -9,7 +9,7 @@ export const switchedRectifierLoss = defineFormula({
   source: cite('heat-theory', 'r.m.s. of triangles that fill a share of the time, with the same mean', 'reasoned'),
   inputs: {
     current: { symbol: 'I', unit: 'A', means: 'mean current, that of the output', moves: 'up' },
-    share: { symbol: 's', unit: '1', means: 'share of the time for which it blocks', from: 0, to: 0.95, moves: 'up' },
+    share: { symbol: 's', unit: '1', means: 'share of the time for which it blocks', from: 0, to: 0.95 },
     resistance: { symbol: 'R', unit: 'Ω', means: 'resistance while it conducts, hot', moves: 'up' },
   },
   output: { symbol: 'P', unit: 'W', means: 'loss' },

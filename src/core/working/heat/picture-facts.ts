@@ -77,7 +77,7 @@ function readRegion(bench: Bench, levels: readonly LevelFacts[], drawn: Drawn): 
   const cover = findCondition(under.cover);
   const opened: Opened<string> =
     exhibit.struck === undefined ? { state: 'read', v: '', read: { v: '' } } : { state: 'struck', because: exhibit.struck };
-  return {
+  const common = {
     place,
     field,
     opened,
@@ -86,6 +86,10 @@ function readRegion(bench: Bench, levels: readonly LevelFacts[], drawn: Drawn): 
     missing: missingConditions(under),
     atLeast: place.outside !== true && cover !== null && cover !== 'closed',
     state: stateOfLoads(levels, under),
+  };
+  if (opened.state !== 'read') return { ...common, temperature: null, refused: null };
+  return {
+    ...common,
     ...seenByCamera({
       of: [
         { ...region, id: `${exhibit.id}/${region.id}`, at: field },

@@ -33,6 +33,8 @@ export interface SpotReading {
   readonly atLeast: boolean;
   /** At the label load, at the worst load it sustains, shorted, or at some lesser load. */
   readonly state: LoadState;
+  /** Worked out from a lesser load: from which current to which, and whether two loads told how the rise follows the loss. */
+  readonly carriedFrom?: { readonly current: number; readonly to: number; readonly measured: boolean };
   /** Of a winding, from its resistance: the mean of all turns, which may be 10 K hotter than what a thermocouple finds on it. */
   readonly byResistance?: true;
   /** Where a log is heading: no matter how many minutes it ran. */
