@@ -86,7 +86,7 @@ export const DAY: readonly (DayStep | { readonly point: Point })[] = [
     shows: isKind('board', 'distance'),
     open: 'dead',
   },
-  { id: 'circuit', measures: ['circuit'], shows: () => false, open: 'dead', desk: 'circuit' },
+  { id: 'circuit', measures: ['circuit', 'circuitRun', 'faultRun'], shows: () => false, open: 'dead', desk: 'circuit' },
   {
     id: 'thermal',
     measures: ['spotWinding', 'spotParts', 'spotMaterial'],
