@@ -22,6 +22,7 @@ const STATUS_OF: Readonly<Record<string, number>> = {
   'no-such-picture': 404,
   'no-such-page': 404,
   'no-such-version': 404,
+  'no-such-run': 404,
   'file-missing': 404,
   'id-taken': 409,
   'case-exists': 409,

@@ -10,7 +10,7 @@ import { isOwn, type Level, type Model } from '../../src/core/model/model.ts';
 import { planPoint } from '../../src/core/model/plans.ts';
 import { toModel } from '../../src/core/model/to-model.ts';
 import { isRefusal, sentence } from '../../src/core/quantity/refusal.ts';
-import { faultId } from '../../src/core/solver/fault.ts';
+import { applyFault, faultId } from '../../src/core/solver/fault.ts';
 import { type PointResult, runPoint } from '../../src/core/solver/operating-point.ts';
 import { validateRequest } from '../../src/core/solver/validate-request.ts';
 import { openBench } from '../../src/core/working/bench/bench.ts';
@@ -146,6 +146,30 @@ describe('a traced circuit as the solver runs it', () => {
     // C5 is a Y1 capacitor whose identity was established: its short is listed, its opening is run
     expect(list.certified.map(faultId)).toEqual(['C5 short 1-2']);
     expect(ids).toContain('C5 open 1');
+  });
+
+  test.each(Object.keys(UNITS) as (keyof typeof UNITS)[])('no fault of %s makes a circuit that cannot be run', (unit) => {
+    const facts = factsOf(unit);
+    const model = modelOf(facts);
+    const { run } = faultsOf(model, facts.bench, facts.circuit!.recognised.graph.sideOf);
+    const request = {
+      start: 'given',
+      stopS: 1e-3,
+      fromS: 0,
+      probes: [],
+      accuracy: 'screening',
+      endAtRating: true,
+      most: { steps: 1, topologies: 1 },
+    } as const;
+    const refused = run.filter((fault) => validateRequest({ ...request, circuit: applyFault(model.circuit, fault) }).length > 0);
+    expect(refused.map(faultId)).toEqual([]);
+    expect(run.length).toBeGreaterThan(60);
+  });
+
+  test('a link can come off, and does not wear', () => {
+    const facts = factsOf('beck');
+    const ids = faultsOf(modelOf(facts), facts.bench, facts.circuit!.recognised.graph.sideOf).ids;
+    expect(ids.filter((id) => id.startsWith('W1 '))).toEqual(['W1 open 1']);
   });
 
   test('the same ordinary capacitor across the barrier is faulted, since nobody established what it is', () => {

@@ -20,7 +20,7 @@ interface Api {
 const TOKEN = 'a-token-of-this-test-that-nobody-guesses';
 const NEAR = '192.0.2.20:4810'; // RFC 5737: an address for documents
 /** Say all they have to say in their address. */
-const WITHOUT_BODY = new Set(['POST /api/cases/{id}/restore', 'POST /api/cases/{id}/published', 'POST /api/cases/{id}/runs/stop']);
+const WITHOUT_BODY = new Set(['POST /api/cases/{id}/restore', 'POST /api/cases/{id}/runs/stop', 'POST /api/cases/{id}/published']);
 
 let server: Started;
 let api: Api;
@@ -134,6 +134,11 @@ describe('the description of the interface', () => {
       ['GET /api/cases/{id}/circuit/drawing', () => ask('GET', `${at}/circuit/drawing?ground=dark`)],
       ['GET /api/cases/{id}/circuit/sheet', () => ask('GET', `${at}/circuit/sheet`)],
       ['GET /api/cases/{id}/circuit', () => ask('GET', `${at}/circuit`)],
+      ['GET /api/cases/{id}/runs', () => ask('GET', `${at}/runs`)],
+      ['POST /api/cases/{id}/runs', () => ask('POST', `${at}/runs`, { kind: 'points', level: null, by: 't' })],
+      ['POST /api/cases/{id}/runs/stop', () => ask('POST', `${at}/runs/stop`)],
+      ['POST /api/cases/{id}/runs/lines', () => ask('POST', `${at}/runs/lines`, { level: '5v', point: 'nominal-full' })],
+      ['GET /api/cases/{id}/runs/events', () => ask('GET', `${at}/runs/events`)],
       ['GET /api/cases/{id}/steps/{step}', async () => ask('GET', `${at}/steps/${await step()}`)],
       ['GET /api/cases/{id}/report', () => ask('GET', `${at}/report`)],
       ['PUT /api/cases/{id}/screen/{key}', () => ask('PUT', `${at}/screen/open`, { value: 'x' })],
@@ -156,10 +161,18 @@ describe('the description of the interface', () => {
     ];
     for (const [route, send] of asked) {
       const response = await send();
-      // the same case is in this casebook already: that is the answer to its own archive
+      // the same case is in this casebook already: that is the answer to its own archive; nobody traced its circuit, so none is run
       expect([route, response.status]).toEqual([
         route,
-        route === 'POST /api/unpack' ? 409 : route.startsWith('DELETE') || route.includes('screen') ? 204 : 200,
+        route === 'POST /api/unpack'
+          ? 409
+          : route === 'POST /api/cases/{id}/runs'
+            ? 422
+            : route.endsWith('/runs/lines')
+              ? 404
+              : route.startsWith('DELETE') || route.includes('screen') || route.endsWith('/runs/stop')
+                ? 204
+                : 200,
       ]);
       const body = await holds(route, response);
       if (body instanceof ReadableStream) await body.cancel();
@@ -172,8 +185,8 @@ describe('the description of the interface', () => {
     for (const route of routes().filter((one) => !told.has(one))) {
       const [method = '', path = ''] = route.split(' ');
       const answered = await ask(method, path.replaceAll(/\{\w+\}/g, 'nobody'), method === 'GET' ? undefined : {});
-      const body = await holds(route, answered);
-      if (body instanceof ReadableStream) await body.cancel();
+      expect([route, answered.ok]).toEqual([route, false]);
+      await holds(route, answered);
     }
 
     await holds('GET /api/cases/{id}', await ask('GET', '/api/cases/nobody'));

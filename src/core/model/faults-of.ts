@@ -21,7 +21,12 @@ export function faultsOf(model: Model, bench: Bench, sideOf: ReadonlyMap<string,
       findRead(identity) === 'established' && findRead(safetyClass)?.startsWith('Y') === true ? [ref] : [],
     ),
   );
-  const all = enumerateFaults(model.circuit).filter(({ ref }) => !isOwn(ref) && ref !== TRACK_REF);
+  // a link is wire: it can come off, and neither wears nor is made shorter by a short; a choke is run as its wires
+  const wires = bench.one.parts.filter(({ kind }) => ['jumper', 'commonModeChoke'].includes(findRead(kind) ?? '')).map(({ ref }) => ref);
+  const isWire = (ref: string): boolean => wires.some((wire) => ref === wire || ref.startsWith(`${wire}-`));
+  const all = enumerateFaults(model.circuit).filter(
+    ({ ref, mode }) => !isOwn(ref) && ref !== TRACK_REF && (mode === 'open' || !isWire(ref)),
+  );
   const crosses = (fault: Fault): boolean => {
     const part = model.circuit.parts.find(({ ref }) => ref === fault.ref);
     if (fault.mode !== 'short' || (part?.kind !== 'transformer' && part?.kind !== 'optocoupler')) return false;

@@ -4,6 +4,7 @@ import { applyFault, type Fault, faultId } from './fault.ts';
 import type { Outcome, ProbeResult, RunFinding, Snapshot, SolverRequest, SolverResult } from './request.ts';
 import { Run } from './run.ts';
 import { toResult } from './simulate.ts';
+import { TICK_S } from './topology.ts';
 import { validateRequest } from './validate-request.ts';
 
 /** A campaign: one circuit, its faults, each at several loads. Plain data, so that it can be handed to a worker. */
@@ -56,6 +57,7 @@ export interface FaultResult {
    * that settled or was ended.
    */
   readonly boundV: number | null;
+  /** With times since the fault. */
   readonly findings: readonly RunFinding[];
   readonly balanced: boolean;
 }
@@ -224,7 +226,8 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
         : null,
     slopeVPerS: !settled && before && after ? (after.mean - before.mean) / ((last.seconds + looks.at(-2)!.seconds) / 2) : null,
     boundV: state === 'stillMoving' ? endOfMotion(looks.slice(-3)) : null,
-    findings: last.result.findings,
+    // the snapshot's clock runs on: what happened is told from the fault on
+    findings: last.result.findings.map((one) => ({ ...one, atS: one.atS - healthy.ticks * TICK_S })),
     balanced: looks.every(({ result }) => result.energy.balanced),
   };
 }

@@ -41,7 +41,7 @@ export function simulationText(result: Simulation, measured: readonly MeasuredPo
             .join(', ')}`,
         )}`,
       );
-    for (const finding of point.findings) lines.push(`    ${toTerminal(runFindingText(finding))}`);
+    for (const finding of point.findings) lines.push(`    ${toTerminal(runFindingText(finding, false))}`);
   }
   return [...lines, '', ...tail(result)].join('\n');
 }

@@ -142,12 +142,12 @@ const CODE_WORDS: Readonly<Record<FaultOutcome['findings'][number]['code'], stri
 };
 const MILLI = 1e3;
 
-/** "C7 beyond its rating of 16 V after 2.1 ms". */
-export function runFindingText({ code, ref, atS, limit }: FaultOutcome['findings'][number]): string {
+/** "C7 beyond its rating of 16 V after 2.1 ms": after a fault; in healthy working there is nothing to count from. */
+export function runFindingText({ code, ref, atS, limit }: FaultOutcome['findings'][number], sinceFault: boolean): string {
   const unit = code === 'saturated' ? 'A' : 'V';
   const at = limit === null ? '' : code === 'saturated' ? ` at ${runAmount(limit, unit)}` : ` of ${runAmount(limit, unit)}`;
   const rated = code === 'breakdown' && limit !== null ? `${CODE_WORDS[code]} at its rating` : CODE_WORDS[code];
-  return `${ref} ${rated}${at} after ${(atS * MILLI).toPrecision(3)} ms`;
+  return `${ref} ${rated}${at}${sinceFault ? ` after ${(atS * MILLI).toPrecision(3)} ms` : ''}`;
 }
 
 export const SIMULATED =

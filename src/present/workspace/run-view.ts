@@ -99,7 +99,12 @@ export function toSimulationView(result: Simulation, measured: readonly Measured
 
 function toPointView(point: OperatingPoint, measured: MeasuredPoint | undefined): PointView {
   const { mains, output, inputW, outcome, settled, balanced } = point;
-  const remarks = [ENDS[outcome], settled ? '' : NOT_SETTLED, balanced ? '' : UNBALANCED, ...point.findings.map(runFindingText)];
+  const remarks = [
+    ENDS[outcome],
+    settled ? '' : NOT_SETTLED,
+    balanced ? '' : UNBALANCED,
+    ...point.findings.map((finding) => runFindingText(finding, false)),
+  ];
   return {
     id: point.id,
     at: `${runAmount(mains.rmsV, 'V')} ${runAmount(mains.hertz, 'Hz')}, ${loadText(point.load)}`,
@@ -198,7 +203,7 @@ function toCell(one: FaultOutcome, { level, fuses, healthy }: FaultCampaign): Ce
     person: one.touchRmsA === null ? 'not known' : `${runAmount(one.touchRmsA, 'A')} to earth`,
     fuse: opened.length > 0 ? `${opened.join(', ')} opens` : fuses.length === 0 ? 'there is none' : 'holds',
     fire: [
-      ...beyond.map(runFindingText),
+      ...beyond.map((finding) => runFindingText(finding, true)),
       ...one.hotter.map(({ part, watts, healthyW }) => `${part} ${runAmount(watts, 'W')} instead of ${runAmount(healthyW, 'W')}`),
     ].join('; '),
   };

@@ -37,7 +37,7 @@ export const startRun = (
   id: string,
   run: { readonly kind: 'points' | 'faults'; readonly level: string | null; readonly by: string },
 ): Promise<ToldRun> => request('POST', at(id, 'runs'), run);
-export const stopRun = (id: string): Promise<ToldRun | null> => request('POST', at(id, 'runs', 'stop'), {});
+export const stopRun = (id: string): Promise<void> => request('POST', at(id, 'runs', 'stop'));
 export const runLines = (id: string, asked: LinesAsked, signal?: AbortSignal): Promise<LinesView> =>
   request('POST', at(id, 'runs', 'lines'), asked, signal);
 /** How far a run is, as it goes. */

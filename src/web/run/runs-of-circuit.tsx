@@ -77,7 +77,7 @@ export function RunsOfCircuit() {
             </div>
           </div>
         )}
-        <Watched run={run} onStop={() => void stopRun(id).then((stopped) => stopped !== null && setRun(stopped))} />
+        <Watched run={run} onStop={() => void stopRun(id).catch((error: Error) => setTrouble(error.message))} />
         {trouble !== '' && <p role="alert">{trouble}</p>}
         {view.stale.length > 0 && <p className="stale">{RUN_PAGE.stale(view.stale.join(', '))}</p>}
       </section>
