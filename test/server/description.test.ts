@@ -111,9 +111,15 @@ describe('the description of the interface', () => {
     const id = await (async () =>
       ((await holds('POST /api/cases', await ask('POST', '/api/cases', { name: 'Quay cube', by: 't' }))) as { id: string }).id)();
     const at = `/api/cases/${id}`;
-    const edit = { by: 't', base: 1, step: 's1', name: { key: 'entry', args: {} }, changes: [{ at: '/case/sample', was: 'A', to: 'B' }] };
     const picture = await photo();
     const sha256 = createHash('sha256').update(picture).digest('hex');
+    const changes = [
+      { at: '/case/sample', was: 'A', to: 'B' },
+      { at: '/case/files/top', to: { id: 'top', path: 'files/a.png', sha256, bytes: picture.length, media: 'image/png' } },
+      { at: '/case/exhibits/photo-1', to: { id: 'photo-1', kind: 'photo', file: 'top', of: 'top' } },
+    ];
+    const edit = { by: 't', base: 1, step: 's1', name: { key: 'entry', args: {} }, changes };
+    const pad = { id: 'pad-1', photo: 'photo-1', at: [3, 4], pin: 'R2 2', net: 'd' };
     const archive = async (): Promise<Uint8Array> => new Uint8Array(await (await ask('GET', `${at}/pack`)).arrayBuffer());
     const step = async (): Promise<string> => {
       const { view } = (await (await ask('GET', at)).json()) as { view: { next: { stops: { step: string | null }[] }[] } };
@@ -129,16 +135,18 @@ describe('the description of the interface', () => {
       ['POST /api/cases/{id}/redo', () => ask('POST', `${at}/redo`, { by: 't' })],
       [
         'POST /api/cases/{id}/circuit',
-        () => ask('POST', `${at}/circuit`, { by: 't', base: 4, step: 's2', text: 'R1 4k7: a, b\nR2 1k: b, a\n' }),
+        () => ask('POST', `${at}/circuit`, { by: 't', base: 4, step: 's2', text: 'R1 4k7: a, b\nR2 1k: b, c\n' }),
       ],
-      ['GET /api/cases/{id}/circuit/drawing', () => ask('GET', `${at}/circuit/drawing?ground=dark`)],
-      ['GET /api/cases/{id}/circuit/sheet', () => ask('GET', `${at}/circuit/sheet`)],
+      ['POST /api/cases/{id}/pads', () => ask('POST', `${at}/pads`, { by: 't', base: 5, step: 's3', pad })],
       ['GET /api/cases/{id}/circuit', () => ask('GET', `${at}/circuit`)],
       ['GET /api/cases/{id}/runs', () => ask('GET', `${at}/runs`)],
       ['POST /api/cases/{id}/runs', () => ask('POST', `${at}/runs`, { kind: 'points', level: null, by: 't' })],
       ['POST /api/cases/{id}/runs/stop', () => ask('POST', `${at}/runs/stop`)],
       ['POST /api/cases/{id}/runs/lines', () => ask('POST', `${at}/runs/lines`, { level: '5v', point: 'nominal-full' })],
       ['GET /api/cases/{id}/runs/events', () => ask('GET', `${at}/runs/events`)],
+      ['GET /api/cases/{id}/circuit/live', () => ask('GET', `${at}/circuit/live`)],
+      ['GET /api/cases/{id}/circuit/drawing', () => ask('GET', `${at}/circuit/drawing`)],
+      ['GET /api/cases/{id}/circuit/sheet', () => ask('GET', `${at}/circuit/sheet?paper=A3`)],
       ['GET /api/cases/{id}/steps/{step}', async () => ask('GET', `${at}/steps/${await step()}`)],
       ['GET /api/cases/{id}/report', () => ask('GET', `${at}/report`)],
       ['PUT /api/cases/{id}/screen/{key}', () => ask('PUT', `${at}/screen/open`, { value: 'x' })],

@@ -122,7 +122,7 @@ describe('a drawing that answers', () => {
     await drawnAgain(page);
     const corner = async (): Promise<readonly number[]> =>
       page.evaluate(async (name) => {
-        const { drawing } = (await (await fetch(`/api/cases/${name}/circuit`)).json()) as {
+        const { drawing } = (await (await fetch(`/api/cases/${name}/circuit/live`)).json()) as {
           drawing: { places: { part: string; at: { x: number; y: number } }[] };
         };
         const at = drawing.places.find((one) => one.part === 'r2')!.at;
@@ -132,7 +132,7 @@ describe('a drawing that answers', () => {
     await part(page, 'r2').focus();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('ArrowDown');
-    await page.waitForResponse((response) => response.url().includes('/circuit') && response.request().method() === 'GET');
+    await page.waitForResponse((response) => response.url().includes('/circuit/live') && response.request().method() === 'GET');
     await drawnAgain(page);
     expect(await corner()).toEqual([put[0], put[1]! + 20]);
     expect(await page.evaluate(() => (document.activeElement as unknown as SVGElement).dataset['part'])).toBe('r2');

@@ -5,11 +5,9 @@ import { parseCase } from '../../core/evidence/parse-case.ts';
 import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import { digestOf } from '../../core/result/digest.ts';
 import { renderReport } from '../../present/report/render-report.ts';
-import { HAND_MOVES_KEY, parseHandMoves } from '../../present/schematic/hand-moves.ts';
-import { toCircuitView } from '../../present/workspace/circuit-view.ts';
 import { findOrigin } from '../../present/workspace/origin.ts';
 import { toViewChange } from '../../present/workspace/view-change.ts';
-import { drawCaseSchematic, partMarks } from '../draw-case-schematic.ts';
+import { drawCaseSchematic } from '../draw-case-schematic.ts';
 import type { DrawCircuit } from '../drawn-circuit.ts';
 import { newCase, slugOf } from '../new-case.ts';
 import { readPicture } from '../picture/read-picture.ts';
@@ -23,13 +21,14 @@ import { toSummary } from './case-summary.ts';
 import { casebookCaseSource } from './casebook-case-source.ts';
 import type { CasebookStore, NewRevision, Revision } from './casebook-store.ts';
 import type { Change } from './change.ts';
+import { circuitAtDesk, handMovesOf } from './circuit-at-desk.ts';
 import type { Desk, Edit, EditAnswer, News, StepName } from './desk.ts';
 import { freeCaseId } from './free-case-id.ts';
 import { addRevision, type History } from './history.ts';
 import { noSuchCase } from './no-such-case.ts';
-import { padChanges, withoutPad } from './pad-edit.ts';
+import { padStep } from './pad-edit.ts';
 import { takeEdit } from './take-edit.ts';
-import { circuitLines, traceChanges } from './trace-edit.ts';
+import { traceChanges } from './trace-edit.ts';
 import { Turns } from './turns.ts';
 
 const PAGE = 100; // cases looked at together when lines of the list are made again
@@ -165,11 +164,8 @@ export function createDesk(
     };
   }
 
-  async function movesOf(id: string): Promise<ReturnType<typeof parseHandMoves>> {
-    return parseHandMoves((await store.cases.readScreen(id))[HAND_MOVES_KEY]);
-  }
-
   return {
+    ...circuitAtDesk(store, standing, draw),
     open: (id) =>
       turns.take(id, async () => {
         const here = await load(id);
@@ -240,25 +236,6 @@ export function createDesk(
         if (isRefusal(here)) return here;
         return findOrigin(here.assessment, step) ?? refuse('no-such-step', step, 'a step of this Assessment', { place: '/step' });
       }),
-    async circuit(id) {
-      // drawing takes longer than an entry: it is done on what stood when it was asked for, and entries do not wait behind it
-      const here = await standing(id);
-      if (isRefusal(here)) return here;
-      const moves = await movesOf(id);
-      const drawn = await draw(here.one, { moves, marks: partMarks(here.assessment), live: true });
-      return {
-        lines: circuitLines(here.one),
-        view: toCircuitView(here.one, here.assessment),
-        drawing: drawn === null ? null : { svg: drawn.figure.markup, barrier: drawn.barrier, places: drawn.places },
-      };
-    },
-    async drawing(id) {
-      const here = await standing(id);
-      if (isRefusal(here)) return here;
-      const drawn = await draw(here.one, { moves: await movesOf(id), marks: partMarks(here.assessment) });
-      if (drawn === null) return refuse('no-circuit', id, 'a case whose parts have pins on common nets', { place: '/parts' });
-      return { figure: drawn.figure, about: here.assessment.case };
-    },
     trace: (id, { by, base, step, text }) =>
       turns.take(id, async () => {
         const here = await load(id);
@@ -267,18 +244,7 @@ export function createDesk(
         const answered = await write(id, { by, base, step, name: { key: 'trace', args: {} }, changes: () => changes });
         return isRefusal(answered) ? answered : { ...answered, refusals };
       }),
-    pad: (id, { by, base, step, pad }) =>
-      turns.take(id, () => {
-        const isGone = 'gone' in pad;
-        const name = isGone ? { key: 'padGone', args: {} } : { key: 'pad', args: { pin: pad.pin } };
-        return write(id, {
-          by,
-          base,
-          step,
-          name,
-          changes: ({ state }) => (isGone ? withoutPad(state, pad.gone) : padChanges(state, pad)),
-        });
-      }),
+    pad: (id, edit) => turns.take(id, () => write(id, padStep(edit))),
     async picture(id, exhibit) {
       const here = await standing(id);
       return isRefusal(here) ? here : readPicture(here.one, (await reader.filesOf(here)).tables, exhibit);
@@ -300,7 +266,10 @@ export function createDesk(
       const here = await standing(id);
       if (isRefusal(here)) return here;
       const kept = await reader.filesOf(here);
-      return renderReport(here.assessment, await reportExtras(here.one, here.assessment, { moves: await movesOf(id), draw, kept }));
+      return renderReport(
+        here.assessment,
+        await reportExtras(here.one, here.assessment, { moves: await handMovesOf(store, id), draw, kept }),
+      );
     },
     listen(id, heard, but) {
       const all = listeners.get(id) ?? new Set();

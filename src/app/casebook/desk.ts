@@ -28,8 +28,10 @@ export interface Desk {
   /** A published state judged again: the same tool gives the same bytes. */
   assessRevision(id: string, revision: number): Promise<Assessment | Refusal>;
   origin(id: string, step: string): Promise<Origin | Refusal>;
-  /** The traced circuit: its lines, what is known of its parts and nets, and its schematic; null where too little was traced for one. */
+  /** The traced circuit: its lines, and what is known of its parts and nets. */
   circuit(id: string): Promise<CircuitAtDesk | Refusal>;
+  /** Its schematic, whose parts and nets can be pointed at; null where too little was traced for one. */
+  liveDrawing(id: string): Promise<{ readonly drawing: LiveDrawing | null } | Refusal>;
   /** The schematic alone, for a file or for paper. */
   drawing(id: string): Promise<{ readonly figure: Markup; readonly about: Assessment['case'] } | Refusal>;
   /** Takes circuit lines into the case; lines that cannot be read come back, the others count. */
@@ -59,9 +61,10 @@ export interface Desk {
 export interface CircuitAtDesk {
   readonly lines: string;
   readonly view: CircuitView;
-  /** The drawing, the x of its barrier, and where the corner of each symbol lies in it. */
-  readonly drawing: (Omit<DrawnCircuit, 'figure'> & { readonly svg: string }) | null;
 }
+
+/** The drawing, the x of its barrier, and where the corner of each symbol lies in it. */
+export type LiveDrawing = Omit<DrawnCircuit, 'figure'> & { readonly svg: string };
 
 export interface CaseAtDesk {
   readonly head: CaseHead;

@@ -7,6 +7,7 @@ import { toSlug } from '../../core/circuit/trace/to-circuit.ts';
 import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import type { CaseState } from './case-state.ts';
 import type { Change, Json } from './change.ts';
+import type { Desk } from './desk.ts';
 
 /** A spot of solder that was clicked on a board photo, with what is known of it. Empty texts: not known. */
 export interface SaidPad {
@@ -43,6 +44,13 @@ export function padChanges(state: CaseState, said: SaidPad): Change[] | Refusal 
   const part = withPin(state, named, said.id, net.id);
   if (isRefusal(part)) return part;
   return [...net.made, part.change, putPad(state, place, was, { ...at, part: part.id, pin: part.pin })];
+}
+
+/** A pad that was said or let go, as one step of undo. */
+export function padStep({ by, base, step, pad }: Parameters<Desk['pad']>[1]) {
+  const name = 'gone' in pad ? { key: 'padGone', args: {} } : { key: 'pad', args: { pin: pad.pin } };
+  const changes = ({ state }: { readonly state: CaseState }) => ('gone' in pad ? withoutPad(state, pad.gone) : padChanges(state, pad));
+  return { by, base, step, name, changes };
 }
 
 /** The pad goes; what it told of parts and nets stays. */

@@ -36,6 +36,7 @@ import { parallelResistance as feedbackParallelResistance } from './feedback/par
 import { pulledCurrent as feedbackPulledCurrent } from './feedback/pulled-current.ts';
 import { seriesResistance as feedbackSeriesResistance } from './feedback/series-resistance.ts';
 import { setPointAtLimits as feedbackSetPointAtLimits } from './feedback/set-point-at-limits.ts';
+import { setPointSpread as feedbackSetPointSpread } from './feedback/set-point-spread.ts';
 import { setPoint as feedbackSetPoint } from './feedback/set-point.ts';
 import { shiftedSetPoint as feedbackShiftedSetPoint } from './feedback/shifted-set-point.ts';
 import { zenerSetPoint as feedbackZenerSetPoint } from './feedback/zener-set-point.ts';
@@ -180,6 +181,7 @@ export const FORMULAS: readonly Formula[] = [
   feedbackPulledCurrent,
   feedbackSeriesResistance,
   feedbackSetPointAtLimits,
+  feedbackSetPointSpread,
   feedbackSetPoint,
   feedbackShiftedSetPoint,
   feedbackZenerSetPoint,

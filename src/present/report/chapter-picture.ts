@@ -11,6 +11,7 @@ import { type FigurePart, setFigure } from './figure-part.ts';
 import { loadFigures } from './load-picture.ts';
 import type { ReportExtras } from './report-parts.ts';
 import { runFigures } from './run-section.ts';
+import { spreadFigures } from './set-point-picture.ts';
 import { soakFigures } from './soak-picture.ts';
 import { lifeFigures, thermalFigures } from './thermal-picture.ts';
 import { setTransformerNumbers, transformerFigures } from './transformer-picture.ts';
@@ -45,7 +46,7 @@ export function listFigures(chapter: Chapter, assessment: Assessment, extras: Re
     case 'board':
       return distanceFindings(assessment).length < FEWEST ? [] : [distanceFigure(assessment)];
     case 'circuit':
-      return extras.schematic === undefined ? [] : [schematicFigure(extras.schematic)];
+      return [...(extras.schematic === undefined ? [] : [schematicFigure(extras.schematic)]), ...spreadFigures(assessment)];
     case 'transformer':
       return transformerFigures(assessment);
     case 'faults':

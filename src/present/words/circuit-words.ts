@@ -1,6 +1,7 @@
 import type { JobKey } from '../../core/circuit/recognise/job.ts';
 import type { CircuitResult } from '../../core/result/assessment.ts';
 import type { PartMark } from '../schematic/part-mark.ts';
+import { amountText } from './amount-text.ts';
 
 /** What a part is there for; the reason follows from the nets and parts named beside it. */
 export const JOB_WORDS: Readonly<Record<JobKey, string>> = {
@@ -115,6 +116,22 @@ export function topologyText({ converter, rectifier, drive, feedback, isolated }
 export function jobReason({ at, with: by }: CircuitResult['jobs'][number]): string {
   const between = at.length === 0 ? '' : at.length === 1 ? `at ${at[0]}` : `between ${at.slice(0, -1).join(', ')} and ${at.at(-1)}`;
   return [between, by.length === 0 ? '' : `with ${by.join(', ')}`].filter((one) => one !== '').join('; ');
+}
+
+/** Words of the picture of how far set outputs stray. */
+export const SPREAD_WORDS = {
+  title: 'Set outputs within tolerances',
+  window: 'claim',
+  harmful: 'harmful',
+  caption: (draws: number): string =>
+    `what other samples with these parts can put out. Bars: ${draws} seeded draws, each part anywhere inside its tolerance with equal chance. Dashed: every part at its edge at once. Band below: the root of the sum of squares. Solid: the limits of the claim and of what a device must stand.`,
+  origin: (step: number): string => `Origin of the band, step ${step}`,
+} as const;
+
+/** One level for ears. */
+export function spreadSentence({ about, least, most, middle, half }: NonNullable<CircuitResult['spreads']>[number]): string {
+  const volts = (value: number): string => amountText({ value, unit: 'V', u: null });
+  return `${about}: with every part at its edge ${volts(least)} to ${volts(most)}, as a root of the sum of squares ${volts(middle - half)} to ${volts(middle + half)}.`;
 }
 
 export const MAINS_SIDE_WORDS = 'tied to the mains';

@@ -90,7 +90,7 @@ function drawnOf(id: WorkspaceChapter, { curves, soaks, circuit, transformers, b
     case 'heat':
       return textOnce(soaks);
     case 'circuit':
-      return String(circuit !== undefined);
+      return `${circuit !== undefined} ${textOnce(circuit?.spreads)}`;
     case 'transformer':
       return `${textOnce(transformers)} ${textOnce(barrier)}`;
     case 'board':

@@ -58,16 +58,27 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
     async (context) => answer(context, await desk.redo(idOf(context), validIn<z.infer<typeof by>>(context, 'json').by)),
   );
 
-  const drawn = z.object({ lines: z.string(), view: anything, drawing: anything });
+  const drawn = z.object({ lines: z.string(), view: anything });
   app.openapi(
     described({
       method: 'get',
       path: '/api/cases/{id}/circuit',
-      summary: 'The traced circuit as lines and as a drawing',
+      summary: 'The traced circuit as lines, and what is known of its parts and nets',
       params: caseId,
       gives: drawn,
     }),
     async (context) => answer(context, await desk.circuit(idOf(context))),
+  );
+
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit/live',
+      summary: 'The schematic as a page shows it, with the place of each part',
+      params: caseId,
+      gives: z.object({ drawing: anything }),
+    }),
+    async (context) => answer(context, await desk.liveDrawing(idOf(context))),
   );
 
   const ground = z.object({ ground: z.enum(['light', 'dark']).default('light') });

@@ -1,5 +1,5 @@
 import type { CaseHead, CasePage } from '../../app/casebook/casebook-store.ts';
-import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer, Foresee } from '../../app/casebook/desk.ts';
+import type { CaseAtDesk, CircuitAtDesk, Edit, EditAnswer, Foresee, LiveDrawing } from '../../app/casebook/desk.ts';
 import type { SaidPad } from '../../app/casebook/pad-edit.ts';
 import type { Refusal } from '../../core/quantity/refusal.ts';
 import type { Description } from '../../importer/describe.ts';
@@ -82,6 +82,8 @@ export const phoneOf = (id: string): string => at(id, 'phone');
 /** What others do to a case; what `tab` itself writes is left out. */
 export const eventsOf = (id: string, tab: string): string => `${at(id, 'events')}?${new URLSearchParams({ tab })}`;
 export const reportOf = (id: string): string => at(id, 'report');
+export const liveDrawingOf = (id: string, signal?: AbortSignal): Promise<{ readonly drawing: LiveDrawing | null }> =>
+  request('GET', at(id, 'circuit', 'live'), undefined, signal);
 export const drawingOf = (id: string): string => at(id, 'circuit', 'drawing');
 export const sheetOf = (id: string, paper: 'A4' | 'A3'): string => `${at(id, 'circuit', 'sheet')}?paper=${paper}`;
 export const packOf = (id: string): string => at(id, 'pack');

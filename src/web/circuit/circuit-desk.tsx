@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { CircuitAtDesk } from '../../app/casebook/desk.ts';
+import type { CircuitAtDesk, LiveDrawing } from '../../app/casebook/desk.ts';
 import { HAND_MOVES_KEY, parseHandMoves, toHandMovesText } from '../../present/schematic/hand-moves.ts';
 import { CASE_PAGE } from '../../present/words/case-page-words.ts';
-import { circuitOf, drawingOf, sheetOf } from '../api/casebook.ts';
+import { circuitOf, drawingOf, liveDrawingOf, sheetOf } from '../api/casebook.ts';
 import type { At } from '../stage/stage-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { PhotoTrace } from '../trace/photo-trace.tsx';
@@ -10,13 +10,14 @@ import { LineEditor, lineOf, selectLine } from './line-editor.tsx';
 import { ChosenCard } from './part-card.tsx';
 import { type Chosen, Schematic } from './schematic.tsx';
 
-const NOTHING: CircuitAtDesk = { lines: '', view: { said: '', parts: [], nets: [] }, drawing: null };
+const NOTHING: CircuitAtDesk = { lines: '', view: { said: '', parts: [], nets: [] } };
 
 /** The circuit of a case: its drawing, what is known of the chosen part, and its lines. */
 export function CircuitDesk() {
   const { store } = useOpenPage();
   const { id, revision, screen } = useSnapshot();
   const [circuit, setCircuit] = useState<CircuitAtDesk>(NOTHING);
+  const [drawing, setDrawing] = useState<LiveDrawing | null>(null);
   const [chosen, setChosen] = useState<Chosen>(null);
   const [lit, setLit] = useState<string | null>(null);
   const [moving, setMoving] = useState(false);
@@ -26,20 +27,31 @@ export function CircuitDesk() {
   const entry = useRef<HTMLTextAreaElement>(null);
   const kept = screen[HAND_MOVES_KEY];
   const moves = useMemo(() => parseHandMoves(kept), [kept]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: every revision can change the circuit, and so can a hand
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every revision can change the circuit
   useEffect(() => {
     const stop = new AbortController();
-    setBusy(true);
     circuitOf(id, stop.signal)
       .then((read) => {
         setCircuit(read);
-        setBusy(false);
         setTrouble('');
       })
       .catch((error: Error) => !stop.signal.aborted && setTrouble(error.message));
     return () => stop.abort();
+  }, [id, revision]);
+  // the lines do not wait for the drawing, which takes longer
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a hand can change the drawing too
+  useEffect(() => {
+    const stop = new AbortController();
+    setBusy(true);
+    liveDrawingOf(id, stop.signal)
+      .then((read) => {
+        setDrawing(read.drawing);
+        setBusy(false);
+      })
+      .catch((error: Error) => !stop.signal.aborted && setTrouble(error.message));
+    return () => stop.abort();
   }, [id, revision, drawn]);
-  const { lines, view, drawing } = circuit;
+  const { lines, view } = circuit;
   const keep = async (next: ReadonlyMap<string, At>): Promise<void> => {
     await store.keepScreen(HAND_MOVES_KEY, next.size === 0 ? null : toHandMovesText(next));
     setDrawn((count) => count + 1);

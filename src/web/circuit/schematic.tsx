@@ -1,12 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
-import type { CircuitAtDesk } from '../../app/casebook/desk.ts';
+import type { LiveDrawing } from '../../app/casebook/desk.ts';
 import { CASE_PAGE } from '../../present/words/case-page-words.ts';
 import { RawHtml } from '../part/raw-html.tsx';
 import { Stage } from '../stage/stage.tsx';
 import type { At } from '../stage/stage-view.ts';
 import { nearestThatWay } from './nearest-that-way.ts';
-
-type Drawing = NonNullable<CircuitAtDesk['drawing']>;
 
 /** A part or a net that stands out. */
 export type Chosen = { readonly part: string } | { readonly net: string } | null;
@@ -37,7 +35,7 @@ export function Schematic({
   onChoose,
   onMove,
 }: {
-  drawing: Drawing;
+  drawing: LiveDrawing;
   chosen: Chosen;
   /** A net that is pointed at elsewhere. */
   lit: string | null;

@@ -98,6 +98,15 @@ export const FEEDBACK_ALGEBRA: readonly WorkedExample[] = [
   },
   {
     ...ALGEBRA,
+    formula: 'feedback/set-point-spread',
+    place: '6.34 kΩ over 31.6 kΩ, 0.1 %, reference 0.5 %, 0.4 µA: √(14.978² + 2 × 0.5006² + 1.268²) mV',
+    inputs: { ...DIVIDER, current: 0.4e-6 },
+    printed: 0.01505,
+    unit: 'V',
+    tolerance: 0.000005,
+  },
+  {
+    ...ALGEBRA,
     formula: 'feedback/least-led-resistor',
     place: '5 V, 1.2 V, 2.5 V, at most 50 mA: 26 Ω',
     inputs: { output: 5, drop: 1.2, cathode: 2.5, most: 0.05 },

@@ -24,7 +24,7 @@ export const setPointTolerance = defineCheck<LevelFacts>({
       { key: 'drawnOutputs', args: { draws: drawn.draws, low: drawn.low, high: drawn.high, least: drawn.least, most: drawn.most } },
     ];
     const harmful = level.window?.harmful ?? null;
-    const beside = [least.step];
+    const beside = [least.step, limits.spread.step];
     if (harmful === null) return { judgement: undecided('notAssessed', 'limitUnknown', { measured: most, notes }), beside };
     return { judgement: { ...atMost(most, limitLine('deviceStands', 'atMost', harmful), facts.setting.decision), notes }, beside };
   },
