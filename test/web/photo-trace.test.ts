@@ -147,6 +147,26 @@ describe('tracing on photos', () => {
     STORY_MS,
   );
 
+  it(
+    'says so where lines were begun before a pad changed the circuit, so that taking them loses nothing unseen',
+    async () => {
+      const { page } = await openBoard('Two ways cube');
+      await page.getByRole('textbox', { name: 'Circuit lines' }).fill('R1 1k: A, B');
+      await page.getByRole('button', { name: 'Take the lines' }).click();
+      await page.getByRole('button', { name: 'back to what the case holds' }).waitFor({ state: 'detached' });
+      await page.getByRole('textbox', { name: 'Circuit lines' }).fill('R1 1k: A, B\nR2 2k: B, C');
+      expect(await page.getByText('has changed since these lines were begun').count()).toBe(0);
+      await page.getByLabel('trace net').fill('C');
+      await page.getByLabel('next pad is').fill('R9 1');
+      await clickAt(page, 'Photo of the board', SPOTS[0]);
+      await page.getByText('has changed since these lines were begun').waitFor();
+      await page.getByRole('button', { name: 'back to what the case holds' }).click();
+      await page.waitForFunction(() => /R9: C, \?/.test(document.querySelector('.circuitlines textarea')?.textContent ?? ''));
+      expect(await page.getByText('has changed since these lines were begun').count()).toBe(0);
+    },
+    STORY_MS,
+  );
+
   it.each([
     ['light', 1440],
     ['dark', 390],

@@ -64,7 +64,7 @@ describe('the lines of a net', () => {
   });
 });
 
-function joins<T>(points: readonly T[], lines: readonly (readonly [T, T])[]): boolean {
+function joins<T extends object>(points: readonly T[], lines: readonly (readonly [T, T])[]): boolean {
   const reached = new Set([points[0]!]);
   for (let round = 0; round < points.length; round += 1)
     for (const [from, to] of lines) if (reached.has(from) || reached.has(to)) reached.add(from).add(to);

@@ -21,6 +21,8 @@ export const CASE_PAGE = {
     'crosses the barrier, a transformer has one line a winding, dot end first. Parts keep what a line has no word for. A table out of a spreadsheet can be pasted.',
   isNot: '” is not',
   lineStaysHereOthersAre: '. The line stays here, the others are taken.',
+  circuitMovedOn:
+    'The circuit has changed since these lines were begun, on photos or in another tab. Taking them makes it what stands here; what it holds now comes back with the button below.',
   takeTheLines: 'Take the lines',
   backToWhatCaseHolds: 'back to what the case holds',
   chosenInTheSchematic: 'Chosen in the schematic',

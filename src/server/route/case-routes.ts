@@ -20,7 +20,7 @@ import { validIn } from './valid-in.ts';
 
 const by = z.object({ by: z.string().min(1).max(80) });
 const MOST_TRACE = 100_000; // characters of circuit lines: thousands of parts
-const MOST_SCREEN = 4000; // characters of one kept position or panel
+const MOST_SCREEN = 40_000; // characters of one kept position, panel or text that was not taken yet: the lines of a large board
 
 /** One case: opened, changed, asked where a number comes from, printed, packed. */
 export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {

@@ -6,6 +6,7 @@ import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 
 const EXAMPLE = 'mains: L, N\noutput: OUT+, OUT-\nF1 1A: L, L1\nR7 38k3 1%: OUT+, REF\nC5 2.2nF Y1 !: HV-, OUT-\nT1 P 72: HV+, DRAIN';
 const KEPT = 'circuit-lines'; // what is typed and not taken yet survives a reload
+const BEGUN = 'circuit-lines-of'; // the lines of the case when that was begun: what was traced on photos meanwhile is not in it
 const ROWS = 18;
 
 /** The traced circuit as lines, one a part, typed or pasted. A line that cannot be read leads to itself and stays; the others count. */
@@ -16,12 +17,19 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [trouble, setTrouble] = useState('');
   const typed = screen[KEPT];
+  const begun = screen[BEGUN];
+  const movedOn = typed !== undefined && begun !== undefined && lines !== '' && begun !== lines;
+  const drop = (): void => {
+    store.setScreen(KEPT, null);
+    store.setScreen(BEGUN, null);
+  };
   const take = async (): Promise<void> => {
     setTrouble('');
     try {
       const left = await store.trace(typed ?? lines, newItemId('trace'));
       setRefusals(left);
-      if (left.length === 0) store.setScreen(KEPT, null);
+      if (left.length === 0) drop();
+      else store.setScreen(BEGUN, null);
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : String(error));
     }
@@ -41,8 +49,16 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
         spellCheck={false}
         placeholder={EXAMPLE}
         value={typed ?? lines}
-        onChange={(event) => store.setScreen(KEPT, event.target.value)}
+        onChange={(event) => {
+          if (typed === undefined) store.setScreen(BEGUN, lines);
+          store.setScreen(KEPT, event.target.value);
+        }}
       />
+      {movedOn && (
+        <p className="trouble" role="status">
+          {CASE_PAGE.circuitMovedOn}
+        </p>
+      )}
       {refusals.length > 0 && (
         <ul className="remarks" role="status">
           {refusals.map((refusal) => (
@@ -71,7 +87,7 @@ export function LineEditor({ lines, entry }: { lines: string; entry: RefObject<H
           {CASE_PAGE.takeTheLines}
         </button>
         {typed !== undefined && (
-          <button type="button" className="quiet" onClick={() => store.setScreen(KEPT, null)}>
+          <button type="button" className="quiet" onClick={drop}>
             {CASE_PAGE.backToWhatCaseHolds}
           </button>
         )}

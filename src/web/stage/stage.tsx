@@ -93,6 +93,10 @@ export function Stage({
   const move = (event: PointerEvent): void => {
     const before = hands.current.get(event.pointerId);
     if (before === undefined || from.current === null) return;
+    if (event.buttons === 0) {
+      hands.current.delete(event.pointerId); // let go of outside of the window
+      return;
+    }
     const here = place(event);
     const other = [...hands.current].find(([id]) => id !== event.pointerId)?.[1];
     if (other !== undefined) {

@@ -203,7 +203,7 @@ export function PhotoTrace() {
           </p>
           {pad !== undefined && (
             <ChosenPad
-              key={pad.id}
+              key={`${pad.id} ${pad.pin} ${pad.net}`}
               pad={pad}
               net={netName(pad.net)}
               nets={names}
