@@ -13,7 +13,8 @@ type Kept = Record<
   string,
   NgspiceRun & { readonly date: string; readonly setting: string; readonly start: Readonly<Record<string, number>> }
 >;
-const kept: Kept = existsSync(KEPT) ? JSON.parse(readFileSync(KEPT, 'utf8')) : {};
+const read = (): Kept => (existsSync(KEPT) ? JSON.parse(readFileSync(KEPT, 'utf8')) : {});
+const kept = read();
 const fresh = process.argv.find((word) => word.startsWith('--fresh'));
 const only = fresh?.split('=')[1];
 
@@ -28,8 +29,8 @@ for (const [id, make] of Object.entries(CIRCUITS)) {
   let reference = kept[id];
   if (again) {
     reference = { ...runReference(circuit), date: new Date().toISOString().slice(0, 10), setting: TIGHT.options, start: circuit.start };
-    kept[id] = reference;
-    writeFileSync(KEPT, `${JSON.stringify(kept, null, 1)}\n`);
+    // read again: another run may have kept something meanwhile
+    writeFileSync(KEPT, `${JSON.stringify({ ...read(), [id]: reference }, null, 1)}\n`);
   }
   const start = process.cpuUsage();
   const ours = runOurs(circuit);

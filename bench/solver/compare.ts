@@ -22,8 +22,8 @@ export function netlistOf(
     memory,
     ...setting,
     measures: [
-      ...compared.flatMap(({ take, of }, index) =>
-        KINDS[take].map((kind) => ({ name: nameOf(index, kind), kind, of, ...(take === 'rate' ? { fromS: 0 } : {}) })),
+      ...compared.flatMap((one, index) =>
+        KINDS[one.take].map((kind) => ({ name: nameOf(index, kind), kind, of: one.of, ...('count' in one ? { fromS: 0 } : {}) })),
       ),
       { name: 'power', kind: 'AVG' as const, of: power.of },
     ],
@@ -38,12 +38,29 @@ const namesOf = ({ compared }: BenchCircuit): string[] => [
 export const runReference = (circuit: BenchCircuit, setting: { options: string; longestStepS: number } = TIGHT): NgspiceRun =>
   runNgspice(netlistOf(circuit, setting), namesOf(circuit));
 
+const SAMPLE_S = 200e-9;
+
+/** How often a waveform rises through `highV` after it has been below `lowV`. */
+function risesOf(values: readonly number[], { lowV, highV }: { readonly lowV: number; readonly highV: number }): number {
+  let count = 0;
+  let low = false;
+  for (const volts of values) {
+    if (volts < lowV) low = true;
+    if (!low || volts < highV) continue;
+    low = false;
+    count += 1;
+  }
+  return count;
+}
+
 /** Our own run; a controller that remembers something starts with it, else from what the parts say. */
 export function runOurs(
   { described, stopS, fromS, compared, memory }: BenchCircuit,
   accuracy: 'report' | 'screening' = 'report',
 ): SolverResult {
   const { circuit } = described;
+  // samples close enough to see every swing, kept only where somebody counts them
+  const counted = compared.some((one) => 'rises' in one) ? { waveform: { spacingS: SAMPLE_S, fromS } } : {};
   const remembers = Object.keys(memory).length > 0;
   return mustRun({
     circuit,
@@ -51,7 +68,11 @@ export function runOurs(
     fromS,
     accuracy,
     start: remembers ? startRemembering(described, memory) : 'given',
-    probes: compared.flatMap((one, index) => ('probe' in one ? [{ id: String(index), of: one.probe }] : [])),
+    probes: compared.flatMap((one, index) => {
+      if ('count' in one) return [];
+      return [{ id: String(index), of: 'rises' in one ? one.rises.probe : one.probe }];
+    }),
+    ...counted,
     most: { steps: 1e9, topologies: 5000 },
     endAtRating: false,
   });
@@ -79,6 +100,11 @@ export function differences(circuit: BenchCircuit, ours: SolverResult, theirs: R
       // counted over the whole run, on both sides
       const count = Object.values(ours.controllers).reduce((sum, unit) => sum + unit[one.count], 0);
       return difference(one.name, count / ours.reachedS, theirs[nameOf(index, 'AVG')]!, one.goal);
+    }
+    if ('rises' in one) {
+      const at = Object.keys(ours.probes).indexOf(String(index));
+      const count = risesOf(ours.waveform!.values[at]!, one.rises);
+      return difference(one.name, count / (circuit.stopS - circuit.fromS), theirs[nameOf(index, 'AVG')]!, one.goal);
     }
     const { take, name, goal } = one;
     const probe = ours.probes[String(index)];

@@ -47,8 +47,8 @@ export function primarySideAdapter(loadOhms = 4): Described {
       hertzLeast: 1e3,
       onMostS: 12e-6,
       leastShare: 0.3,
-      gainPerV: 0.01,
-      stepPerV: 0.002,
+      gainPerV: 0.015,
+      stepPerV: 0.0006,
       conductionMost: 0.6,
     },
   });

@@ -17,6 +17,15 @@ const rate = (state: Counted): string => `V(r${state})/${RISE.ohms * riseF(state
 /** Averages of these are how often in a second a burst or a start begins, or a pulse. */
 export const RATES = { bursts: rate('ben'), starts: rate('uv'), pulses: rate('q') } as const;
 
+/** The same of a net that rises through a voltage. */
+export const RISES_OF_NET = `V(rnet)/${RISE.ohms * RISE.pulseF}`;
+export const countRises = (net: string, volts: number): string[] => [
+  `Bcnet cnet 0 V=0.5+0.5*tanh((V(${net})-${volts})/10)`,
+  `Chnet cnet hnet ${RISE.pulseF} IC=0`,
+  `Rhnet hnet 0 ${RISE.ohms}`,
+  'Brnet rnet 0 V=max(0,V(hnet))',
+];
+
 export interface ControllerChoice {
   /** What a controller remembers at the start. */
   readonly memory: Readonly<Record<string, number>>;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adapter } from '../../bench/solver/adapter.ts';
+import type { Snapshot, SolverResult } from '../../src/core/solver/request.ts';
 import { simulate } from '../../src/core/solver/simulate.ts';
 import { BUDGET, battery, capacitor, inductor, kneeDiode, numberOf, resistor, runCircuit } from './run-circuit.ts';
 
@@ -29,6 +30,14 @@ describe('a run', () => {
     const rest = runCircuit(parts, 2 ** -11, {}, { start: JSON.parse(JSON.stringify(half.end)) });
     expect(rest.end.ticks).toBe(whole.end.ticks);
     for (const [name, value] of Object.entries(whole.end.states)) expect(rest.end.states[name]).toBeCloseTo(value, 6);
+  });
+
+  it('goes on from a snapshot that was kept as text, controllers and all', () => {
+    const first = simulate(request) as SolverResult;
+    const on = (start: Snapshot) => simulate({ ...request, start }) as SolverResult;
+    const direct = on(first.end);
+    expect(direct.controllers['U1']!.pulses).toBeGreaterThan(10);
+    expect(on(JSON.parse(JSON.stringify(first.end))).end).toEqual(direct.end);
   });
 
   it('starts with nothing charged when told so', () => {
@@ -69,6 +78,17 @@ describe('a run', () => {
     expect(shares.length).toBeGreaterThan(3);
     expect(shares.every((share, index) => index === 0 || share >= shares[index - 1]!)).toBe(true);
     expect(shares.at(-1)).toBe(1);
+  });
+
+  it('of a second of hiccup costs what its pulses cost, nothing for the pauses', () => {
+    const { circuit } = adapter({ loadOhms: 0.05, outputV: 0.05 });
+    // without the auxiliary rectifier the start resistor alone feeds the controller
+    const fed = { ...circuit, parts: circuit.parts.filter(({ ref }) => ref !== 'D7') };
+    const { outcome, effort, controllers, energy } = runCircuit([], 1, {}, { circuit: fed, accuracy: 'screening' });
+    expect([outcome, energy.balanced]).toEqual(['completed', true]);
+    expect(controllers['U1']!.starts).toBeGreaterThan(4);
+    const PRODUCTS_OF_A_PULSE = 160;
+    expect(effort.steps).toBeLessThan(PRODUCTS_OF_A_PULSE * controllers['U1']!.pulses);
   });
 
   it('ends with a reason when its budget is spent', () =>

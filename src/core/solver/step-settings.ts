@@ -30,5 +30,5 @@ export const WAKES = 50;
  */
 export const SLACK = { screening: 5e-3, report: 1e-3 } as const;
 export const COMPARATOR_SLACK = 1e-4;
-/** Between two looks at the caller's stop button: about two milliseconds. */
+/** Products between two looks at the caller's stop button: about half a millisecond. */
 export const LOOK_EVERY = 1024;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { curveOf, type Described } from '../../../bench/solver/adapter.ts';
 import { type BenchCircuit, CIRCUITS } from '../../../bench/solver/circuits.ts';
-import { selfOscillating, TRANSISTOR_CARDS } from '../../../bench/solver/self-oscillating.ts';
+import { selfOscillating } from '../../../bench/solver/self-oscillating.ts';
 import type { Part } from '../../../src/core/solver/circuit.ts';
 
 /** Six short circuits that both programs run: written once, printed to the reference program, run by ours. */
@@ -49,7 +49,6 @@ function rectifier(id: string, parts: readonly Part[], between: readonly [string
 const oscillating: BenchCircuit = {
   ...CIRCUITS['self-oscillating']!(['self-oscillating', {}]),
   described: selfOscillating(),
-  more: TRANSISTOR_CARDS,
   fromS: 2e-3,
   stopS: 4e-3,
 };

@@ -28,7 +28,9 @@ export interface ControlUnit {
   /** What became of it, in one word, for the grid of faults. */
   readonly counts: ControlCounts;
 }
-export type ControlState = Readonly<Record<string, number | boolean>>;
+/** Kept as text, a time that never comes reads as null. */
+export type ControlState = Readonly<Record<string, number | boolean | null>>;
+export const timeOf = (state: ControlState, key: string): number => (state[key] as number | null) ?? Number.POSITIVE_INFINITY;
 export interface ControlCounts {
   pulses: number;
   /** Pulses ended by the current limit itself. */

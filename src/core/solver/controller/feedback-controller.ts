@@ -1,7 +1,7 @@
 import type { Controller, PeakCurrentLaw, ValleyLaw } from '../circuit.ts';
 import type { Sense } from '../plan.ts';
 import { TICK_S } from '../topology.ts';
-import { above, below, type ControlCounts, type ControlState, type ControlUnit, type ControlWatch } from './control-unit.ts';
+import { above, below, type ControlCounts, type ControlState, type ControlUnit, type ControlWatch, timeOf } from './control-unit.ts';
 import { asleep, followSupply, type LockoutState, lockoutWatches, trip } from './supply-lockout.ts';
 
 /** Numbers of the pins among the senses. */
@@ -187,7 +187,7 @@ export class FeedbackController implements ControlUnit {
   }
 
   load(state: ControlState): void {
-    const number = (key: string): number => state[key] as number;
+    const number = (key: string): number => timeOf(state, key);
     this.#turnOn.load(state);
     Object.assign(this.#lockout, {
       running: state['running'],

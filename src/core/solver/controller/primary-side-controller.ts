@@ -174,7 +174,7 @@ export class PrimarySideController implements ControlUnit {
   load(state: ControlState): void {
     // what a state does not name stays as it is at the start
     for (const memory of [this.#now, this.#lockout])
-      for (const key of Object.keys(memory)) if (state[key] !== undefined) Object.assign(memory, { [key]: state[key] });
+      for (const key of Object.keys(memory)) if (state[key] !== undefined) Object.assign(memory, { [key]: state[key] ?? NEVER });
   }
 }
 

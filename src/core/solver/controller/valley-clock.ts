@@ -1,5 +1,5 @@
 import type { ValleyLaw } from '../circuit.ts';
-import { above, below, type ControlState, type ControlWatch } from './control-unit.ts';
+import { above, below, type ControlState, type ControlWatch, timeOf } from './control-unit.ts';
 import { PIN, type TurnOn, ticks } from './feedback-controller.ts';
 
 /**
@@ -56,7 +56,7 @@ export class ValleyClock implements TurnOn {
     this.#armAt = state['armAt'] as number;
     this.#latest = state['latest'] as number;
     this.#seenHigh = state['seenHigh'] as boolean;
-    this.#onAt = state['onAt'] as number;
+    this.#onAt = timeOf(state, 'onAt');
     this.#armed = state['armed'] as boolean;
   }
 }
