@@ -113,6 +113,7 @@ describe('the description of the interface', () => {
     const at = `/api/cases/${id}`;
     const picture = await photo();
     const sha256 = createHash('sha256').update(picture).digest('hex');
+    await ask('POST', `${at}/files?name=a.png`, new Uint8Array(picture), 'image/png'); // the case names it before the list below comes to it
     const changes = [
       { at: '/case/sample', was: 'A', to: 'B' },
       { at: '/case/files/top', to: { id: 'top', path: 'files/a.png', sha256, bytes: picture.length, media: 'image/png' } },
