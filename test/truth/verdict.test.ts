@@ -177,7 +177,7 @@ describe('coverage', () => {
     const { verdict } = judge({ exhibits: [board({ fuse: 'track' })] });
     expect(verdict.coverage).toEqual({ shock: 'not examined', fire: 'partly examined' });
     expect(verdict.missing).toContainEqual({ check: 'shock/creepage', reason: 'notLooked' });
-    expect(verdict.missing).toContainEqual({ check: 'fire/material-temperature', reason: 'notImplemented' });
+    expect(verdict.missing).toContainEqual({ check: 'shock/fault-touch-current', reason: 'notLooked' });
     expect(verdict.missing.map(({ check }) => check)).not.toContain('fire/fuse');
   });
 

@@ -1,4 +1,4 @@
-import { isRefusal, type Refusal } from '../../core/quantity/refusal.ts';
+import { isRefusal, type Refusal, refuse } from '../../core/quantity/refusal.ts';
 import type { CaseState } from '../casebook/case-state.ts';
 import type { CasebookStore } from '../casebook/casebook-store.ts';
 import type { Change, Json } from '../casebook/change.ts';
@@ -20,13 +20,17 @@ export async function keepRun(
   const { state, head } = open;
   const changes = [put(state, 'files', attachment), put(state, 'computed', computed)];
   const name = { key: 'circuitRun', args: { id: computed.id } };
-  return desk.edit(id, { by, base: head.revision, step: `run-${computed.id}-${at}`, name, changes });
+  const answer = await desk.edit(id, { by, base: head.revision, step: `run-${computed.id}-${at}`, name, changes });
+  if (isRefusal(answer) || answer.conflicts.length === 0) return answer;
+  return refuse('case-moved-on', computed.id, 'a case that nobody else gives the same result at the same moment', { place: '/computed' });
 }
 
+/** The entry in its list; the list with it, where the case has none yet. */
 function put(state: CaseState, list: 'files' | 'computed', entry: { readonly id: string }): Change {
-  const known = (state.case[list] as readonly { readonly id: string }[] | undefined)?.find(({ id }) => id === entry.id);
+  const entries = state.case[list] as readonly { readonly id: string }[] | undefined;
   const to = entry as unknown as Json;
-  return known === undefined
-    ? { at: `/case/${list}/${entry.id}`, to }
-    : { at: `/case/${list}/${entry.id}`, was: known as unknown as Json, to };
+  if (entries === undefined) return { at: `/case/${list}`, to: [to] };
+  const known = entries.find(({ id }) => id === entry.id);
+  const at = `/case/${list}/${entry.id}`;
+  return known === undefined ? { at, to } : { at, was: known as unknown as Json, to };
 }

@@ -43,6 +43,7 @@ export async function runFaults(
   const signal = options.signal === undefined ? {} : { signal: options.signal };
   const total = FAULT_LOADS.length + list.run.length * FAULT_LOADS.length + LINES_KEPT;
   const tell = (done: number): void => options.onProgress?.(Math.min(done, total), total);
+  tell(0);
   const points = FAULT_LOADS.map(({ name, load }) => planPoint(model, { id: name, mains: 'high', load }, mains));
   const healthy = await runPoints(
     points.map(({ plan }) => plan),

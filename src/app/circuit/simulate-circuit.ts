@@ -36,6 +36,7 @@ export async function simulateCircuit(
   const planned = planPoints(facts, level);
   if ('because' in planned) return toRefusals(planned);
   const { onProgress } = options;
+  onProgress?.(0, planned.points.length);
   const results = await runPoints(
     planned.points.map(({ plan }) => plan),
     {

@@ -22,6 +22,7 @@ const STEPS: Readonly<Record<string, (args: Args) => string>> = {
   region: () => 'region on a photo',
   scale: () => 'scale of a photo',
   foresee: () => 'where a soak is heading',
+  circuitRun: () => 'run of the circuit',
   keep: () => 'kept reading',
   mark: () => 'mark',
   turn: () => 'turn',
