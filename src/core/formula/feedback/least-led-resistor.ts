@@ -11,7 +11,7 @@ export const leastLedResistor = defineFormula({
     output: { symbol: 'V_o', unit: 'V', means: 'output', moves: 'up' },
     drop: { symbol: 'V_F', unit: 'V', means: 'drop of the LED', moves: 'down' },
     cathode: { symbol: 'V_k', unit: 'V', means: 'least voltage across the reference', moves: 'down' },
-    most: { symbol: 'I_m', unit: 'A', means: 'most current that LED and reference both stand', moves: 'down' },
+    most: { symbol: 'I_m', unit: 'A', means: 'most current that LED and reference both stand' },
   },
   output: { symbol: 'R_F', unit: 'Ω', means: 'least resistor in series with the LED' },
   validity: 'the output is above LED and reference together',
