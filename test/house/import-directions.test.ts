@@ -48,6 +48,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'core/working',
   ],
   'core/check': [
+    'core/recall',
     'core/quantity',
     'core/source',
     'core/trace',
