@@ -1,7 +1,7 @@
 import { BENCH_SET, type BenchCheck, LABORATORY } from '../check/bench-set.ts';
 import type { AnyCheck, Subject } from '../check/define-check.ts';
 import { CHECKS } from '../check/registry.ts';
-import { recall } from '../recall/recall.ts';
+import { recall, recallOne } from '../recall/recall.ts';
 import { type Amount, ASSESSMENT_FORMAT, type Assessment, type Finding, HAZARDS } from '../result/assessment.ts';
 import type { StepNode } from '../trace/step.ts';
 import type { Bench } from '../working/bench/bench.ts';
@@ -127,18 +127,31 @@ function notImplemented(_: Facts, { id, worst }: BenchCheck): Judged {
 function judgeCheck(facts: Facts, check: AnyCheck, { id, worst }: BenchCheck): Judged {
   const subjects = check.subjects(facts);
   if (typeof subjects === 'string') return { findings: [emptyFinding(id, subjects, worst)], roots: [] };
-  const judged = subjects.flatMap((subject: Subject) => {
-    const answer = check.judge(facts, subject);
-    const beyond = answer.beyond;
-    return [
-      toFinding(check, subject, answer),
-      ...(beyond === undefined ? [] : [toFinding(check, { ...subject, id: `${subject.id}~${beyond.id}` }, beyond.answer)]),
-    ];
-  });
+  const judged = subjects.map((subject: Subject) => recallOne(judgeSubject, facts, { of: check, id: subject.id }, check, subject));
   return {
-    findings: judged.map(({ finding }) => ({ ...finding, under: conditionsOfFields(facts.bench, finding.fields) })),
+    findings: judged
+      .flatMap(({ findings }) => findings)
+      .map((finding) => {
+        const under = conditionsOfFields(facts.bench, finding.fields);
+        return recallOne(putUnder, facts, { of: check, id: finding.id }, finding, under);
+      }),
     roots: judged.flatMap(({ roots }) => roots),
   };
+}
+
+/** Apart from the judgement, so that another reading of the same exhibit does not move a finding. */
+function putUnder(_: Facts, finding: Finding, under: Finding['under']): Finding {
+  return { ...finding, under };
+}
+
+function judgeSubject(facts: Facts, check: AnyCheck, subject: Subject): Judged {
+  const answer = check.judge(facts, subject);
+  const { beyond } = answer;
+  const judged = [
+    toFinding(check, subject, answer),
+    ...(beyond === undefined ? [] : [toFinding(check, { ...subject, id: `${subject.id}~${beyond.id}` }, beyond.answer)]),
+  ];
+  return { findings: judged.map(({ finding }) => finding), roots: judged.flatMap(({ roots }) => roots) };
 }
 
 function barrierOf({ barrier, bench }: Facts): Assessment['barrier'] {

@@ -3,12 +3,14 @@ import type { Refusal } from '../quantity/refusal.ts';
 import { type Case, caseDocument } from './case.ts';
 import { parseCase } from './parse-case.ts';
 import { brokenReferences, type Walked, walk } from './references.ts';
+import { shareSame } from './share-same.ts';
 
 /** A case document as a case, or everything that is wrong with it. */
 export type CaseParser = (json: unknown) => Case | Refusal[];
 
 /**
- * `parseCase` that remembers: parts of a document that are the same object as before are not read again, and come out as the same object.
+ * `parseCase` that remembers: parts of a document that are the same object as before are not read again, and what says the same as before comes
+ * out as the same object.
  * Documents must not be changed in place. Whatever is refused is read again as a whole, so that the sentences are those of `parseCase`.
  */
 export function createCaseParser(): CaseParser {
@@ -33,6 +35,7 @@ type Read = (schema: z.ZodType, part: unknown) => { readonly is: unknown } | nul
 function createReader(): Read {
   const known = new WeakMap<z.ZodType, WeakMap<object, { readonly is: unknown }>>();
   const absent = new WeakMap<z.ZodType, { readonly is: unknown }>();
+  const latest = new WeakMap<z.ZodType, Map<unknown, unknown>>(); // by id, as it was read last
   const readList = (item: z.ZodType, list: readonly unknown[]): { readonly is: unknown } | null => {
     const items: unknown[] = [];
     for (const one of list) {
@@ -55,7 +58,11 @@ function createReader(): Read {
     }
     const parsed = schema.safeParse(part);
     if (!parsed.success) return null;
-    const done = { is: parsed.data };
+    const last = latest.get(schema) ?? new Map<unknown, unknown>();
+    latest.set(schema, last);
+    const id = typeof parsed.data === 'object' && parsed.data !== null && 'id' in parsed.data ? parsed.data.id : undefined;
+    const done = { is: shareSame(last.get(id), parsed.data) };
+    last.set(id, done.is);
     if (typeof part === 'object' && part !== null) parts.set(part, done);
     else if (part === undefined) absent.set(schema, done);
     return done;

@@ -12,7 +12,7 @@ import { findingName } from '../words/finding-text.ts';
 import { CHAPTER_WORDS } from '../words/hazard-words.ts';
 import { OUTCOME_WORDS } from '../words/outcome-words.ts';
 import { type BarrierView, toBarrierView } from './barrier-view.ts';
-import { findingTexts, textOnce } from './finding-texts.ts';
+import { textOnce } from './finding-texts.ts';
 import { type TransformerView, toTransformerViews } from './transformer-view.ts';
 import type { Drawn } from './workspace-view.ts';
 
@@ -66,38 +66,48 @@ const TITLES: Readonly<Partial<Record<WorkspaceChapter, string>>> = {
 export function toChapterViews(assessment: Assessment, before?: Drawn): readonly ChapterView[] {
   return WORKSPACE_CHAPTERS.map((chapter) => {
     const old = before?.view.chapters.find(({ id }) => id === chapter.id);
-    const same = old !== undefined && before !== undefined && chapterText(chapter, before.assessment) === chapterText(chapter, assessment);
+    const same = old !== undefined && before !== undefined && isDrawnAlike(chapter, before.assessment, assessment);
     return same ? old : toChapterView(chapter, assessment);
   });
 }
 
 type Chapters = (typeof WORKSPACE_CHAPTERS)[number];
 
-/** Everything a chapter is drawn of, as one text. */
-function chapterText({ id, of, kinds }: Chapters, assessment: Assessment): string {
+/** Whether everything a chapter is drawn of says the same as before. */
+function isDrawnAlike({ id, of, kinds }: Chapters, before: Assessment, now: Assessment): boolean {
   const chapters: readonly Chapter[] = of;
-  const texts = findingTexts(assessment);
-  const findings = assessment.findings.filter(({ check }) => chapters.includes(chapterOf(check))).map((finding) => texts.get(finding.id));
-  const exhibits = assessment.bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
-  return `${exhibits} ${findings.join('')} ${drawnOf(id, assessment)}`;
+  const findingsOf = ({ findings }: Assessment): Finding[] => findings.filter(({ check }) => chapters.includes(chapterOf(check)));
+  const exhibitsOf = ({ bench }: Assessment): number =>
+    bench.exhibits.filter(({ kind }) => (kinds as readonly string[]).includes(kind)).length;
+  const [old, own] = [findingsOf(before), findingsOf(now)];
+  return (
+    old.length === own.length &&
+    own.every((finding, index) => finding === old[index] || textOnce(finding) === textOnce(old[index] as Finding)) &&
+    exhibitsOf(before) === exhibitsOf(now) &&
+    sameTexts(drawnOf(id, before), drawnOf(id, now))
+  );
 }
 
 /** What a chapter draws beside its findings. */
-function drawnOf(id: WorkspaceChapter, { curves, soaks, circuit, transformers, barrier }: Assessment): string {
+function drawnOf(id: WorkspaceChapter, { curves, soaks, circuit, transformers, barrier }: Assessment): readonly string[] {
   switch (id) {
     case 'load':
-      return textOnce(curves);
+      return [textOnce(curves)];
     case 'heat':
-      return textOnce(soaks);
+      return soaks.map(textOnce);
     case 'circuit':
-      return `${circuit !== undefined} ${textOnce(circuit?.spreads)}`;
+      return [String(circuit !== undefined), textOnce(circuit?.spreads)];
     case 'transformer':
-      return `${textOnce(transformers)} ${textOnce(barrier)}`;
+      return [textOnce(transformers), textOnce(barrier)];
     case 'board':
-      return textOnce(barrier);
+      return [textOnce(barrier)];
     default:
-      return '';
+      return [];
   }
+}
+
+function sameTexts(one: readonly string[], other: readonly string[]): boolean {
+  return one.length === other.length && one.every((text, index) => text === other[index]);
 }
 
 function toChapterView({ id, of, kinds }: Chapters, assessment: Assessment): ChapterView {

@@ -1,5 +1,6 @@
 import type { ChapterView } from './chapter-view.ts';
 import type { FindingRow } from './finding-row.ts';
+import { textOnce } from './finding-texts.ts';
 import type { WorkspaceView } from './workspace-view.ts';
 
 type Figure = ChapterView['figures'][number];
@@ -39,8 +40,7 @@ const WHOLE = Object.keys({
 
 export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewChange {
   const rest: Record<string, unknown> = {};
-  for (const key of WHOLE)
-    if (before[key] !== after[key] && JSON.stringify(before[key]) !== JSON.stringify(after[key])) rest[key] = after[key];
+  for (const key of WHOLE) if (!says(before[key], after[key])) rest[key] = after[key];
   const ids = new Set(after.rows.map(({ id }) => id));
   return {
     rows: changed(before.rows, after.rows),
@@ -52,7 +52,7 @@ export function toViewChange(before: WorkspaceView, after: WorkspaceView): ViewC
 
 function changed<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]): T[] {
   const old = new Map(before.map((one) => [one.id, one]));
-  return after.filter((one) => old.get(one.id) !== one && JSON.stringify(old.get(one.id)) !== JSON.stringify(one));
+  return after.filter((one) => !says(old.get(one.id), one));
 }
 
 function changedChapters(before: readonly ChapterView[], after: readonly ChapterView[]): ChapterChange[] {
@@ -75,7 +75,12 @@ function chapterChange(was: ChapterView | undefined, { id, figures, ...members }
 }
 
 function says(one: unknown, other: unknown): boolean {
-  return one === other || JSON.stringify(one) === JSON.stringify(other);
+  return one === other || textOf(one) === textOf(other);
+}
+
+/** What a view is made of is not changed any more: its text is written once. */
+function textOf(value: unknown): string | undefined {
+  return typeof value === 'object' && value !== null ? textOnce(value) : JSON.stringify(value);
 }
 
 function withChapterChange(was: ChapterView | undefined, { id, parts, figures }: ChapterChange): ChapterView {

@@ -5,6 +5,7 @@ import { derive } from '../../formula/derive.ts';
 import { atHighestAmbient } from '../../formula/thermal/at-highest-ambient.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { isRefusal } from '../../quantity/refusal.ts';
+import { recallOne } from '../../recall/recall.ts';
 import { cite } from '../../source/source.ts';
 import { type Derived, doubtOf, given } from '../../trace/derived.ts';
 import { rectangular } from '../../uncertainty/half-width.ts';
@@ -45,14 +46,21 @@ const AMBIENT_FACTOR = 1.075; // kelvin of part per kelvin of ambient: 1.00 to 1
 const AMBIENT_FACTOR_HALF_WIDTH = 0.075;
 
 export function spotReadings(bench: Bench, levels: readonly LevelFacts[] = []): SpotReading[] {
-  return exhibitsOf(bench, 'spots').flatMap((exhibit) => exhibit.rows.map((row) => readSpot(bench, levels, exhibit, row)));
+  return exhibitsOf(bench, 'spots').flatMap((exhibit) => {
+    const conditions = { ...exhibit, rows: NO_ROWS }; // a row is the same whatever is read beside it
+    return exhibit.rows.map((row) =>
+      recallOne(readSpot, bench, { of: spotReadings, id: `${exhibit.id}/${row.id}` }, row, conditions, levels),
+    );
+  });
 }
+
+const NO_ROWS: ExhibitOf<'spots'>['rows'] = [];
 
 function readSpot(
   bench: Bench,
-  levels: readonly LevelFacts[],
-  exhibit: ExhibitOf<'spots'>,
   row: ExhibitOf<'spots'>['rows'][number],
+  exhibit: ExhibitOf<'spots'>,
+  levels: readonly LevelFacts[],
 ): SpotReading {
   const place = bench.places.get(row.place);
   if (place === undefined) throw new Error(`${row.place} passed the references and is missing`);
