@@ -124,7 +124,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
-  cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:os', 'node:path', 'node:url'],
+  cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:os', 'node:path', 'node:url', 'node:v8'],
   server: [
     'hono',
     'hono/body-limit',

@@ -1,3 +1,4 @@
+import { setFlagsFromString } from 'node:v8';
 import { renderUnicodeCompact } from 'uqr';
 import { isRefusal, refuse } from '../../core/quantity/refusal.ts';
 import { startDrawingPool } from '../../drawing-pool/start-drawing-pool.ts';
@@ -7,12 +8,15 @@ import { print, Refused } from '../output.ts';
 import { PAGES } from '../places.ts';
 
 const HIGHEST_PORT = 65_535;
+/** What is remembered of an open case has grown old when it goes; by itself V8 lets that grow to four times of what is in use before it looks. */
+const COLLECT_EARLY = '--heap-growing-percent=40';
 
 /** Opens a casebook, made where there is none, and serves its workspace until it is told to stop. */
 export async function serve(options: { casebook: string; port?: string; host?: string }): Promise<void> {
   const port = Number(options.port ?? USUAL_PORT);
   if (!Number.isInteger(port) || port < 0 || port > HIGHEST_PORT)
     throw new Refused([refuse('wrong-port', options.port ?? '', `a port from 1 to ${HIGHEST_PORT}, or 0 for any`, { place: '--port' })]);
+  setFlagsFromString(COLLECT_EARLY);
   const host = options.host ?? LOOPBACK;
   const store = await openCasebook(options.casebook, { access: 'write', make: true });
   if (isRefusal(store)) throw new Refused([store]);
