@@ -25,10 +25,7 @@ export function createAssessor(memory = new Memory()): Assessor {
     const bench = openBench(one, tables, before);
     before = bench;
     memory.begin();
-    return toRounded(
-      judgeCase(memory.open('bench', bench, { inside: true }), results, digestOf(one), (facts: Facts) =>
-        memory.open('facts', facts, { inside: false }),
-      ),
-    );
+    const watched = (name: string, facts: Facts): Facts => memory.open(name, facts, { inside: false });
+    return toRounded(judgeCase(memory.open('bench', bench, { inside: true }), results, digestOf(one), watched));
   };
 }

@@ -27,16 +27,19 @@ import { toFormulas, toSteps } from './to-steps.ts';
 import { toTransformers } from './to-transformers.ts';
 import { TOOL_VERSION } from './tool-version.ts';
 
+/** Puts facts under watch by a name of their own. */
+export type Watched = (name: string, facts: Facts) => Facts;
+
 /**
  * Evidence in, Assessment out, numbers not rounded yet. `sha256` is the hash of the case; `watched` puts the facts under watch where the bench is,
  * so that what did not change is remembered and not judged again.
  */
-export function judgeCase(bench: Bench, results: Results, sha256: string, watched: (facts: Facts) => Facts = (facts) => facts): Assessment {
+export function judgeCase(bench: Bench, results: Results, sha256: string, watched: Watched = (_, facts) => facts): Assessment {
   const { one } = bench;
   const { heating, stale } = recall(freshResults, bench, results);
-  const gathered = gatherFacts(bench, heating);
-  const { runs, stale: staleRuns } = freshRuns(gathered, results);
-  const facts = watched({ ...gathered, runs });
+  const gathered = watched('gathered', gatherFacts(bench, heating));
+  const { runs, stale: staleRuns } = recall(freshRuns, gathered, results);
+  const facts = watched('facts', { ...gathered, runs });
   const findings: Finding[] = [];
   const roots: StepNode[] = [];
   const byId = new Map(CHECKS.map((check) => [check.id, check]));
