@@ -96,7 +96,6 @@ export async function runFaults(
     results: withDraining(
       results,
       results.map((result) => toOutcome(result, well[FAULT_LOADS.findIndex(({ name }) => name === result.load)]!.lossW)),
-      model.primary?.ref ?? null,
     ),
     acrossBarrier: list.acrossBarrier.map(toKeptFault),
     certified: list.certified.map(toKeptFault),
@@ -150,20 +149,15 @@ export function lookOf(plan: CampaignPlan, model: Parameters<typeof looksOf>[0],
   return { plan, job: { load, fault }, probes: looksOf(model).map(({ probe }) => probe), seconds, points: LINE_POINTS };
 }
 
-/** Below this loss in the transformer nothing switches, watt. House choice: far below the loss of one pulse in a hundred milliseconds. */
-const STILL_W = 1e-7;
-
 /**
- * With next to no load a converter that stands still looks for seconds as if it regulated. Where a fault gives nothing at full load, and
- * nothing moved in the transformer at a lighter one either, the output drains.
+ * With next to no load a converter that stands still keeps its output for seconds. Where a fault gives nothing at full load, and nothing
+ * switches at a lighter one either, the output drains.
  */
-function withDraining(results: readonly FaultResult[], outcomes: readonly FaultOutcome[], transformer: string | null): FaultOutcome[] {
+function withDraining(results: readonly FaultResult[], outcomes: readonly FaultOutcome[]): FaultOutcome[] {
   const dead = new Set(outcomes.flatMap(({ fault, load, state }) => (load === 'full' && state === 'dead' ? [fault] : [])));
-  return outcomes.map((one, index) => {
-    const lossW = results[index]!.settled?.lossW ?? null;
-    const still = lossW !== null && transformer !== null && (lossW[transformer] ?? 0) < STILL_W;
-    return dead.has(one.fault) && one.state === 'regulates' && still ? { ...one, state: 'drains' } : one;
-  });
+  return outcomes.map((one, index) =>
+    dead.has(one.fault) && one.state === 'stillMoving' && results[index]!.rests ? { ...one, state: 'drains' } : one,
+  );
 }
 
 function toKeptFault(fault: Fault): FaultKept {

@@ -57,6 +57,8 @@ export interface FaultResult {
    * that settled or was ended.
    */
   readonly boundV: number | null;
+  /** Nothing switched during the last look, though the output still has a voltage. */
+  readonly rests: boolean;
   /** With times since the fault. */
   readonly findings: readonly RunFinding[];
   readonly balanced: boolean;
@@ -64,6 +66,7 @@ export interface FaultResult {
 
 /** Two looks are alike when means differ by less than this share of the nominal voltage, and powers by less than this share. House choices. */
 const ALIKE = { volts: 0.002, watts: 0.02 } as const;
+const LEAST_W = 0.01; // below ten milliwatt powers are alike
 /** Regulation is kept within this share; beyond it upward is runaway; below this share of the nominal output is dead. House choices. */
 const KEPT = 0.05;
 const RUNAWAY = 1.1;
@@ -117,12 +120,35 @@ interface Look {
 function alike(plan: CampaignPlan, one: Look, other: Look): boolean {
   if (one.out === null || other.out === null) return one.out === other.out;
   const [w0, w1] = [one.result.sourceW[plan.source] ?? 0, other.result.sourceW[plan.source] ?? 0];
-  const leastW = 0.01; // below ten milliwatt powers are alike
   return (
     Math.abs(one.out.mean - other.out.mean) < ALIKE.volts * plan.nominalV &&
     Math.abs(one.out.most - other.out.most) < ALIKE.watts * plan.nominalV &&
-    Math.abs(w0 - w1) < ALIKE.watts * Math.max(w0, w1) + leastW
+    Math.abs(w0 - w1) < ALIKE.watts * Math.max(w0, w1) + LEAST_W
   );
+}
+
+/**
+ * What flows in flows out again: the stores of a settled circuit hold at the end of a look what they held at its start. A bulk capacitor that
+ * nobody fills any more keeps the output where it was for a tenth of a second.
+ */
+function steady({ seconds, result: { energy } }: Look): boolean {
+  const through = Math.max(Math.abs(energy.deliveredJ), Math.abs(energy.dissipatedJ));
+  return Math.abs(energy.storedJ) < ALIKE.watts * through + LEAST_W * seconds;
+}
+
+const pulsesOf = ({ result }: Look): number => Object.values(result.controllers).reduce((sum, { pulses }) => sum + pulses, 0);
+
+/** There is an output, and no controller has made a pulse since the look before: a converter that rests, or one that will never wake. */
+function rests(plan: CampaignPlan, before: Look, last: Look): boolean {
+  const isControlled = Object.keys(last.result.controllers).length > 0;
+  return isControlled && last.out !== null && last.out.mean >= DEAD * plan.nominalV && pulsesOf(last) === pulsesOf(before);
+}
+
+function settles(plan: CampaignPlan, first: Look, second: Look, third: Look): boolean {
+  if (!alike(plan, first, second) || !alike(plan, second, third)) return false;
+  // without an output there is nothing that a store could keep up; a supply that starts and stops goes on below it
+  if (third.out !== null && third.out.mean < DEAD * plan.nominalV) return true;
+  return steady(second) && steady(third) && !rests(plan, first, second) && !rests(plan, second, third);
 }
 
 interface Looks {
@@ -132,7 +158,7 @@ interface Looks {
   readonly aboveS: number;
 }
 
-/** Looks on until two looks in a row are alike, the run ends by itself, or the time is over. */
+/** Looks on until three looks in a row are alike and nothing is used up, the run ends by itself, or the time is over. */
 function lookOn(plan: CampaignPlan, request: SolverRequest): Looks {
   const run = new Run(request);
   try {
@@ -158,7 +184,7 @@ function lookAtRun(plan: CampaignPlan, request: SolverRequest, run: Run): Looks 
     looks.push(look);
     if (outcome !== 'completed') break;
     const [before, last] = [looks.at(-3), looks.at(-2)];
-    if (before !== undefined && last !== undefined && alike(plan, before, last) && alike(plan, last, look))
+    if (before !== undefined && last !== undefined && settles(plan, before, last, look))
       return { looks, outcome, settled: true, aboveS: run.extremes.aboveS };
   }
   return { looks, outcome, settled: false, aboveS: run.extremes.aboveS };
@@ -226,6 +252,7 @@ export function runFault(plan: CampaignPlan, job: CampaignJob, healthy: Snapshot
         : null,
     slopeVPerS: !settled && before && after ? (after.mean - before.mean) / ((last.seconds + looks.at(-2)!.seconds) / 2) : null,
     boundV: state === 'stillMoving' ? endOfMotion(looks.slice(-3)) : null,
+    rests: looks.length > 1 && outcome === 'completed' && rests(plan, looks.at(-2)!, last),
     // the snapshot's clock runs on: what happened is told from the fault on
     findings: last.result.findings.map((one) => ({ ...one, atS: one.atS - healthy.ticks * TICK_S })),
     balanced: looks.every(({ result }) => result.energy.balanced),

@@ -69,7 +69,8 @@ export function faultsText(result: FaultCampaign): string {
   const lines = [toTerminal(`${result.level.name} at ${runAmount(result.mains.rmsV, 'V')}: ${SIMULATED}`), ''];
   const width = Math.max(...result.faults.map((fault) => faultText(fault).length)) + 2;
   const loads = ['none', 'standby', 'full'] as const;
-  lines.push(`${padTo('', width)}${loads.map((load) => padTo(LOAD_WORDS[load], CELL)).join('')}`);
+  const cellWidth = Math.max(...result.results.map((one) => cellText(one).length)) + 2;
+  lines.push(`${padTo('', width)}${loads.map((load) => padTo(LOAD_WORDS[load], cellWidth)).join('')}`);
   let same = 0;
   for (const fault of result.faults) {
     const cells = loads.map((load) => result.results.find((one) => one.fault === fault.id && one.load === load));
@@ -77,7 +78,7 @@ export function faultsText(result: FaultCampaign): string {
     else
       lines.push(
         `${padTo(toTerminal(faultText(fault)), width)}${cells
-          .map((cell) => padTo(cell === undefined ? '' : cellText(cell), CELL))
+          .map((cell) => padTo(cell === undefined ? '' : cellText(cell), cellWidth))
           .join('')
           .trimEnd()}`,
       );
@@ -89,8 +90,6 @@ export function faultsText(result: FaultCampaign): string {
   return [...lines, '', ...tail(result)].join('\n');
 }
 
-const CELL = 34;
-
 function cellText({ state, outputMostV, findings, settled }: FaultOutcome): string {
   const volts = state === 'runaway' || state === 'ratingExceeded' || state === 'stillMoving' ? outputMostV : (settled?.outputV ?? null);
   const opened = findings.find(({ code }) => code === 'fuseOpened');
@@ -100,7 +99,7 @@ function cellText({ state, outputMostV, findings, settled }: FaultOutcome): stri
     opened === undefined ? '' : `${opened.ref} opens`,
     beyond === undefined ? '' : beyond.ref,
   ].filter((one) => one !== '');
-  return toTerminal(`${STATE_SIGNS[state]} ${STATE_WORDS[state]}${more.length === 0 ? '' : ` (${more.join(', ')})`}`).slice(0, CELL - 1);
+  return toTerminal(`${STATE_SIGNS[state]} ${STATE_WORDS[state]}${more.length === 0 ? '' : ` (${more.join(', ')})`}`);
 }
 
 function tail({ assumptions, leftOut }: Pick<Simulation, 'assumptions' | 'leftOut'>): string[] {
