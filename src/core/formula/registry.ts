@@ -97,10 +97,12 @@ import { copperInWindow as magneticsCopperInWindow } from './magnetics/copper-in
 import { copperResistance as magneticsCopperResistance } from './magnetics/copper-resistance.ts';
 import { coreLoss as magneticsCoreLoss } from './magnetics/core-loss.ts';
 import { fluxDensity as magneticsFluxDensity } from './magnetics/flux-density.ts';
+import { gapBesideCore as magneticsGapBesideCore } from './magnetics/gap-beside-core.ts';
 import { gapOfInductance as magneticsGapOfInductance } from './magnetics/gap-of-inductance.ts';
 import { heatInResistance as magneticsHeatInResistance } from './magnetics/heat-in-resistance.ts';
 import { heldOutputCurrent as magneticsHeldOutputCurrent } from './magnetics/held-output-current.ts';
 import { inductanceOfGap as magneticsInductanceOfGap } from './magnetics/inductance-of-gap.ts';
+import { inductanceWithCore as magneticsInductanceWithCore } from './magnetics/inductance-with-core.ts';
 import { layerFactor as magneticsLayerFactor } from './magnetics/layer-factor.ts';
 import { peakOfPower as magneticsPeakOfPower } from './magnetics/peak-of-power.ts';
 import { powerDelivered as magneticsPowerDelivered } from './magnetics/power-delivered.ts';
@@ -117,6 +119,7 @@ import { strokeShare as magneticsStrokeShare } from './magnetics/stroke-share.ts
 import { switchPlateau as magneticsSwitchPlateau } from './magnetics/switch-plateau.ts';
 import { triangleCoefficient as magneticsTriangleCoefficient } from './magnetics/triangle-coefficient.ts';
 import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
+import { ungappedInductance as magneticsUngappedInductance } from './magnetics/ungapped-inductance.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
 import { atOtherLoad as thermalAtOtherLoad } from './thermal/at-other-load.ts';
@@ -242,10 +245,12 @@ export const FORMULAS: readonly Formula[] = [
   magneticsCopperResistance,
   magneticsCoreLoss,
   magneticsFluxDensity,
+  magneticsGapBesideCore,
   magneticsGapOfInductance,
   magneticsHeatInResistance,
   magneticsHeldOutputCurrent,
   magneticsInductanceOfGap,
+  magneticsInductanceWithCore,
   magneticsLayerFactor,
   magneticsPeakOfPower,
   magneticsPowerDelivered,
@@ -262,6 +267,7 @@ export const FORMULAS: readonly Formula[] = [
   magneticsSwitchPlateau,
   magneticsTriangleCoefficient,
   magneticsTurnsRatio,
+  magneticsUngappedInductance,
   thermalAtHighestAmbient,
   thermalAtOpening,
   thermalAtOtherLoad,

@@ -108,6 +108,7 @@ export const FOUND: Templates = {
   coreLength: 'the length of the core',
   flux: 'the flux density',
   gap: 'the air gap',
+  inductanceBelowClosedCore: 'an inductance below what the core gives without a gap',
   clamp: 'the voltage of the clamp',
   leakage: 'the leakage inductance',
   ferriteWithData: 'a ferrite whose loss is published',

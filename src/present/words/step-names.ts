@@ -159,6 +159,7 @@ export const STEP_NAMES: Templates = {
   keptShare: 'eight tenths of the rating',
   shareLost: 'copper loss over the power in the core',
   mostCopperLoss: 'most copper loss',
+  'estimate-permeability': 'permeability of a closed core, estimated',
   'estimate-coupling': 'share of the current that arrives, estimated',
   'estimate-rectifier-drop': 'drop of the rectifier, estimated',
   'estimate-share-that-arrives': 'share of the power that arrives, estimated',

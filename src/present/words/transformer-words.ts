@@ -20,7 +20,9 @@ export const NUMBER_NAMES: Templates = {
   energy: 'energy of one stroke',
   flux: 'flux density at the limit',
   gapOfInductance: 'gap that the inductance asks for',
+  gapWithoutCore: 'gap that the inductance asks for, ferrite left out',
   inductanceOfGap: 'inductance that the gap gives',
+  inductanceWithoutCore: 'inductance that the gap gives, ferrite left out',
   plateau: 'switch plateau, highest mains',
   switchPeak: 'switch peak with its clamp',
   reverse: 'rectifier blocks, highest mains',
@@ -34,10 +36,11 @@ export const NUMBER_NAMES: Templates = {
 };
 
 const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill'];
+const IN_MILLIMETRES: readonly string[] = ['gapOfInductance', 'gapWithoutCore'];
 
 /** How a worked number is printed, where its unit alone does not say it. */
 export function numberShow(key: string): 'percent' | 'millimetres' | undefined {
-  return IN_PERCENT.includes(key) ? 'percent' : key === 'gapOfInductance' ? 'millimetres' : undefined;
+  return IN_PERCENT.includes(key) ? 'percent' : IN_MILLIMETRES.includes(key) ? 'millimetres' : undefined;
 }
 
 /** Kinds of ways across, as they stand in a list. */

@@ -4,6 +4,7 @@ import type { TransformerSheet } from '../../core/result/transformer-sheet.ts';
 const IN_STACK: Readonly<Record<string, string>> = {
   law: 'law',
   inductance: 'inductance',
+  inductanceBelowClosedCore: 'inductance',
   peak: 'peakCurrent',
   frequency: 'frequency',
   longestOn: 'longestOn',

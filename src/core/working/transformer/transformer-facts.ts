@@ -118,7 +118,7 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
       ? null
       : derive(fluxDensity, { inductance, peak, turns: turns.primary, area: core.area }, `${id}/flux`);
   list.tell('flux', flux, lacking({ inductance, peak, primaryTurns: turns.primary, coreArea: core.area }));
-  tellGap(list, { turns: turns.primary, area: core.area, inductance, gap: read('gap', 'length', 'l_g') }, id);
+  tellGap(list, { turns: turns.primary, core, inductance, gap: read('gap', 'length', 'l_g') }, id);
 
   const highest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
   const plateau = reflected === null ? null : derive(switchPlateau, { rail: highest, reflected }, `${id}/plateau`);
