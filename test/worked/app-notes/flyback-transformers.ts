@@ -17,7 +17,6 @@ const BOARD = {
   origin: 'closed-form',
 } as const;
 const REGULATOR = { publication: 'National, LM3101 data sheet', edition: 'design procedure', origin: 'publication' } as const;
-const MAKER_NOTE = { publication: 'Power Integrations, AN-23', edition: 'July 1999, pages 6 to 9', origin: 'closed-form' } as const;
 const ROUNDED_INPUTS = 'the page rounds what goes in';
 
 const planarTurns = (area: number, turns: number, tolerance: number): WorkedExample => ({
@@ -140,36 +139,6 @@ export const FLYBACK_TRANSFORMERS: readonly WorkedExample[] = [
   planarGap(39.5, 23, 0.041, 0.0005),
   planarGap(14.5, 63, 0.113, 0.0005),
   planarGap(78.5, 12, 0.022, 0.0004),
-  {
-    ...MAKER_NOTE,
-    place: 'gap of an EE16 with 140 turns and 2000 µH, its ferrite counted; the formula is printed, the figure follows from it',
-    formula: 'magnetics/gap-beside-core',
-    inputs: { turns: 140, area: 0.192e-4, inductance: 2e-3, ungapped: 1140e-9 },
-    printed: 0.2153,
-    unit: 'mm',
-    tolerance: 0.00005,
-    because: HALF_OF_LAST_DIGIT,
-  },
-  {
-    ...MAKER_NOTE,
-    place: 'the same read back: a gap of 0.2153 mm gives 2000 µH',
-    formula: 'magnetics/inductance-with-core',
-    inputs: { turns: 140, area: 0.192e-4, gap: 0.2153e-3, ungapped: 1140e-9 },
-    printed: 2000,
-    unit: 'µH',
-    tolerance: 0.5,
-    because: 'half of the last digit of the gap, in inductance',
-  },
-  {
-    ...MAKER_NOTE,
-    place: 'one turn on the EE16 of the catalogue, 35.0 mm long: 1140 nH at a permeability of 1654',
-    formula: 'magnetics/ungapped-inductance',
-    inputs: { permeability: 1654, area: 19.2e-6, length: 35e-3 },
-    printed: 1.14,
-    unit: 'µH',
-    tolerance: 0.0005,
-    because: 'half of the last digit of the permeability',
-  },
   {
     ...PLANAR,
     place: 'table 2: rms of the primary current',

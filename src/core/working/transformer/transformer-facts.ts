@@ -20,10 +20,13 @@ import { type ConverterInputs, missingFor, outputCurrentHeld } from './converter
 import { type CoreValues, coreValues } from './core-values.ts';
 import { type RmsCurrents, rmsAt, tellCurrents } from './currents-at.ts';
 import { tellGap, windowArea } from './gap-and-window.ts';
+import { tellLeastTurns } from './least-turns.ts';
 import { isFerriteKnown, lossOfCore } from './loss-of-core.ts';
 import { type BlockedNumber, lacking, NumberList, type WorkedNumber } from './number-list.ts';
+import { shortedOutput } from './shorted-output.ts';
 import type { StackFacts } from './stack-facts.ts';
 import { readStackValue } from './stack-value.ts';
+import { tellSwitchLoss } from './switch-loss.ts';
 import { type Turns, turnsOf } from './turns-of.ts';
 import { fillOf, type WindingLoss, windingLoss } from './winding-loss.ts';
 
@@ -77,7 +80,18 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
   const id = `transformer/${part.id}`;
   const field = `/exhibits/${exhibit.id}`;
   const read = (
-    key: 'inductance' | 'leakage' | 'frequency' | 'peakCurrent' | 'longestOn' | 'clamp' | 'gap' | 'meanTurn',
+    key:
+      | 'inductance'
+      | 'leakage'
+      | 'frequency'
+      | 'peakCurrent'
+      | 'longestOn'
+      | 'clamp'
+      | 'gap'
+      | 'meanTurn'
+      | 'switchResistance'
+      | 'fallTime'
+      | 'riseTime',
     kind: Parameters<typeof readStackValue>[4],
     symbol: string,
   ) => readStackValue(bench, exhibit, exhibit[key], `${field}/${key}`, kind, symbol).at;
@@ -118,6 +132,7 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
       ? null
       : derive(fluxDensity, { inductance, peak, turns: turns.primary, area: core.area }, `${id}/flux`);
   list.tell('flux', flux, lacking({ inductance, peak, primaryTurns: turns.primary, coreArea: core.area }));
+  tellLeastTurns(list, inputs, core, id);
   tellGap(list, { turns: turns.primary, core, inductance, gap: read('gap', 'length', 'l_g') }, id);
 
   const highest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
@@ -131,6 +146,12 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
       ? null
       : derive(rectifierReverse, { output, rail: highest, ratio: turns.ratio }, `${id}/reverse`);
   list.tell('reverse', reverse, noOutput);
+  if (point !== null) {
+    const resistance = read('switchResistance', 'resistance', 'R');
+    const [fall, rise] = [read('fallTime', 'time', 't_f'), read('riseTime', 'time', 't_r')];
+    const rms = rmsAt(point, turns.ratio, id).primary;
+    tellSwitchLoss(list, point, { resistance, fall, rise, clamp, reflected, rms }, id);
+  }
   const leakage = read('leakage', 'inductance', 'L_l');
   const frequency = point?.frequency ?? inputs.frequency;
   const canClamp =
@@ -157,6 +178,7 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
     ...(window === null ? ['window'] : []),
     ...stack.windings.flatMap(({ wire }) => (wire.at === null ? ['wireDiameter'] : [])),
   ]);
+  list.tell('shortedOutput', shortedOutput(inputs, id), []);
   list.tell('heldCurrent', outputCurrentHeld(inputs, point, id), []);
   const { numbers, blocked } = list;
   return { stack, turns, core, inputs, level, capabilities, flux, plateau, switchPeak, reverse, losses, numbers, blocked };
