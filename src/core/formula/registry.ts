@@ -97,6 +97,7 @@ import { copperInWindow as magneticsCopperInWindow } from './magnetics/copper-in
 import { copperResistance as magneticsCopperResistance } from './magnetics/copper-resistance.ts';
 import { coreLoss as magneticsCoreLoss } from './magnetics/core-loss.ts';
 import { crossingLoss as magneticsCrossingLoss } from './magnetics/crossing-loss.ts';
+import { fillToExpect as magneticsFillToExpect } from './magnetics/fill-to-expect.ts';
 import { fluxDensity as magneticsFluxDensity } from './magnetics/flux-density.ts';
 import { gapBesideCore as magneticsGapBesideCore } from './magnetics/gap-beside-core.ts';
 import { gapOfInductance as magneticsGapOfInductance } from './magnetics/gap-of-inductance.ts';
@@ -252,6 +253,7 @@ export const FORMULAS: readonly Formula[] = [
   magneticsCopperResistance,
   magneticsCoreLoss,
   magneticsCrossingLoss,
+  magneticsFillToExpect,
   magneticsFluxDensity,
   magneticsGapBesideCore,
   magneticsGapOfInductance,

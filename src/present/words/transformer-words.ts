@@ -40,11 +40,12 @@ export const NUMBER_NAMES: Templates = {
   resistanceHot: 'resistance, 100 °C',
   windingLoss: 'heat in the winding, 100 °C',
   fill: 'copper in the window',
+  fillToExpect: 'copper that a window takes at most',
   shortedOutput: 'output current into a short, without pauses',
   heldCurrent: 'output current that is held',
 };
 
-const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill'];
+const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill', 'fillToExpect'];
 const IN_MILLIMETRES: readonly string[] = ['gapOfInductance', 'gapWithoutCore'];
 
 /** How a worked number is printed, where its unit alone does not say it. */

@@ -112,3 +112,15 @@ describe('what a screen shows at the limit', () => {
     expect(sheetOf({ law: 'valleySwitched' }).value('shortedOutput')).toBeUndefined();
   });
 });
+
+describe('copper in the window', () => {
+  it('is read against what handbooks reckon a window takes at most: 0.27 to 0.39 of it', () => {
+    const window = { width: '10 mm', height: '3 mm' };
+    const sheet = sheetOf({ window });
+    const copper = (100 * 0.2 ** 2 + 10 * 0.5 ** 2) * (Math.PI / 4);
+    expect(sheet.value('fill')).toBeCloseTo(copper / 30, 9);
+    expect(sheet.value('fillToExpect')).toBeGreaterThan(0.79 * 0.61 * 0.55);
+    expect(sheet.value('fillToExpect')).toBeLessThan(0.855 * 0.61 * 0.75);
+    expect(sheetOf().value('fillToExpect')).toBeUndefined();
+  });
+});

@@ -7,9 +7,7 @@ import { reflectedVoltage } from '../../formula/magnetics/reflected-voltage.ts';
 import { storedEnergy } from '../../formula/magnetics/stored-energy.ts';
 import { switchPlateau } from '../../formula/magnetics/switch-plateau.ts';
 import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
-import { cite } from '../../source/source.ts';
-import { type Derived, doubtOf, given } from '../../trace/derived.ts';
-import { rectangular } from '../../uncertainty/half-width.ts';
+import type { Derived } from '../../trace/derived.ts';
 import type { Bench } from '../bench/bench.ts';
 import { findRead } from '../bench/open-value.ts';
 import { nameplateOf } from '../load/power-facts.ts';
@@ -19,6 +17,8 @@ import { type Capability, capabilitiesOf } from './capability.ts';
 import { type ConverterInputs, missingFor, outputCurrentHeld } from './converter-facts.ts';
 import { type CoreValues, coreValues } from './core-values.ts';
 import { type RmsCurrents, rmsAt, tellCurrents } from './currents-at.ts';
+import { estimatedDrop } from './estimated-drop.ts';
+import { mostCopper } from './fill-to-expect.ts';
 import { tellGap, windowArea } from './gap-and-window.ts';
 import { tellLeastTurns } from './least-turns.ts';
 import { isFerriteKnown, lossOfCore } from './loss-of-core.ts';
@@ -45,24 +45,6 @@ export interface TransformerFacts {
   readonly losses: readonly WindingLoss[];
   readonly numbers: readonly WorkedNumber[];
   readonly blocked: readonly BlockedNumber[];
-}
-
-const DROP_V = 0.5; // a Schottky diode 0.3 to 0.6 V, a plain one 0.7 to 1.0 V, a switched rectifier next to nothing; common practice
-const DROP_HALF_WIDTH_V = 0.45;
-
-function estimatedDrop(): Derived {
-  return given(
-    'constant',
-    DROP_V,
-    'V',
-    {
-      id: 'transformer/rectifier-drop',
-      name: 'estimate-rectifier-drop',
-      symbol: 'V_f',
-      source: cite('bench', 'drop of rectifiers, 0.05 to 0.95 V', 'common-practice'),
-    },
-    { form: doubtOf({ id: 'estimate/rectifier-drop', u: rectangular(DROP_HALF_WIDTH_V), means: 'estimatedDrop' }) },
-  );
 }
 
 /** What each transformer can do electrically, from whatever of it is known; each number says what is missing where it cannot be had. */
@@ -174,10 +156,12 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
     list.tell('windingLoss', loss, [], winding.name);
   }
   const window = windowArea(bench, stack);
-  list.tell('fill', fillOf(stack, window), [
+  const fill = fillOf(stack, window);
+  list.tell('fill', fill, [
     ...(window === null ? ['window'] : []),
     ...stack.windings.flatMap(({ wire }) => (wire.at === null ? ['wireDiameter'] : [])),
   ]);
+  if (fill !== null) list.tell('fillToExpect', mostCopper(id), []);
   list.tell('shortedOutput', shortedOutput(inputs, id), []);
   list.tell('heldCurrent', outputCurrentHeld(inputs, point, id), []);
   const { numbers, blocked } = list;
