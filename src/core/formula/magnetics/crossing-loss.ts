@@ -19,6 +19,6 @@ export const crossingLoss = defineFormula({
   },
   output: { symbol: 'P', unit: 'W', means: 'loss' },
   validity:
-    'both cross in the same time; where the voltage has risen before the current falls it is up to three times as much. Its own capacitance is left out',
+    'both cross in the same time; up to three times as much where the voltage has risen before the current falls, less where capacitance holds the voltage down',
   compute: ({ current, voltage, time, frequency }) => (current * voltage * time * frequency) / ONE_IN,
 });
