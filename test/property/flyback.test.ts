@@ -10,8 +10,10 @@ import { continuousPower } from '../../src/core/formula/magnetics/continuous-pow
 import { continuousRms } from '../../src/core/formula/magnetics/continuous-rms.ts';
 import { continuousShare } from '../../src/core/formula/magnetics/continuous-share.ts';
 import { fluxDensity } from '../../src/core/formula/magnetics/flux-density.ts';
+import { gapBesideCore } from '../../src/core/formula/magnetics/gap-beside-core.ts';
 import { gapOfInductance } from '../../src/core/formula/magnetics/gap-of-inductance.ts';
 import { inductanceOfGap } from '../../src/core/formula/magnetics/inductance-of-gap.ts';
+import { inductanceWithCore } from '../../src/core/formula/magnetics/inductance-with-core.ts';
 import { layerFactor } from '../../src/core/formula/magnetics/layer-factor.ts';
 import { powerOfStrokes } from '../../src/core/formula/magnetics/power-of-strokes.ts';
 import { rippleCurrent } from '../../src/core/formula/magnetics/ripple-current.ts';
@@ -88,6 +90,10 @@ describe('a flyback', () => {
           fluxDensity.compute({ inductance, peak, turns: 2 * turns, area: 2 * area }) * 4,
           fluxDensity.compute({ inductance, peak, turns, area }),
         );
+        const ungapped = (3 * inductance) / (turns * turns);
+        const gap = gapBesideCore.compute({ turns, area, inductance, ungapped });
+        same(inductanceWithCore.compute({ turns, area, gap, ungapped }), inductance);
+        expect(gap).toBeLessThan(gapOfInductance.compute({ turns, area, inductance }));
         same(inductanceOfGap.compute({ turns, area, gap: gapOfInductance.compute({ turns, area, inductance }) }), inductance);
       }),
       run,

@@ -10,6 +10,7 @@ import { INRUSH } from './app-notes/inrush.ts';
 import { LOSS_BUDGET } from './app-notes/loss-budget.ts';
 import { REFERENCE_DESIGN } from './app-notes/reference-design.ts';
 import { FEEDBACK_ALGEBRA, SHUNT_REFERENCE } from './app-notes/shunt-reference.ts';
+import { SWITCH_AND_GAP } from './app-notes/switch-and-gap.ts';
 import { MEASUREMENT_FORMULA } from './camera-makers/measurement-formula.ts';
 import { CAPACITOR_LIFE } from './capacitor-makers/life.ts';
 import { BOARD_ALGEBRA } from './closed-form/board.ts';
@@ -105,6 +106,7 @@ export const WORKED: readonly WorkedExample[] = [
   ...RULE_OF_THREE,
   ...SHUNT_REFERENCE,
   ...SKIN_AND_RING,
+  ...SWITCH_AND_GAP,
   ...TABLES_10_AND_14,
   ...TABLE_A2,
   ...TABLE_F1,

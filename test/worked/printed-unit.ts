@@ -29,6 +29,7 @@ const FACTOR: Readonly<Record<string, readonly [factor: number, si: string]>> = 
   kHz: [1e3, 'Hz'],
   'mm²': [1e-6, 'm²'],
   ms: [1e-3, 's'],
+  µs: [1e-6, 's'],
   h: [3600, 's'],
   '1': [1, '1'],
 };

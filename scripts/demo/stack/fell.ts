@@ -35,6 +35,8 @@ export function fellStack(model: UnitModel): StackInput {
     peakCurrent: `${peakA.toFixed(3)} A ± 0.02 A`,
     longestOn: `${model.dutyMost} ± 0.01`,
     clamp: '150 V ± 5 V',
+    switchResistance: '2.4 Ω ± 0.4 Ω',
+    fallTime: '60 ns ± 20 ns',
     switchPart: 'q1',
     rectifierPart: 'd5',
     outsideIn: [

@@ -61,6 +61,9 @@ const OF_WHOLE = [
   ['coreArea', 'area'],
   ['coreLength', 'length'],
   ['meanTurn', 'length'],
+  ['switchResistance', 'resistance'],
+  ['fallTime', 'time'],
+  ['riseTime', 'time'],
 ] as const;
 const OF_LAYER = [
   ['layers', 'ratio'],

@@ -96,27 +96,38 @@ import { continuousShare as magneticsContinuousShare } from './magnetics/continu
 import { copperInWindow as magneticsCopperInWindow } from './magnetics/copper-in-window.ts';
 import { copperResistance as magneticsCopperResistance } from './magnetics/copper-resistance.ts';
 import { coreLoss as magneticsCoreLoss } from './magnetics/core-loss.ts';
+import { crossingLoss as magneticsCrossingLoss } from './magnetics/crossing-loss.ts';
+import { fillToExpect as magneticsFillToExpect } from './magnetics/fill-to-expect.ts';
 import { fluxDensity as magneticsFluxDensity } from './magnetics/flux-density.ts';
+import { gapBesideCore as magneticsGapBesideCore } from './magnetics/gap-beside-core.ts';
 import { gapOfInductance as magneticsGapOfInductance } from './magnetics/gap-of-inductance.ts';
 import { heatInResistance as magneticsHeatInResistance } from './magnetics/heat-in-resistance.ts';
 import { heldOutputCurrent as magneticsHeldOutputCurrent } from './magnetics/held-output-current.ts';
 import { inductanceOfGap as magneticsInductanceOfGap } from './magnetics/inductance-of-gap.ts';
+import { inductanceWithCore as magneticsInductanceWithCore } from './magnetics/inductance-with-core.ts';
 import { layerFactor as magneticsLayerFactor } from './magnetics/layer-factor.ts';
+import { middleOfStroke as magneticsMiddleOfStroke } from './magnetics/middle-of-stroke.ts';
 import { peakOfPower as magneticsPeakOfPower } from './magnetics/peak-of-power.ts';
 import { powerDelivered as magneticsPowerDelivered } from './magnetics/power-delivered.ts';
 import { powerOfStrokes as magneticsPowerOfStrokes } from './magnetics/power-of-strokes.ts';
+import { railCurrent as magneticsRailCurrent } from './magnetics/rail-current.ts';
 import { rectifierReverse as magneticsRectifierReverse } from './magnetics/rectifier-reverse.ts';
 import { reflectedVoltage as magneticsReflectedVoltage } from './magnetics/reflected-voltage.ts';
 import { ringFactor as magneticsRingFactor } from './magnetics/ring-factor.ts';
 import { rippleCurrent as magneticsRippleCurrent } from './magnetics/ripple-current.ts';
 import { secondaryPeak as magneticsSecondaryPeak } from './magnetics/secondary-peak.ts';
+import { shortedOutputCurrent as magneticsShortedOutputCurrent } from './magnetics/shorted-output-current.ts';
 import { skinDepth as magneticsSkinDepth } from './magnetics/skin-depth.ts';
 import { storedEnergy as magneticsStoredEnergy } from './magnetics/stored-energy.ts';
 import { strokeRms as magneticsStrokeRms } from './magnetics/stroke-rms.ts';
 import { strokeShare as magneticsStrokeShare } from './magnetics/stroke-share.ts';
+import { strokeTime as magneticsStrokeTime } from './magnetics/stroke-time.ts';
 import { switchPlateau as magneticsSwitchPlateau } from './magnetics/switch-plateau.ts';
 import { triangleCoefficient as magneticsTriangleCoefficient } from './magnetics/triangle-coefficient.ts';
+import { turnsOfFlux as magneticsTurnsOfFlux } from './magnetics/turns-of-flux.ts';
 import { turnsRatio as magneticsTurnsRatio } from './magnetics/turns-ratio.ts';
+import { ungappedInductance as magneticsUngappedInductance } from './magnetics/ungapped-inductance.ts';
+import { wholeTurns as magneticsWholeTurns } from './magnetics/whole-turns.ts';
 import { atHighestAmbient as thermalAtHighestAmbient } from './thermal/at-highest-ambient.ts';
 import { atOpening as thermalAtOpening } from './thermal/at-opening.ts';
 import { atOtherLoad as thermalAtOtherLoad } from './thermal/at-other-load.ts';
@@ -241,27 +252,38 @@ export const FORMULAS: readonly Formula[] = [
   magneticsCopperInWindow,
   magneticsCopperResistance,
   magneticsCoreLoss,
+  magneticsCrossingLoss,
+  magneticsFillToExpect,
   magneticsFluxDensity,
+  magneticsGapBesideCore,
   magneticsGapOfInductance,
   magneticsHeatInResistance,
   magneticsHeldOutputCurrent,
   magneticsInductanceOfGap,
+  magneticsInductanceWithCore,
   magneticsLayerFactor,
+  magneticsMiddleOfStroke,
   magneticsPeakOfPower,
   magneticsPowerDelivered,
   magneticsPowerOfStrokes,
+  magneticsRailCurrent,
   magneticsRectifierReverse,
   magneticsReflectedVoltage,
   magneticsRingFactor,
   magneticsRippleCurrent,
   magneticsSecondaryPeak,
+  magneticsShortedOutputCurrent,
   magneticsSkinDepth,
   magneticsStoredEnergy,
   magneticsStrokeRms,
   magneticsStrokeShare,
+  magneticsStrokeTime,
   magneticsSwitchPlateau,
   magneticsTriangleCoefficient,
+  magneticsTurnsOfFlux,
   magneticsTurnsRatio,
+  magneticsUngappedInductance,
+  magneticsWholeTurns,
   thermalAtHighestAmbient,
   thermalAtOpening,
   thermalAtOtherLoad,

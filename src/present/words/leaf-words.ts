@@ -19,6 +19,8 @@ export const LEAVES: Templates = {
   ambientFactor: 'rise per degree of ambient',
   estimatedWorkingVoltage: 'estimate of the working voltage',
   estimatedDrop: 'estimate of the drop of the rectifier',
+  estimatedPermeability: 'estimate of the permeability of the core',
+  estimatedShareOfWindow: 'estimate of what a window takes',
   estimatedCoupling: 'estimate of the current that arrives',
   estimatedShareThatArrives: 'estimate of the power that arrives',
   tolerance: 'tolerance of a part',

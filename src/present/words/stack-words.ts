@@ -113,6 +113,9 @@ export const DRIVE_LABELS: Labels = [
   ['longestOn', 'longest on-time, share of a period'],
   ['ratioSeen', 'primary over secondary, on the scope'],
   ['clamp', 'clamped above the rail by'],
+  ['switchResistance', 'resistance of the switch, hot'],
+  ['fallTime', 'its current falls in'],
+  ['riseTime', 'its current rises in'],
   ['switchPart', 'which part is the switch'],
   ['rectifierPart', 'which part is the output rectifier'],
 ];

@@ -11,6 +11,9 @@ export const NUMBER_NAMES: Templates = {
   frequency: 'frequency at the limit',
   onShare: 'on-time, share of a period',
   offShare: 'core empties in, share of a period',
+  onTime: 'on-time at the limit',
+  railCurrent: 'mean current from the rail',
+  middleOfStroke: 'primary current, middle of a stroke',
   boundary: 'edge of the discontinuous mode',
   peakForClaim: 'peak current that the claim needs',
   primaryRms: 'primary current, rms',
@@ -19,10 +22,17 @@ export const NUMBER_NAMES: Templates = {
   capacitorRms: 'ripple current of the output capacitor',
   energy: 'energy of one stroke',
   flux: 'flux density at the limit',
+  leastTurns: 'primary turns that saturation asks for, 100 °C',
   gapOfInductance: 'gap that the inductance asks for',
+  gapWithoutCore: 'gap that the inductance asks for, ferrite left out',
   inductanceOfGap: 'inductance that the gap gives',
+  inductanceWithoutCore: 'inductance that the gap gives, ferrite left out',
   plateau: 'switch plateau, highest mains',
   switchPeak: 'switch peak with its clamp',
+  switchClosed: 'heat in the switch, closed',
+  switchOpening: 'heat in the switch, opening',
+  switchClosing: 'heat in the switch, closing',
+  switchLoss: 'heat in the switch, its own capacitance left out',
   reverse: 'rectifier blocks, highest mains',
   clampPower: 'power in the clamp',
   coreLoss: 'core loss',
@@ -30,14 +40,17 @@ export const NUMBER_NAMES: Templates = {
   resistanceHot: 'resistance, 100 °C',
   windingLoss: 'heat in the winding, 100 °C',
   fill: 'copper in the window',
+  fillToExpect: 'copper that a window takes at most',
+  shortedOutput: 'output current into a short, without pauses',
   heldCurrent: 'output current that is held',
 };
 
-const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill'];
+const IN_PERCENT: readonly string[] = ['onShare', 'offShare', 'fill', 'fillToExpect'];
+const IN_MILLIMETRES: readonly string[] = ['gapOfInductance', 'gapWithoutCore'];
 
 /** How a worked number is printed, where its unit alone does not say it. */
 export function numberShow(key: string): 'percent' | 'millimetres' | undefined {
-  return IN_PERCENT.includes(key) ? 'percent' : key === 'gapOfInductance' ? 'millimetres' : undefined;
+  return IN_PERCENT.includes(key) ? 'percent' : IN_MILLIMETRES.includes(key) ? 'millimetres' : undefined;
 }
 
 /** Kinds of ways across, as they stand in a list. */

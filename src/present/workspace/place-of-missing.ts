@@ -4,6 +4,7 @@ import type { TransformerSheet } from '../../core/result/transformer-sheet.ts';
 const IN_STACK: Readonly<Record<string, string>> = {
   law: 'law',
   inductance: 'inductance',
+  inductanceBelowClosedCore: 'inductance',
   peak: 'peakCurrent',
   frequency: 'frequency',
   longestOn: 'longestOn',
@@ -13,6 +14,9 @@ const IN_STACK: Readonly<Record<string, string>> = {
   ferriteWithData: 'ferrite',
   gap: 'gap',
   clamp: 'clamp',
+  switchResistance: 'switchResistance',
+  fallTime: 'fallTime',
+  riseTime: 'riseTime',
   leakage: 'leakage',
   meanTurn: 'meanTurn',
   window: 'window/width',

@@ -10,6 +10,9 @@ export const DRIVEN: readonly string[] = [
   'longestOn',
   'clamp',
   'ratioSeen',
+  'switchResistance',
+  'fallTime',
+  'riseTime',
   'switchPart',
   'rectifierPart',
 ];

@@ -1,4 +1,4 @@
-import type { WorkedExample } from '../worked-example.ts';
+import { HALF_OF_LAST_DIGIT, type WorkedExample } from '../worked-example.ts';
 
 const ICE_POINT_K = 273.15;
 
@@ -36,6 +36,28 @@ export const JUNCTION: readonly WorkedExample[] = [
     unit: 'K',
     tolerance: 1e-9,
     because: 'a logarithm in double precision',
+  },
+  {
+    formula: 'thermal/runaway-temperature',
+    publication: 'ST, application note AN869, greatest junction temperature of Schottky rectifiers',
+    place: 'example: 210 mA at 125 °C against a brink of 242 mA; the result worked out here',
+    origin: 'closed-form',
+    inputs: { known: 125 + ICE_POINT_K, brink: 0.242, leakage: 0.21, growth: 0.055 },
+    printed: 127.6,
+    unit: '°C',
+    tolerance: 0.05,
+    because: HALF_OF_LAST_DIGIT,
+  },
+  {
+    formula: 'magnetics/heat-in-resistance',
+    publication: 'Schoolbook',
+    place: 'a switched rectifier of 10 mΩ at 3.2 A rms',
+    origin: 'closed-form',
+    inputs: { rms: 3.2, resistance: 0.01 },
+    printed: 0.102,
+    unit: 'W',
+    tolerance: 0.0005,
+    because: HALF_OF_LAST_DIGIT,
   },
   {
     formula: 'load/loss',

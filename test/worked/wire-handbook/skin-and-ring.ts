@@ -1,4 +1,4 @@
-import type { WorkedExample } from '../worked-example.ts';
+import { HALF_OF_LAST_DIGIT, type WorkedExample } from '../worked-example.ts';
 
 const BOOK = {
   publication: 'McLyman, Transformer and Inductor Design Handbook',
@@ -57,6 +57,27 @@ export const SKIN_AND_RING: readonly WorkedExample[] = [
     tolerance: 0.003 * 0.418,
     because: CONSTANT,
     states: (own) => 2 * own,
+  },
+  {
+    ...BOOK,
+    place: 'window utilization of gauge 20 on a lamination: 0.855, 0.61, 0.75 and 1',
+    formula: 'magnetics/fill-to-expect',
+    inputs: { bare: 0.855, laid: 0.61, usable: 0.75, untaped: 1 },
+    printed: 0.391,
+    unit: '1',
+    tolerance: 0.0005,
+    because: HALF_OF_LAST_DIGIT,
+  },
+  {
+    publication: 'IEC 60317-0-1',
+    place: 'nominal resistance of a metre of 0.100 mm wire at 58.5 MS/m, from memory',
+    origin: 'standard',
+    formula: 'magnetics/copper-resistance',
+    inputs: { turns: 1, meanTurn: 1, strands: 1, diameter: 0.1e-3, temperature: AT_20_C },
+    printed: 2.176,
+    unit: 'Ω',
+    tolerance: 0.01 * 2.176,
+    because: 'winding wire is reckoned at 58.5 MS/m there, 0.9 % above the copper standard of 58.0 that is used here',
   },
   ring(12, 2.0309, 0.41868, 25, 1.527),
   ring(22, 0.6422, 0.14802, 200, 1.41),

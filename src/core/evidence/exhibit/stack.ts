@@ -91,6 +91,10 @@ export const stack = z.strictObject({
   longestOn: value(quantity('ratio')).optional(),
   /** Voltage above the rail to which leakage is clamped. */
   clamp: value(quantity('voltage')).optional(),
+  /** Of the switch, as its sheet gives it at the temperature it has: while closed, and how long its current takes to fall and to rise. */
+  switchResistance: value(quantity('resistance')).optional(),
+  fallTime: value(quantity('time')).optional(),
+  riseTime: value(quantity('time')).optional(),
   switchPart: id.optional(),
   rectifierPart: id.optional(),
 });

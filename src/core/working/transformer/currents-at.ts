@@ -2,9 +2,12 @@ import { derive } from '../../formula/derive.ts';
 import { boundaryCurrent } from '../../formula/magnetics/boundary-current.ts';
 import { capacitorRms } from '../../formula/magnetics/capacitor-rms.ts';
 import { continuousRms } from '../../formula/magnetics/continuous-rms.ts';
+import { middleOfStroke } from '../../formula/magnetics/middle-of-stroke.ts';
 import { peakOfPower } from '../../formula/magnetics/peak-of-power.ts';
+import { railCurrent } from '../../formula/magnetics/rail-current.ts';
 import { secondaryPeak } from '../../formula/magnetics/secondary-peak.ts';
 import { strokeRms } from '../../formula/magnetics/stroke-rms.ts';
+import { strokeTime } from '../../formula/magnetics/stroke-time.ts';
 import type { Derived } from '../../trace/derived.ts';
 import { nameplateOf } from '../load/power-facts.ts';
 import type { LevelFacts } from '../load/sweep-facts.ts';
@@ -34,6 +37,11 @@ export function tellCurrents(list: NumberList, at: OperatingPoint, inputs: Conve
   list.tell('frequency', at.frequency, []);
   list.tell('onShare', at.on, []);
   list.tell('offShare', at.off, []);
+  list.tell('onTime', derive(strokeTime, { share: at.on, frequency: at.frequency }, `${id}/on-time`), []);
+  const mean = derive(railCurrent, { power: at.power, rail: at.rail }, `${id}/rail-current`);
+  list.tell('railCurrent', mean, []);
+  // where a stroke starts from nothing its middle is half of its peak, and says no more
+  if (at.rise !== null) list.tell('middleOfStroke', derive(middleOfStroke, { mean, share: at.on }, `${id}/middle-of-stroke`), []);
   if (law === 'fixedFrequency' && inductance !== null && reflected !== null)
     list.tell('boundary', derive(boundaryCurrent, { rail: at.rail, reflected, inductance, frequency: at.frequency }, `${id}/boundary`), []);
   const claimed = level === null ? null : nameplateOf(level);

@@ -24,6 +24,9 @@ const READ_WITH: Partial<Record<Kind, Role>> = {
   resistance: 'resistance',
 };
 
+/** What a sheet says of a part, and no instrument of the day. */
+const FROM_SHEET = /\/switchResistance$/;
+
 /** Places of a stack where nothing at all is a reading: a wire on the wall of the former, a core without a gap. Everywhere else zero cannot be. */
 const MAY_BE_ZERO = /\/(?:margins\/[01]|toCore|short|gap|leakage)$/;
 
@@ -45,7 +48,7 @@ export function readStackValue(
   const quantity = opened.state === 'read' ? parseQuantity(opened.v, kind) : null;
   if (opened.state !== 'read' || quantity === null || isRefusal(quantity) || !canStand(quantity.value, field))
     return { field, opened, at: null };
-  const role = READ_WITH[kind];
+  const role = FROM_SHEET.test(field) ? undefined : READ_WITH[kind];
   if (role !== undefined)
     return {
       field,

@@ -7,9 +7,7 @@ import { reflectedVoltage } from '../../formula/magnetics/reflected-voltage.ts';
 import { storedEnergy } from '../../formula/magnetics/stored-energy.ts';
 import { switchPlateau } from '../../formula/magnetics/switch-plateau.ts';
 import { peakOfMains } from '../../formula/touch/peak-of-mains.ts';
-import { cite } from '../../source/source.ts';
-import { type Derived, doubtOf, given } from '../../trace/derived.ts';
-import { rectangular } from '../../uncertainty/half-width.ts';
+import type { Derived } from '../../trace/derived.ts';
 import type { Bench } from '../bench/bench.ts';
 import { findRead } from '../bench/open-value.ts';
 import { nameplateOf } from '../load/power-facts.ts';
@@ -19,11 +17,16 @@ import { type Capability, capabilitiesOf } from './capability.ts';
 import { type ConverterInputs, missingFor, outputCurrentHeld } from './converter-facts.ts';
 import { type CoreValues, coreValues } from './core-values.ts';
 import { type RmsCurrents, rmsAt, tellCurrents } from './currents-at.ts';
+import { estimatedDrop } from './estimated-drop.ts';
+import { mostCopper } from './fill-to-expect.ts';
 import { tellGap, windowArea } from './gap-and-window.ts';
+import { tellLeastTurns } from './least-turns.ts';
 import { isFerriteKnown, lossOfCore } from './loss-of-core.ts';
 import { type BlockedNumber, lacking, NumberList, type WorkedNumber } from './number-list.ts';
+import { shortedOutput } from './shorted-output.ts';
 import type { StackFacts } from './stack-facts.ts';
 import { readStackValue } from './stack-value.ts';
+import { tellSwitchLoss } from './switch-loss.ts';
 import { type Turns, turnsOf } from './turns-of.ts';
 import { fillOf, type WindingLoss, windingLoss } from './winding-loss.ts';
 
@@ -44,24 +47,6 @@ export interface TransformerFacts {
   readonly blocked: readonly BlockedNumber[];
 }
 
-const DROP_V = 0.5; // a Schottky diode 0.3 to 0.6 V, a plain one 0.7 to 1.0 V, a switched rectifier next to nothing; common practice
-const DROP_HALF_WIDTH_V = 0.45;
-
-function estimatedDrop(): Derived {
-  return given(
-    'constant',
-    DROP_V,
-    'V',
-    {
-      id: 'transformer/rectifier-drop',
-      name: 'estimate-rectifier-drop',
-      symbol: 'V_f',
-      source: cite('bench', 'drop of rectifiers, 0.05 to 0.95 V', 'common-practice'),
-    },
-    { form: doubtOf({ id: 'estimate/rectifier-drop', u: rectangular(DROP_HALF_WIDTH_V), means: 'estimatedDrop' }) },
-  );
-}
-
 /** What each transformer can do electrically, from whatever of it is known; each number says what is missing where it cannot be had. */
 export function transformerFacts(
   bench: Bench,
@@ -77,7 +62,18 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
   const id = `transformer/${part.id}`;
   const field = `/exhibits/${exhibit.id}`;
   const read = (
-    key: 'inductance' | 'leakage' | 'frequency' | 'peakCurrent' | 'longestOn' | 'clamp' | 'gap' | 'meanTurn',
+    key:
+      | 'inductance'
+      | 'leakage'
+      | 'frequency'
+      | 'peakCurrent'
+      | 'longestOn'
+      | 'clamp'
+      | 'gap'
+      | 'meanTurn'
+      | 'switchResistance'
+      | 'fallTime'
+      | 'riseTime',
     kind: Parameters<typeof readStackValue>[4],
     symbol: string,
   ) => readStackValue(bench, exhibit, exhibit[key], `${field}/${key}`, kind, symbol).at;
@@ -118,7 +114,8 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
       ? null
       : derive(fluxDensity, { inductance, peak, turns: turns.primary, area: core.area }, `${id}/flux`);
   list.tell('flux', flux, lacking({ inductance, peak, primaryTurns: turns.primary, coreArea: core.area }));
-  tellGap(list, { turns: turns.primary, area: core.area, inductance, gap: read('gap', 'length', 'l_g') }, id);
+  tellLeastTurns(list, inputs, core, id);
+  tellGap(list, { turns: turns.primary, core, inductance, gap: read('gap', 'length', 'l_g') }, id);
 
   const highest = derive(peakOfMains, { rms: setting.high }, 'board/crest-of-highest-mains');
   const plateau = reflected === null ? null : derive(switchPlateau, { rail: highest, reflected }, `${id}/plateau`);
@@ -131,6 +128,12 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
       ? null
       : derive(rectifierReverse, { output, rail: highest, ratio: turns.ratio }, `${id}/reverse`);
   list.tell('reverse', reverse, noOutput);
+  if (point !== null) {
+    const resistance = read('switchResistance', 'resistance', 'R');
+    const [fall, rise] = [read('fallTime', 'time', 't_f'), read('riseTime', 'time', 't_r')];
+    const rms = rmsAt(point, turns.ratio, id).primary;
+    tellSwitchLoss(list, point, { resistance, fall, rise, clamp, reflected, rms }, id);
+  }
   const leakage = read('leakage', 'inductance', 'L_l');
   const frequency = point?.frequency ?? inputs.frequency;
   const canClamp =
@@ -153,10 +156,13 @@ function factsOf(bench: Bench, setting: SettingFacts, levels: readonly LevelFact
     list.tell('windingLoss', loss, [], winding.name);
   }
   const window = windowArea(bench, stack);
-  list.tell('fill', fillOf(stack, window), [
+  const fill = fillOf(stack, window);
+  list.tell('fill', fill, [
     ...(window === null ? ['window'] : []),
     ...stack.windings.flatMap(({ wire }) => (wire.at === null ? ['wireDiameter'] : [])),
   ]);
+  if (fill !== null) list.tell('fillToExpect', mostCopper(id), []);
+  list.tell('shortedOutput', shortedOutput(inputs, id), []);
   list.tell('heldCurrent', outputCurrentHeld(inputs, point, id), []);
   const { numbers, blocked } = list;
   return { stack, turns, core, inputs, level, capabilities, flux, plateau, switchPeak, reverse, losses, numbers, blocked };
