@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import type { Assessment } from '../core/result/assessment.ts';
 import { FIGURE_CSS, LIGHT_COLOURS } from '../present/figure/figure-style.ts';
-import type { Markup } from '../present/markup/markup.ts';
+import { type Markup, toInertText } from '../present/markup/markup.ts';
 import type { Paper } from '../present/schematic/render-drawing-sheet.ts';
 import { SCHEMATIC_CSS } from '../present/schematic/schematic-style.ts';
 import { PAPER_WORDS, SHEET_TITLE } from '../present/words/circuit-words.ts';
@@ -36,7 +36,7 @@ export async function toDrawingPdf(figure: Markup, { about, paper, tool, at }: D
   const [width, height] = SIZES[paper];
   const ink: FigureInk = { rules: parseRules(FIGURE_CSS + SCHEMATIC_CSS), colours: coloursOf(LIGHT_COLOURS) };
   const read = readFigure(figure.markup);
-  const title = SHEET_TITLE(about.name, about.sample);
+  const title = toInertText(SHEET_TITLE(about.name, about.sample));
   const page = new PDFDocument({
     size: [width, height],
     margin: 0,
