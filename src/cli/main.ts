@@ -87,9 +87,9 @@ function program(): Command {
     .command('schematic')
     .argument('<case>', CASE_ARGUMENT)
     .option(...CASEBOOK_OPTION)
-    .requiredOption('-o, --out <file>', 'SVG file to write; with a name in .html a sheet that a browser prints')
+    .requiredOption('-o, --out <file>', 'SVG file to write; with a name in .pdf one page of a PDF, in .html a sheet that a browser prints')
     .option('--dark', 'SVG for a dark ground')
-    .option('--paper <size>', 'of the sheet: A4 or A3, lying', 'A4')
+    .option('--paper <size>', 'of the page or sheet: A4 or A3, lying', 'A4')
     .description('draw the traced circuit of a case')
     .action(async (path: string, options: { out: string; dark?: boolean; paper?: string; casebook?: string }) =>
       (await import('./command/schematic.ts')).schematic(path, options),

@@ -74,6 +74,16 @@ describe('schematic', () => {
     expect(refused.code).toBe(1);
     expect(refused.err).toContain('A4 or A3');
   });
+  test('writes one page of a PDF where the name asks for one, on the paper that is asked for', async () => {
+    const out = join(folder, 'page.pdf');
+    const { code, out: said } = await mainsworthy(['schematic', 'examples/fell-12', '-o', out, '--paper', 'A3']);
+    expect(code).toBe(0);
+    expect(said.trim()).toBe(`schematic written to ${out}`);
+    const file = await readFile(out, 'latin1');
+    expect(file.slice(0, 8)).toBe('%PDF-1.7');
+    expect(file).toMatch(/\/MediaBox \[0 0 1190\.5\d* 841\.8\d*\]/); // ISO 216: 420 mm by 297 mm, in points
+    expect(file.trimEnd().endsWith('%%EOF')).toBe(true);
+  });
   test('a case without a traced circuit is refused', async () => {
     const { code, err } = await mainsworthy(['schematic', 'examples/moss-trio', '-o', join(folder, 'none.svg')]);
     expect(code).toBe(1);

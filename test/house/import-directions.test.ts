@@ -88,8 +88,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'importer',
     'present',
   ],
+  // figures of present on sheets of paper; loaded when one is asked for
+  paper: ['present', 'core/result'],
   store: ['app', 'core/quantity', 'core/result'],
-  server: ['app', 'present', 'importer', 'core/quantity'],
+  server: ['app', 'present', 'paper', 'importer', 'core/quantity'],
   // the page: shapes of what the server answers, words and figures of the report, how quantities are typed; never the judge or a disk
   web: [
     'present',
@@ -102,6 +104,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cli: [
     'app',
     'present',
+    'paper',
     'store',
     'server',
     'drawing-pool',
@@ -123,6 +126,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'core/fit': ['ml-levenberg-marquardt', 'ml-matrix'],
   'core/result': ['zod', '@noble/hashes/sha2.js', '@noble/hashes/utils.js'],
   present: ['d3-scale', 'd3-array', 'fastest-levenshtein', 'zod', 'elkjs/lib/elk.bundled.js'],
+  paper: ['pdfkit'],
   app: ['jsonc-parser', 'zod', 'yazl', 'yauzl', 'node:stream', 'node:crypto'],
   cli: ['commander', 'picocolors', 'uqr', 'node:fs/promises', 'node:os', 'node:path', 'node:url', 'node:v8'],
   server: [
@@ -160,7 +164,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 /** Scripts that live beside what they make, and are no part of the room. */
-const SCRIPTS = ['src/present/report/fonts/'];
+const SCRIPTS = ['src/present/report/fonts/', 'src/paper/fonts/'];
 
 function roomOf(path: string): string {
   const inside = relative('src', path);

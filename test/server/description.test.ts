@@ -150,6 +150,7 @@ describe('the description of the interface', () => {
       ['GET /api/cases/{id}/circuit/live', () => ask('GET', `${at}/circuit/live`)],
       ['GET /api/cases/{id}/circuit/drawing', () => ask('GET', `${at}/circuit/drawing`)],
       ['GET /api/cases/{id}/circuit/sheet', () => ask('GET', `${at}/circuit/sheet?paper=A3`)],
+      ['GET /api/cases/{id}/circuit/pdf', () => ask('GET', `${at}/circuit/pdf?paper=A3`)],
       ['GET /api/cases/{id}/steps/{step}', async () => ask('GET', `${at}/steps/${await step()}`)],
       ['GET /api/cases/{id}/report', () => ask('GET', `${at}/report`)],
       ['PUT /api/cases/{id}/screen/{key}', () => ask('PUT', `${at}/screen/open`, { value: 'x' })],

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -155,6 +156,9 @@ describe('a drawing that answers', () => {
     await page.goto(`${workspace.link}case/fell-12/circuit`);
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'SVG' }).click()]);
     expect(download.suggestedFilename()).toBe('fell-12-schematic.svg');
+    const [page3] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'PDF, A3' }).click()]);
+    expect(page3.suggestedFilename()).toBe('fell-12-schematic-A3.pdf');
+    expect((await readFile(await page3.path(), 'latin1')).slice(0, 5)).toBe('%PDF-');
     await page.goto(`${workspace.link}api/cases/fell-12/circuit/sheet?paper=A3`);
     expect(await page.locator('svg.sch').count()).toBe(1);
     expect(await page.locator('.how').innerText()).toContain('A3');

@@ -40,7 +40,7 @@ export function circuitAtDesk(
       if (isRefusal(here)) return here;
       const drawn = await draw(here.one, { moves: await handMovesOf(store, id), marks: partMarks(here.assessment) });
       if (drawn === null) return refuse('no-circuit', id, 'a case whose parts have pins on common nets', { place: '/parts' });
-      return { figure: drawn.figure, about: here.assessment.case };
+      return { figure: drawn.figure, about: here.assessment.case, tool: here.assessment.tool };
     },
   };
 }

@@ -33,7 +33,7 @@ export interface Desk {
   /** Its schematic, whose parts and nets can be pointed at; null where too little was traced for one. */
   liveDrawing(id: string): Promise<{ readonly drawing: LiveDrawing | null } | Refusal>;
   /** The schematic alone, for a file or for paper. */
-  drawing(id: string): Promise<{ readonly figure: Markup; readonly about: Assessment['case'] } | Refusal>;
+  drawing(id: string): Promise<{ readonly figure: Markup; readonly about: Assessment['case']; readonly tool: string } | Refusal>;
   /** Takes circuit lines into the case; lines that cannot be read come back, the others count. */
   trace(
     id: string,

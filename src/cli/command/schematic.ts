@@ -18,8 +18,8 @@ export interface SchematicOptions {
 }
 
 /**
- * Writes the schematic of a case's traced circuit: as one SVG file, or, where the name ends in .html, as a sheet that a browser prints to paper
- * or to a PDF. Parts that were moved by hand in the workspace stand where they were put.
+ * Writes the schematic of a case's traced circuit: as one SVG file, where the name ends in .pdf as one page of a PDF, or in .html as a sheet
+ * that a browser prints. Parts that were moved by hand in the workspace stand where they were put.
  */
 export async function schematic(path: string, options: SchematicOptions): Promise<void> {
   const paper = (options.paper ?? PAPERS[0]).toUpperCase();
@@ -35,18 +35,26 @@ export async function schematic(path: string, options: SchematicOptions): Promis
   const drawn = await drawCaseSchematic(open.one, { moves, marks: partMarks(assessment) });
   if (drawn === null) throw new Refused([refuse('no-circuit', path, 'a case whose parts have pins on common nets', { place: '/parts' })]);
   const isSheet = options.out.endsWith('.html');
-  const text = isSheet
-    ? renderDrawingSheet(drawn.figure, assessment.case, paper)
-    : toSvgFile(drawn.figure, options.dark === true ? 'dark' : 'light', SCHEMATIC_CSS);
+  const isPdf = options.out.endsWith('.pdf');
+  const file = isPdf
+    ? await (await import('../../paper/to-drawing-pdf.ts')).toDrawingPdf(drawn.figure, {
+        about: assessment.case,
+        paper,
+        tool: assessment.tool,
+        at: new Date(),
+      })
+    : isSheet
+      ? renderDrawingSheet(drawn.figure, assessment.case, paper)
+      : toSvgFile(drawn.figure, options.dark === true ? 'dark' : 'light', SCHEMATIC_CSS);
   try {
-    await writeFile(options.out, text);
+    await writeFile(options.out, file);
   } catch (error) {
     throw new Refused([
       refuse('cannot-write', options.out, `a place that can be written to (${(error as { code?: string }).code ?? 'unknown'})`),
     ]);
   }
   print(`schematic written to ${options.out}`);
-  print(HOW_TO_PRINT(isSheet));
+  if (!isPdf) print(HOW_TO_PRINT(isSheet));
 }
 
 function isPaper(paper: string): paper is Paper {

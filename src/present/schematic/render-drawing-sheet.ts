@@ -3,7 +3,7 @@ import { FIGURE_CSS, LIGHT_COLOURS } from '../figure/figure-style.ts';
 import { html, type Markup, verbatim } from '../markup/markup.ts';
 import { fontFaces } from '../report/report-style.ts';
 import { policyFor } from '../report/style-policy.ts';
-import { SHEET_WORDS } from '../words/circuit-words.ts';
+import { SHEET_TITLE, SHEET_WORDS } from '../words/circuit-words.ts';
 import { INVENTED } from '../words/fixed-sentences.ts';
 import { SCHEMATIC_CSS } from './schematic-style.ts';
 
@@ -17,7 +17,7 @@ export type Paper = (typeof PAPERS)[number];
 export function renderDrawingSheet(figure: Markup, { name, sample, invented }: Assessment['case'], paper: Paper): string {
   const style = sheetStyle(paper);
   const page = html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policyFor(style)}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="referrer" content="no-referrer"><title>${name}, sample ${sample}: schematic</title><style>${verbatim(style)}</style></head>
+<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policyFor(style)}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="referrer" content="no-referrer"><title>${SHEET_TITLE(name, sample)}</title><style>${verbatim(style)}</style></head>
 <body><p class="how">${SHEET_WORDS(paper)}</p><main><h1>${name} <span>sample ${sample}</span></h1>${invented ? html`<p>${INVENTED}</p>` : ''}${figure}</main></body></html>
 `;
   return page.markup;

@@ -155,11 +155,20 @@ export function partSpoken(texts: readonly string[], job: JobKey | undefined, ma
 export const SHEET_WORDS = (paper: string): string =>
   `This sheet is set for ${paper}, lying. Print it with the browser (Ctrl P), or choose “Save as PDF” there; this line is not printed.`;
 
-/** After a drawing was written to a file: how it comes to paper or into a PDF, which this tool does not write itself. */
+/** After a drawing was written to a file that is no sheet yet, or one that a browser prints: how it comes to paper. */
 export const HOW_TO_PRINT = (isSheet: boolean): string =>
   isSheet
-    ? 'Open it in a browser and print it there (Ctrl P), to paper or as a PDF.'
-    : 'For paper or a PDF, give a name in .html and print that sheet from a browser.';
+    ? 'Open it in a browser and print it there (Ctrl P).'
+    : 'For paper, give a name in .pdf, or in .html for a sheet that a browser prints.';
+
+export const SHEET_TITLE = (name: string, sample: string): string => `${name}, sample ${sample}: schematic`;
+
+/** What stands around the drawing in a PDF. */
+export const PAPER_WORDS = {
+  drawn: (tool: string, day: string): string =>
+    `Drawn by ${tool} on ${day} from the circuit as it was traced; what was not traced is not in it.`,
+  noForm: (mark: string): string => `“${mark}” also stands for signs that the fonts of this sheet do not hold.`,
+} as const;
 
 export function returnText(name: string): string {
   return `stands for ${name}`;

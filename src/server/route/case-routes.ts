@@ -123,6 +123,30 @@ export function caseRoutes(app: OpenAPIHono, { store, desk }: Workspace): void {
       });
     },
   );
+  app.openapi(
+    described({
+      method: 'get',
+      path: '/api/cases/{id}/circuit/pdf',
+      summary: 'The schematic as one page of a PDF',
+      params: caseId,
+      query: paper,
+      gives: 'application/pdf',
+    }),
+    async (context) => {
+      const found = await desk.drawing(idOf(context));
+      if (isRefusal(found)) return answerProblem(problemOf(found));
+      const size = validIn<z.infer<typeof paper>>(context, 'query').paper;
+      // the library and its fonts are read when the first page is asked for
+      const { toDrawingPdf } = await import('../../paper/to-drawing-pdf.ts');
+      const file = await toDrawingPdf(found.figure, { about: found.about, paper: size, tool: found.tool, at: new Date() });
+      return new Response(file, {
+        headers: {
+          'content-type': 'application/pdf',
+          'content-disposition': `attachment; filename="${fileNameOf(context)}-schematic-${size}.pdf"`,
+        },
+      });
+    },
+  );
 
   const traced = z.object({
     by: z.string().min(1).max(80),

@@ -86,6 +86,7 @@ export const liveDrawingOf = (id: string, signal?: AbortSignal): Promise<{ reado
   request('GET', at(id, 'circuit', 'live'), undefined, signal);
 export const drawingOf = (id: string): string => at(id, 'circuit', 'drawing');
 export const sheetOf = (id: string, paper: 'A4' | 'A3'): string => `${at(id, 'circuit', 'sheet')}?paper=${paper}`;
+export const pdfOf = (id: string, paper: 'A4' | 'A3'): string => `${at(id, 'circuit', 'pdf')}?paper=${paper}`;
 export const packOf = (id: string): string => at(id, 'pack');
 export const fileOf = (id: string, sha256: string): string => at(id, 'files', sha256);
 export const thumbOf = (id: string, sha256: string): string => at(id, 'files', sha256, 'thumb');

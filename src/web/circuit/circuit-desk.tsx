@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { CircuitAtDesk, LiveDrawing } from '../../app/casebook/desk.ts';
 import { HAND_MOVES_KEY, parseHandMoves, toHandMovesText } from '../../present/schematic/hand-moves.ts';
 import { CASE_PAGE } from '../../present/words/case-page-words.ts';
-import { circuitOf, drawingOf, liveDrawingOf, sheetOf } from '../api/casebook.ts';
+import { circuitOf, drawingOf, liveDrawingOf, pdfOf, sheetOf } from '../api/casebook.ts';
 import type { At } from '../stage/stage-view.ts';
 import { useOpenPage, useSnapshot } from '../state/use-case.ts';
 import { PhotoTrace } from '../trace/photo-trace.tsx';
@@ -127,11 +127,17 @@ export function CircuitDesk() {
             <a className="btn" href={drawingOf(id)} download>
               {CASE_PAGE.svg}
             </a>
+            <a className="btn" href={pdfOf(id, 'A4')} download>
+              {CASE_PAGE.pdfA4}
+            </a>
+            <a className="btn" href={pdfOf(id, 'A3')} download>
+              {CASE_PAGE.pdfA3}
+            </a>
             <a className="btn" href={sheetOf(id, 'A4')} target="_blank" rel="noreferrer">
-              {CASE_PAGE.printOrPdfA}
+              {CASE_PAGE.printA4}
             </a>
             <a className="btn" href={sheetOf(id, 'A3')} target="_blank" rel="noreferrer">
-              A3
+              {CASE_PAGE.printA3}
             </a>
           </div>
           {moving && <p className="small">{CASE_PAGE.dragPartOrGiveIt}</p>}
