@@ -13,7 +13,7 @@ export const gapBesideCore = defineFormula({
   }),
   inputs: {
     turns: { symbol: 'N', unit: '1', means: 'primary turns', moves: 'up' },
-    area: { symbol: 'A_e', unit: 'm²', means: 'effective area of the core', moves: 'up' },
+    area: { symbol: 'A_e', unit: 'm²', means: 'effective area of the core' },
     inductance: { symbol: 'L', unit: 'H', means: 'primary inductance', moves: 'down' },
     ungapped: { symbol: 'A_L', unit: 'H', means: 'inductance of one turn on the core without a gap', moves: 'up' },
   },
