@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openNewCase } from './open-new-case.ts';
 import { startWorkspace, type TestPage, type TestWorkspace } from './start-workspace.ts';
 
 let workspace: TestWorkspace;
@@ -12,21 +13,7 @@ afterAll(() => workspace.stop());
 
 const failureWord = (page: Page): Promise<string> => page.locator('.verdict .half').first().locator('.word').innerText();
 
-async function openNew(name: string): Promise<TestPage & { id: string }> {
-  const opened = await workspace.page();
-  await opened.page.goto(workspace.link);
-  const id = await opened.page.evaluate(async (named) => {
-    const response = await fetch('/api/cases', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ name: named, by: 'test' }),
-    });
-    return ((await response.json()) as { id: string }).id;
-  }, name);
-  await opened.page.goto(`${workspace.link}case/${id}/load`);
-  await opened.page.waitForSelector('#chapter-title');
-  return { ...opened, id };
-}
+const openNew = (name: string): Promise<TestPage & { id: string }> => openNewCase(workspace, name, 'load');
 
 async function saved(page: Page): Promise<void> {
   await page.waitForFunction(() => /^saved/.test(document.querySelector('.saved')?.textContent ?? ''));

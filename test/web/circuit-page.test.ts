@@ -3,6 +3,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { INVENTED_CIRCUITS } from '../circuit/invented-circuits.ts';
+import { openNewCase } from './open-new-case.ts';
 import { startWorkspace, type TestPage, type TestWorkspace } from './start-workspace.ts';
 
 let workspace: TestWorkspace;
@@ -16,21 +17,7 @@ const entry = (page: Page) => page.getByRole('textbox', { name: 'Circuit lines' 
 const part = (page: Page, id: string) => page.locator(`[data-part="${id}"]`);
 const card = (page: Page) => page.getByRole('complementary', { name: 'Chosen in the schematic' });
 
-async function openNew(name: string): Promise<TestPage & { id: string }> {
-  const opened = await workspace.page();
-  await opened.page.goto(workspace.link);
-  const id = await opened.page.evaluate(async (named) => {
-    const response = await fetch('/api/cases', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ name: named, by: 'test' }),
-    });
-    return ((await response.json()) as { id: string }).id;
-  }, name);
-  await opened.page.goto(`${workspace.link}case/${id}/circuit`);
-  await opened.page.waitForSelector('#chapter-title');
-  return { ...opened, id };
-}
+const openNew = (name: string): Promise<TestPage & { id: string }> => openNewCase(workspace, name, 'circuit');
 
 async function takeLines(page: Page, lines: string): Promise<void> {
   await entry(page).fill(lines);

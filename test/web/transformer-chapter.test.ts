@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openNewCase } from './open-new-case.ts';
 import { startWorkspace, type TestPage, type TestWorkspace } from './start-workspace.ts';
 
 let workspace: TestWorkspace;
@@ -10,21 +11,7 @@ beforeAll(async () => {
 });
 afterAll(() => workspace.stop());
 
-async function openNew(name: string): Promise<TestPage> {
-  const opened = await workspace.page();
-  await opened.page.goto(workspace.link);
-  const id = await opened.page.evaluate(async (named) => {
-    const response = await fetch('/api/cases', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ name: named, by: 'test' }),
-    });
-    return ((await response.json()) as { id: string }).id;
-  }, name);
-  await opened.page.goto(`${workspace.link}case/${id}/transformer`);
-  await opened.page.waitForSelector('#chapter-title');
-  return opened;
-}
+const openNew = (name: string): Promise<TestPage & { id: string }> => openNewCase(workspace, name, 'transformer');
 
 async function openChapter(id: string): Promise<TestPage> {
   const opened = await workspace.page();

@@ -9,11 +9,9 @@ const SKIN_OHMS = 1500;
 const SKIN_F = 0.22e-6;
 export const BODY_OHMS = 500;
 const FILTER_OHMS = 10e3;
-const FILTER_F = 0.022e-6;
+const FILTER_F = 0.022e-6; // with the resistance before it a corner at 1 / (2 π R C), 723 Hz: the bandwidth of the reading
 /** Series resistance of the two capacitors, ohm: small beside everything else in the network. House choice. */
 const SERIES_OHMS = 0.1;
-/** Corner of the filter, 1 / (2 π 10 kohm 22 nF): what the reading's bandwidth is, hertz. */
-export const BODY_BANDWIDTH_HZ = 1 / (2 * Math.PI * FILTER_OHMS * FILTER_F);
 
 export const bodyOutput = (ref: string): string => `${ref}/out`;
 
