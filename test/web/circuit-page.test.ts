@@ -105,8 +105,10 @@ describe('a drawing that answers', () => {
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();
     await page.mouse.move(from.x + 30, from.y + 60, { steps: 4 });
+    const redrawn = page.waitForResponse((response) => response.url().includes('/circuit/live') && response.request().method() === 'GET');
     await page.mouse.up();
     await page.getByRole('button', { name: 'put all 1 back' }).waitFor();
+    await redrawn; // a key counts from where the part is drawn
     await drawnAgain(page);
     const corner = async (): Promise<readonly number[]> =>
       page.evaluate(async (name) => {
